@@ -1,0 +1,150 @@
+/**
+ * The whole conversation between the window and its shell, as one map: channel to signature. The Electron bridge,
+ * the loopback server and the renderer's host are all derived from it. Everything is plain JSON, and every expected
+ * failure is a value.
+ */
+
+export type Result<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: Fault };
+
+export interface Fault {
+  /** Stable, for programs: `file.notFound`, `file.changedOnDisk`, ... */
+  readonly code: string;
+  /** What is wrong, where, and what to do. */
+  readonly message: string;
+}
+
+/** Names a file or folder without revealing or accepting a path: only handles the shell gave out are valid. */
+export type Handle = string;
+
+export interface Hello {
+  readonly shell: 'electron' | 'loopback';
+  readonly version: string;
+  /** Whether `files.askOpen` and `files.askSave` show the system's dialogs; otherwise browse with `files.list`. */
+  readonly nativeDialogs: boolean;
+  /** Something the user should know first, for instance why this is not the Electron shell. */
+  readonly notice: string | null;
+  /** The file named on the command line, if any. */
+  readonly open: Handle | null;
+  /** Language tag of the system, for paper and units. */
+  readonly locale: string;
+}
+
+export interface FileText {
+  readonly handle: Handle;
+  readonly name: string;
+  /** Where it is, for people; never sent back. */
+  readonly location: string;
+  readonly text: string;
+  /** SHA-256 of the bytes on disk, hexadecimal: handed back on save to notice a foreign change. */
+  readonly hash: string;
+  readonly readOnly: boolean;
+}
+
+export interface SaveRequest {
+  readonly handle: Handle;
+  readonly text: string;
+  /** What the caller believes is on disk; null: a new file, which must not exist yet unless `replace`. */
+  readonly expectedHash: string | null;
+  /** The user has agreed to replace what is there. */
+  readonly replace: boolean;
+}
+
+export interface Saved {
+  readonly handle: Handle;
+  readonly name: string;
+  readonly location: string;
+  readonly hash: string;
+  /** Saved, but with a remark the user must see (the disk reported an error afterwards). */
+  readonly warning: string | null;
+}
+
+export interface FolderEntry {
+  readonly name: string;
+  readonly handle: Handle;
+  readonly type: 'folder' | 'file';
+  readonly size: number;
+}
+
+export interface FolderListing {
+  readonly handle: Handle;
+  readonly location: string;
+  /** Null at the top. */
+  readonly parent: Handle | null;
+  readonly entries: readonly FolderEntry[];
+}
+
+export type FileType = 'standlines' | 'pdf';
+
+export interface RecentFile {
+  readonly handle: Handle;
+  readonly name: string;
+  readonly location: string;
+}
+
+/** Unsaved work found at start-up. */
+export interface Recoverable {
+  readonly id: string;
+  readonly name: string;
+  readonly location: string | null;
+  /** ISO 8601 time of the last autosave. */
+  readonly savedAt: string;
+}
+
+export interface Settings {
+  readonly theme: 'system' | 'light' | 'dark';
+  readonly units: 'document' | 'metric' | 'imperial';
+  readonly paper: string | null;
+}
+
+export interface PlotRequest {
+  /** The document as its file text; the shell reads it as strictly as a file. */
+  readonly text: string;
+  readonly setup: string;
+  readonly options: PlotOptions;
+}
+
+export interface PlotOptions {
+  readonly paper: 'A4' | 'A3' | 'Letter' | 'Tabloid';
+  readonly orientation: 'portrait' | 'landscape' | 'auto';
+  /** The ratio's denominator, 50 for 1:50; null picks the largest standard scale that fits. */
+  readonly scale: number | null;
+}
+
+export interface Contract {
+  'app.hello': () => Result<Hello>;
+  'files.askOpen': (type: FileType) => Result<Handle | null>;
+  'files.askSave': (suggestedName: string, type: FileType) => Result<Handle | null>;
+  /** Null: the folder last used, or the user's documents. */
+  'files.list': (folder: Handle | null) => Result<FolderListing>;
+  /** A handle for a (perhaps not yet existing) file in a folder. */
+  'files.inFolder': (folder: Handle, name: string) => Result<{ handle: Handle; exists: boolean }>;
+  'files.read': (handle: Handle) => Result<FileText>;
+  'files.save': (request: SaveRequest) => Result<Saved>;
+  'files.demo': () => Result<{ name: string; text: string }>;
+  'recent.list': () => Result<readonly RecentFile[]>;
+  'recent.clear': () => Result<null>;
+  /** Keeps unsaved work; `key` names the open document in this window. */
+  'recovery.keep': (key: string, name: string, handle: Handle | null, text: string) => Result<null>;
+  'recovery.drop': (key: string) => Result<null>;
+  'recovery.list': () => Result<readonly Recoverable[]>;
+  'recovery.read': (id: string) => Result<{ text: string; handle: Handle | null; name: string }>;
+  'recovery.discard': (id: string) => Result<null>;
+  'settings.read': () => Result<Settings>;
+  'settings.write': (settings: Settings) => Result<null>;
+  /** The plot as PDF bytes in base64, for the preview. */
+  'plot.render': (request: PlotRequest) => Result<{ base64: string; pages: number }>;
+  'plot.save': (request: PlotRequest, handle: Handle, replace: boolean) => Result<Saved>;
+}
+
+export type Channel = keyof Contract;
+export type Arguments<C extends Channel> = Parameters<Contract[C]>;
+export type Answer<C extends Channel> = ReturnType<Contract[C]>;
+
+/** What the shell implements. */
+export type Handlers = { readonly [C in Channel]: (...args: Arguments<C>) => Promise<Answer<C>> };
+
+/** What the window calls. */
+export interface Host {
+  call<C extends Channel>(channel: C, ...args: Arguments<C>): Promise<Answer<C>>;
+}

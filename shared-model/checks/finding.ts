@@ -1,0 +1,57 @@
+/** What checks return: data. `sentences.ts` turns the codes into words. */
+
+import type { Point } from '../document/records.ts';
+
+/** `fail`: the director's own limit is missed. `caution`: somebody should look. `note`: worth knowing. */
+export type Severity = 'fail' | 'caution' | 'note';
+
+export type Unit = 'mm' | 'share' | 's' | 'count' | 'degrees';
+
+export type FindingCode =
+  /** A player is seen well from too small a share of the places. Subjects: player, then what covers him most. */
+  | 'sight.house'
+  /** A grip is out of reach without walking, or cannot be got to at all. Subjects: player, item. */
+  | 'reach.far'
+  /** The grip takes longer than the rest he has. Subjects: player, item. */
+  | 'reach.late'
+  /** No hand is free for a grip. Subjects: player, item. */
+  | 'reach.noHand'
+  /** Two footprints overlap. Subjects: the two items. */
+  | 'room.overlap'
+  /** Something reaches over the platform's outline. Subjects: item. */
+  | 'room.offPlatform'
+  /** A player lacks elbow room. Subjects: player, what is in the way. */
+  | 'room.elbow'
+  /** A player, chair or stand is near an open edge. Subjects: item. */
+  | 'room.edge'
+  /** No route of the asked width from a player to an exit. Subjects: player. */
+  | 'room.route'
+  /** An uncovered cable crosses a route. Subjects: lamp, player. */
+  | 'room.cable'
+  /** The platform has no exit. */
+  | 'room.noExit';
+
+/** A change that was tried on the document; `after` is what the check measured then. */
+export type Remedy =
+  | { readonly kind: 'lower'; readonly item: string; readonly by: number; readonly after: number }
+  | {
+      readonly kind: 'move';
+      readonly item: string;
+      readonly dx: number;
+      readonly dy: number;
+      readonly after: number;
+    }
+  | { readonly kind: 'turn'; readonly item: string; readonly by: number; readonly after: number };
+
+export interface Finding {
+  readonly code: FindingCode;
+  readonly severity: Severity;
+  readonly subjects: readonly string[];
+  readonly measured: number;
+  readonly required: number;
+  readonly unit: Unit;
+  /** Where to look on the plan. */
+  readonly where: Point | null;
+  /** Further figures that the sentence names. */
+  readonly detail: Readonly<Record<string, number | string>>;
+}

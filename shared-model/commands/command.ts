@@ -1,0 +1,30 @@
+/**
+ * Commands are the only door by which a document changes. A command looks at the document and answers with a diff
+ * or with a refusal; it never changes anything itself, so asking is also the way to find out whether it would work.
+ */
+
+import type { Diff } from '../document/diff.ts';
+import type { Document } from '../document/document.ts';
+
+export interface Refusal {
+  readonly ok: false;
+  /** What is wrong, where, and what to do: one sentence for people. */
+  readonly reason: string;
+}
+
+export interface Proposal {
+  readonly ok: true;
+  readonly diff: Diff;
+  /** What it does, as it reads after "Undo": "move stand 3". */
+  readonly label: string;
+  /** What should be selected afterwards; left out: keep the selection. */
+  readonly select?: readonly string[];
+}
+
+export type Outcome = Proposal | Refusal;
+
+export type Command<Arguments> = (document: Document, args: Arguments) => Outcome;
+
+export function refuse(reason: string): Refusal {
+  return { ok: false, reason };
+}

@@ -1,0 +1,54 @@
+/** The document: immutable records by id, and the questions everything else asks of it. */
+
+import { compareIds, type Id } from './ids.ts';
+import type { AnyRecord, Concert, Kind, Platform, RecordOf, Setup } from './records.ts';
+import { isPlaced } from './records.ts';
+
+export interface Document {
+  readonly records: ReadonlyMap<string, AnyRecord>;
+}
+
+export function documentOf(records: Iterable<AnyRecord>): Document {
+  return { records: new Map([...records].map((record) => [record.id, record])) };
+}
+
+export function find<K extends Kind>(document: Document, id: Id<K> | null): RecordOf<K> | undefined {
+  return id === null ? undefined : (document.records.get(id) as RecordOf<K> | undefined);
+}
+
+/** All records of one kind in natural id order, which is the order of their numbers. */
+export function allOf<K extends Kind>(document: Document, kind: K): RecordOf<K>[] {
+  const found: RecordOf<K>[] = [];
+  for (const record of document.records.values()) if (record.kind === kind) found.push(record as RecordOf<K>);
+  return found.sort((a, b) => compareIds(a.id, b.id));
+}
+
+/** The records of one kind that stand in `setup`: its own and those that stay for the whole concert. */
+export function inSetup<K extends Kind>(document: Document, setup: Id<'setup'>, kind: K): RecordOf<K>[] {
+  return allOf(document, kind).filter((record) => belongsTo(record, setup));
+}
+
+export function belongsTo(record: AnyRecord, setup: Id<'setup'>): boolean {
+  if (!isPlaced(record) && record.kind !== 'instrument') return true;
+  return record.setup === null || record.setup === setup;
+}
+
+export function concertOf(document: Document): Concert {
+  return theOnly(document, 'concert');
+}
+
+export function platformOf(document: Document): Platform {
+  return theOnly(document, 'platform');
+}
+
+/** The setups in programme order; at least one. */
+export function setupsOf(document: Document): Setup[] {
+  return allOf(document, 'setup').sort((a, b) => a.order - b.order || compareIds(a.id, b.id));
+}
+
+/** The reader and the commands keep exactly one of these, so its absence is a bug and throws. */
+function theOnly<K extends 'concert' | 'platform'>(document: Document, kind: K): RecordOf<K> {
+  const record = allOf(document, kind)[0];
+  if (!record) throw new Error(`document without a ${kind}`);
+  return record;
+}

@@ -1,0 +1,49 @@
+/** What an item is called on the plot, in findings and in lists: "stand 3", or its name. */
+
+import { find, inSetup, type Document } from './document.ts';
+import { asId, type Id } from './ids.ts';
+import type { AnyRecord, Kind } from './records.ts';
+import { isPlaced } from './records.ts';
+
+const KIND_WORDS: Readonly<Record<Kind, string>> = {
+  concert: 'concert',
+  setup: 'setup',
+  platform: 'platform',
+  door: 'door',
+  seatBlock: 'seat block',
+  place: 'place',
+  player: 'player',
+  instrument: 'instrument',
+  stand: 'stand',
+  instrumentStand: 'instrument stand',
+  table: 'table',
+  seat: 'seat',
+  piano: 'piano',
+  largeInstrument: 'large instrument',
+  lamp: 'lamp',
+  riser: 'riser',
+  shape: 'object',
+};
+
+export function kindWord(kind: Kind): string {
+  return KIND_WORDS[kind];
+}
+
+/** Number of an item among its kind in the setup, from 1, in natural id order; 0 when it is not there. */
+export function numberOf(document: Document, setup: Id<'setup'>, record: AnyRecord): number {
+  return inSetup(document, setup, record.kind).findIndex((other) => other.id === record.id) + 1;
+}
+
+/** "stand 3": kind and number, the same on the plot and in the marks table. */
+export function markOf(document: Document, setup: Id<'setup'>, record: AnyRecord): string {
+  return `${kindWord(record.kind)} ${numberOf(document, setup, record)}`;
+}
+
+/** The name if it has one, with the mark behind it for things that are set: "Clarinet (player 1)", "stand 3". */
+export function labelOf(document: Document, setup: Id<'setup'>, id: string): string {
+  const record = find(document, asId(id));
+  if (!record) return id;
+  const mark = isPlaced(record) ? markOf(document, setup, record) : '';
+  if (!record.name) return mark || markOf(document, setup, record);
+  return mark ? `${record.name} (${mark})` : record.name;
+}
