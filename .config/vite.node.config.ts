@@ -1,0 +1,28 @@
+/** Builds what runs in Node: the Electron main process, the loopback shell and the command line, as ES modules. */
+
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vite';
+
+const repository = new URL('..', import.meta.url);
+const source = (path: string) => fileURLToPath(new URL(path, repository));
+
+export default defineConfig({
+  root: source('electron'),
+  configFile: false,
+  build: {
+    ssr: true,
+    outDir: source('dist/node'),
+    emptyOutDir: true,
+    target: 'node20',
+    minify: false,
+    rollupOptions: {
+      input: {
+        electron: source('electron/main/main.ts'),
+        loopback: source('electron/loopback/main.ts'),
+        cli: source('electron/cli/main.ts'),
+      },
+      output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' },
+    },
+  },
+  ssr: { external: ['electron'] },
+});

@@ -1,0 +1,23 @@
+/** Builds the window: `renderer/` to `dist/renderer/`, files only, nothing inline, so that the strict CSP holds. */
+
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vite';
+
+const repository = new URL('..', import.meta.url);
+
+export default defineConfig({
+  root: fileURLToPath(new URL('renderer', repository)),
+  base: './',
+  configFile: false,
+  plugins: [svelte({ configFile: false })],
+  worker: { format: 'es' },
+  build: {
+    outDir: fileURLToPath(new URL('dist/renderer', repository)),
+    emptyOutDir: true,
+    target: 'chrome120',
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    chunkSizeWarningLimit: 1500,
+  },
+});
