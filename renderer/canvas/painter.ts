@@ -1,0 +1,103 @@
+/**
+ * Translates the drawing's primitives to a canvas, and decides nothing: every size, colour and place comes from the
+ * drawing. The caller has set the context's transform so that one unit is a millimetre of the drawing's paper.
+ */
+
+import type {
+  FontWeight,
+  GroupPrimitive,
+  PathItem,
+  PathPrimitive,
+  Primitive,
+  TextPrimitive,
+} from '#model/drawing/primitives.ts';
+import type { InkMapping } from './inks.ts';
+
+/** The face the paper is set in; the same file is embedded in the PDF. */
+export const DRAWING_FACE = 'Atkinson Hyperlegible Next';
+
+const WEIGHTS: Readonly<Record<FontWeight, number>> = { regular: 400, bold: 700 };
+
+/** Canvas text smaller than a few units is laid out coarsely by browsers, so it is set larger and scaled down. */
+const TYPE_UNIT = 64;
+
+const outlines = new WeakMap<readonly PathItem[], Path2D>();
+
+export function paint(
+  context: CanvasRenderingContext2D,
+  primitives: readonly Primitive[],
+  ink: InkMapping,
+): void {
+  for (const primitive of primitives) {
+    if (primitive.kind === 'path') paintPath(context, primitive, ink);
+    else if (primitive.kind === 'text') paintText(context, primitive, ink);
+    else paintGroup(context, primitive, ink);
+  }
+}
+
+/** The path as the browser's own object, made once for each path of the drawing. */
+export function outlineOfPath(items: readonly PathItem[]): Path2D {
+  const known = outlines.get(items);
+  if (known) return known;
+  const path = new Path2D();
+  for (const item of items) addTo(path, item);
+  outlines.set(items, path);
+  return path;
+}
+
+function addTo(path: Path2D, item: PathItem): void {
+  switch (item[0]) {
+    case 'M':
+      return path.moveTo(item[1], item[2]);
+    case 'L':
+      return path.lineTo(item[1], item[2]);
+    case 'C':
+      return path.bezierCurveTo(item[1], item[2], item[3], item[4], item[5], item[6]);
+    case 'Z':
+      return path.closePath();
+  }
+}
+
+function paintPath(context: CanvasRenderingContext2D, primitive: PathPrimitive, ink: InkMapping): void {
+  const outline = outlineOfPath(primitive.path);
+  if (primitive.fill !== undefined) {
+    context.fillStyle = ink(primitive.fill);
+    context.fill(outline);
+  }
+  const { stroke } = primitive;
+  if (!stroke) return;
+  context.strokeStyle = ink(stroke.colour);
+  context.lineWidth = stroke.width;
+  context.lineJoin = 'round';
+  context.lineCap = stroke.dash ? 'butt' : 'round';
+  context.setLineDash(stroke.dash ? [...stroke.dash] : []);
+  context.stroke(outline);
+}
+
+function paintText(context: CanvasRenderingContext2D, primitive: TextPrimitive, ink: InkMapping): void {
+  context.save();
+  context.translate(primitive.x, primitive.y);
+  if (primitive.turn) context.rotate((primitive.turn * Math.PI) / 180);
+  context.scale(primitive.size / TYPE_UNIT, primitive.size / TYPE_UNIT);
+  context.font = fontOf(primitive.weight, TYPE_UNIT);
+  context.textAlign = primitive.anchor === 'middle' ? 'center' : primitive.anchor;
+  context.textBaseline = 'alphabetic';
+  context.fillStyle = ink(primitive.colour);
+  context.fillText(primitive.text, 0, 0);
+  context.restore();
+}
+
+function paintGroup(context: CanvasRenderingContext2D, group: GroupPrimitive, ink: InkMapping): void {
+  if (!group.clip) return paint(context, group.children, ink);
+  const { x, y, width, height } = group.clip;
+  context.save();
+  context.beginPath();
+  context.rect(x, y, width, height);
+  context.clip();
+  paint(context, group.children, ink);
+  context.restore();
+}
+
+export function fontOf(weight: FontWeight, size: number): string {
+  return `${WEIGHTS[weight]} ${size}px "${DRAWING_FACE}", sans-serif`;
+}

@@ -1,0 +1,117 @@
+/** Reads lengths as people type them: "820", "2.4 m", "7' 6\"", `2'-8 1/4"`, "2.4 m + 30 cm". */
+
+import type { Units } from '#model/document/measures.ts';
+
+export type LengthReading =
+  | { readonly ok: true; readonly millimetres: number; readonly side: Side | null }
+  | { readonly ok: false; readonly problem: 'unreadable' | 'wrongSide' };
+
+/** A compass word of the stage after the figure: stage left and right, up- and downstage. */
+export type Side = 'SL' | 'SR' | 'US' | 'DS';
+
+const INCH = 25.4;
+
+const UNIT_LENGTHS: Readonly<Record<string, number>> = {
+  mm: 1,
+  cm: 10,
+  m: 1000,
+  in: INCH,
+  '"': INCH,
+  ft: 12 * INCH,
+  "'": 12 * INCH,
+};
+
+/** One signed figure with an optional fraction and unit: `-`, `2`, ` 1/4`, `"`. */
+const TERM = /^\s*([+-]?)\s*(\d+(?:[.,]\d+)?|[.,]\d+)(?:\s+(\d+)\s*\/\s*(\d+))?\s*(mm|cm|m|in|ft|"|')?/i;
+
+const SIDE = /\s*(SL|SR|US|DS)\s*$/i;
+
+const LONGEST = 60;
+
+const UNREADABLE: LengthReading = { ok: false, problem: 'unreadable' };
+
+/**
+ * A figure without a unit counts as millimetres in metric documents and inches in imperial ones; between a foot
+ * mark and an inch mark a hyphen joins and does not subtract.
+ */
+export function readLength(typed: string, units: Units): LengthReading {
+  if (typed.length > LONGEST) return UNREADABLE;
+  const side = SIDE.exec(typed);
+  const sum = sumOfTerms(plainMarks(side ? typed.slice(0, side.index) : typed), units);
+  if (sum === null || !Number.isFinite(sum)) return UNREADABLE;
+  return { ok: true, millimetres: sum, side: (side?.[1]?.toUpperCase() as Side | undefined) ?? null };
+}
+
+/** Curly and prime marks as the plain ones; the hyphen of `2'-8"` as a space. */
+function plainMarks(typed: string): string {
+  return typed
+    .replace(/[\u2018\u2019\u2032]/g, "'")
+    .replace(/[\u201c\u201d\u2033]/g, '"')
+    .replace(/[\u2212\u2013]/g, '-')
+    .replace(/'\s*-\s*(?=\d)/g, "' ");
+}
+
+function sumOfTerms(text: string, units: Units): number | null {
+  let rest = text.trim();
+  if (rest === '') return null;
+  let sum = 0;
+  let sign = 1;
+  let unitBefore: string | null = null;
+  let first = true;
+  while (rest !== '') {
+    const match = TERM.exec(rest);
+    if (!match) return null;
+    const [whole, mark, figure = '', over, under, unit] = match;
+    if (mark) sign = mark === '-' ? -1 : 1;
+    else if (!first && !continuesFeet(unitBefore)) return null;
+    const value = numberOf(figure) + fraction(over, under);
+    sum += sign * value * lengthOfUnit(unit ?? impliedUnit(unitBefore, mark, units));
+    unitBefore = (unit ?? '').toLowerCase();
+    rest = rest.slice(whole.length).trim();
+    first = false;
+  }
+  return sum;
+}
+
+/** Only inches may follow feet without a sign between them. */
+function continuesFeet(unitBefore: string | null): boolean {
+  return unitBefore === "'" || unitBefore === 'ft';
+}
+
+function impliedUnit(unitBefore: string | null, mark: string | undefined, units: Units): string {
+  if (!mark && continuesFeet(unitBefore)) return 'in';
+  return units === 'metric' ? 'mm' : 'in';
+}
+
+function lengthOfUnit(unit: string): number {
+  return UNIT_LENGTHS[unit.toLowerCase()] ?? Number.NaN;
+}
+
+function numberOf(figure: string): number {
+  return Number(figure.replace(',', '.'));
+}
+
+function fraction(over: string | undefined, under: string | undefined): number {
+  return over && under ? Number(over) / Number(under) : 0;
+}
+
+export interface Axis {
+  readonly positive: Side;
+  readonly negative: Side;
+}
+
+export const ACROSS: Axis = { positive: 'SL', negative: 'SR' };
+export const DEPTH: Axis = { positive: 'US', negative: 'DS' };
+
+/**
+ * A coordinate with its side: "820 SR" is -820 across. Without a side the figure's own sign counts; a side of the
+ * other axis is refused.
+ */
+export function readCoordinate(typed: string, units: Units, axis: Axis): LengthReading {
+  const centred = /^\s*(on centre|at edge)\s*$/i.test(typed) ? '0' : typed;
+  const reading = readLength(centred, units);
+  if (!reading.ok || reading.side === null) return reading;
+  if (reading.side === axis.positive) return reading;
+  if (reading.side === axis.negative) return { ...reading, millimetres: -reading.millimetres };
+  return { ok: false, problem: 'wrongSide' };
+}
