@@ -1,0 +1,47 @@
+/** Sets of drums, from above circles whose hull is the room they take. */
+
+import { convexHull } from '../../geometry/convex-hull.ts';
+import { boundsOf } from '../../geometry/polygon.ts';
+import type { Millimetres, Point } from '../../document/records.ts';
+import type { LocalBox } from '../boxes.ts';
+import { circle } from '../shapes.ts';
+import { COMMON_PRACTICE } from '../sources.ts';
+import type { LargeInstrumentModel } from './model.ts';
+
+export interface Drum extends Point {
+  readonly diameter: Millimetres;
+  readonly top: Millimetres;
+  readonly bottom?: Millimetres;
+}
+
+interface DrumSet {
+  readonly drums: readonly Drum[];
+  readonly playerAt: Point;
+  /** Lowest point of the shells, unless a drum has its own. */
+  readonly bottom?: Millimetres;
+}
+
+/** A shell is about as deep as its head is wide. */
+const bottomOf = (drum: Drum, set: DrumSet): Millimetres =>
+  drum.bottom ?? set.bottom ?? Math.max(0, drum.top - drum.diameter);
+
+export function drumOf(id: string, name: string, set: DrumSet): LargeInstrumentModel {
+  const outline = convexHull(set.drums.flatMap((drum) => circle(drum, drum.diameter / 2)));
+  const bounds = boundsOf(outline);
+  return {
+    id,
+    name,
+    outline,
+    width: bounds.maxX - bounds.minX,
+    depth: bounds.maxY - bounds.minY,
+    height: Math.max(...set.drums.map((drum) => drum.top)),
+    boxes: set.drums.map((drum) => shell(drum, bottomOf(drum, set))),
+    playerAt: set.playerAt,
+    source: COMMON_PRACTICE,
+  };
+}
+
+/** Seen from the side a shell is as wide as its diameter; a square box of the same width stands for it. */
+function shell({ x, y, diameter, top }: Drum, bottom: Millimetres): LocalBox {
+  return { x, y, width: diameter, depth: diameter, bottom, top };
+}
