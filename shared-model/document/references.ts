@@ -1,0 +1,68 @@
+/** Which records name which others, in one place: reading, removing and copying all depend on it. */
+
+import type { Id } from './ids.ts';
+import type { AnyRecord, Kind } from './records.ts';
+
+export interface Reference {
+  /** Where the id stands in its record: "reader of side 0" is `sides[0].reader`. */
+  readonly field: string;
+  readonly id: string;
+  readonly kinds: readonly Kind[];
+}
+
+/** Everything that `record` names, its setup first. */
+export function referencesOf(record: AnyRecord): Reference[] {
+  const found: Reference[] = [];
+  const note = (field: string, id: string | null, ...kinds: Kind[]): void => {
+    if (id !== null) found.push({ field, id, kinds });
+  };
+  if ('setup' in record) note('setup', record.setup, 'setup');
+  switch (record.kind) {
+    case 'stand':
+      record.sides.forEach((side, index) => note(`sides[${index}].reader`, side.reader, 'player'));
+      break;
+    case 'instrument':
+      note('player', record.player, 'player');
+      note('support', record.support, 'instrumentStand', 'table');
+      break;
+    case 'piano':
+    case 'largeInstrument':
+      note('player', record.player, 'player');
+      break;
+    default:
+  }
+  return found;
+}
+
+/** The new id for an old one; null lets go of what it named. */
+export type Rename = <K extends Kind>(id: Id<K>) => Id<K> | null;
+
+/**
+ * The record with every id it names replaced; null when it cannot be without what it lost (an instrument its
+ * player, an item its setup). The record itself, when nothing changes.
+ */
+export function withReferences<R extends AnyRecord>(record: R, rename: Rename): R | null;
+export function withReferences(record: AnyRecord, rename: Rename): AnyRecord | null {
+  const renamed = <K extends Kind>(id: Id<K> | null): Id<K> | null => (id === null ? null : rename(id));
+  const references = referencesOf(record);
+  if (references.every(({ id }) => rename(id as Id) === id)) return record;
+  if (!('setup' in record)) return record;
+  const setup = renamed(record.setup);
+  if (setup === null && record.setup !== null) return null;
+  switch (record.kind) {
+    case 'stand': {
+      const [first, second] = record.sides;
+      const readBy = <S extends typeof first>(side: S): S => ({ ...side, reader: renamed(side.reader) });
+      return { ...record, setup, sides: second ? [readBy(first), readBy(second)] : [readBy(first)] };
+    }
+    case 'instrument': {
+      const player = rename(record.player);
+      return player && { ...record, setup, player, support: renamed(record.support) };
+    }
+    case 'piano':
+    case 'largeInstrument':
+      return { ...record, setup, player: renamed(record.player) };
+    default:
+      return { ...record, setup };
+  }
+}

@@ -1,0 +1,28 @@
+/** What is wrong with a record, as data that the reader and the commands turn into a sentence each. */
+
+export interface Complaint {
+  /** Path within the record: "lip", "sides[0].reader"; empty: the record as a whole. */
+  readonly field: string;
+  /** "-20 is not allowed; give a length from 100 to 2500 mm". Follows the path and what joins them. */
+  readonly text: string;
+}
+
+/** A value that may not stand where it does. */
+export function notAllowed(field: string, value: unknown, advice: string): Complaint {
+  return { field, text: `: ${shown(value)} is not allowed; ${advice}` };
+}
+
+/** The value as in the file, cut to a readable length. */
+export function shown(value: unknown): string {
+  if (value === undefined) return 'nothing';
+  if (typeof value === 'number' && !Number.isFinite(value)) return 'a number too large to hold';
+  if (Array.isArray(value) && value.length > 3) return `a list of ${value.length}`;
+  if (typeof value === 'object' && value !== null && !Array.isArray(value)) return 'an object';
+  const text = typeof value === 'string' ? quoted(value) : (JSON.stringify(value) ?? typeof value);
+  return text.length > 80 ? `${text.slice(0, 60)}…` : text;
+}
+
+function quoted(text: string): string {
+  // Cut first: the value may be megabytes long. JSON spells out control characters and lone surrogates.
+  return JSON.stringify(text.slice(0, 80));
+}

@@ -1,0 +1,136 @@
+/** What has to hold between the records of a document, each of which is sound by itself. */
+
+import type { Document } from '../document/document.ts';
+import { edgeOf } from '../document/openings.ts';
+import { referencesOf, type Reference } from '../document/references.ts';
+import type { AnyRecord, Door, Kind, Platform } from '../document/records.ts';
+import { seatsInRow } from '../document/seating.ts';
+import { notAllowed, shown, type Complaint } from './complaint.ts';
+import { MOST_CORNERS, MOST_RECORDS, MOST_ROWS, MOST_SEATS, MOST_SETUPS } from './limits.ts';
+
+export interface DocumentComplaint extends Complaint {
+  /** The record to look at; null: the document as a whole. */
+  readonly record: AnyRecord | null;
+}
+
+/** The first rule that the document breaks, or null. */
+export function documentRuleBroken(document: Document): DocumentComplaint | null {
+  return countsBroken(document) ?? referencesBroken(document) ?? doorsBroken(document);
+}
+
+function countsBroken(document: Document): DocumentComplaint | null {
+  const tally = tallyOf(document);
+  return (
+    exactlyOne(tally.kinds, 'concert') ??
+    exactlyOne(tally.kinds, 'platform') ??
+    (tally.kinds.has('setup') ? null : whole('There is no setup; add a record of kind "setup".')) ??
+    atMost(document.records.size, MOST_RECORDS, 'records') ??
+    atMost(tally.kinds.get('setup') ?? 0, MOST_SETUPS, 'setups') ??
+    atMost(tally.seats, MOST_SEATS, 'seats') ??
+    atMost(tally.rows, MOST_ROWS, 'rows of seats') ??
+    atMost(tally.corners, MOST_CORNERS, 'corners of outlines and cables')
+  );
+}
+
+interface Tally {
+  readonly kinds: ReadonlyMap<Kind, number>;
+  readonly seats: number;
+  readonly rows: number;
+  readonly corners: number;
+}
+
+function tallyOf(document: Document): Tally {
+  const kinds = new Map<Kind, number>();
+  let [seats, rows, corners] = [0, 0, 0];
+  for (const record of document.records.values()) {
+    kinds.set(record.kind, (kinds.get(record.kind) ?? 0) + 1);
+    if (record.kind === 'platform' || record.kind === 'shape') corners += record.outline.length;
+    if (record.kind === 'lamp') corners += record.cable.length;
+    if (record.kind !== 'seatBlock') continue;
+    rows += record.rows;
+    for (let row = 0; row < record.rows; row++) seats += seatsInRow(record, row);
+  }
+  return { kinds, seats, rows, corners };
+}
+
+function exactlyOne(kinds: ReadonlyMap<Kind, number>, kind: Kind): DocumentComplaint | null {
+  const count = kinds.get(kind) ?? 0;
+  if (count === 1) return null;
+  return whole(
+    count === 0
+      ? `There is no ${kind}; add one record of kind "${kind}".`
+      : `There are ${count} records of kind "${kind}"; there has to be exactly one.`,
+  );
+}
+
+function atMost(count: number, most: number, what: string): DocumentComplaint | null {
+  return count <= most ? null : whole(`There are ${count} ${what}; at most ${most} are possible.`);
+}
+
+function whole(text: string): DocumentComplaint {
+  return { record: null, field: '', text };
+}
+
+function referencesBroken(document: Document): DocumentComplaint | null {
+  for (const record of document.records.values()) {
+    for (const reference of referencesOf(record)) {
+      const complaint = referenceBroken(document, record, reference);
+      if (complaint) return { record, ...complaint };
+    }
+  }
+  return null;
+}
+
+function referenceBroken(document: Document, record: AnyRecord, reference: Reference): Complaint | null {
+  const { field, id, kinds } = reference;
+  const target = document.records.get(id);
+  const wanted = kinds.join(' or ');
+  if (!target) return notAllowed(field, id, `there is no record of that id; give the id of a ${wanted}`);
+  if (!kinds.includes(target.kind)) {
+    return notAllowed(field, id, `that is a ${target.kind}; give the id of a ${wanted}`);
+  }
+  return meets(record, target) ? null : notAllowed(field, id, apart(target));
+}
+
+/** Whether `target` is there whenever `record` is. */
+function meets(record: AnyRecord, target: AnyRecord): boolean {
+  if (!('setup' in record) || !('setup' in target)) return true;
+  return target.setup === null || target.setup === record.setup;
+}
+
+function apart(target: AnyRecord): string {
+  const setup = 'setup' in target ? target.setup : null;
+  return `it is there only in setup ${shown(setup)}; both must be in the same setup, or what is named must stay for the whole concert`;
+}
+
+/** Rounding when a plan is drawn in another unit must not push a door off its wall. */
+const DOOR_SLACK = 0.5;
+
+function doorsBroken(document: Document): DocumentComplaint | null {
+  const records = [...document.records.values()];
+  const platform = records.find((record): record is Platform => record.kind === 'platform');
+  if (!platform) return null;
+  for (const record of records) {
+    const complaint = record.kind === 'door' ? doorBroken(platform, record) : null;
+    if (complaint) return { record, ...complaint };
+  }
+  return null;
+}
+
+function doorBroken(platform: Platform, door: Door): Complaint | null {
+  const edges = platform.outline.length;
+  if (door.edge >= edges) {
+    return notAllowed('edge', door.edge, `the platform has ${edges} edges, from 0 to ${edges - 1}`);
+  }
+  const { a, b } = edgeOf(platform, door.edge);
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  if (door.offset + door.width <= length + DOOR_SLACK) return null;
+  return {
+    field: 'width',
+    text: `: the door reaches ${round(door.offset + door.width)} mm along edge ${door.edge}, which is ${round(length)} mm long; make offset and width fit`,
+  };
+}
+
+function round(length: number): number {
+  return Math.round(length * 10) / 10;
+}

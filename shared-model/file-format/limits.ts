@@ -1,0 +1,31 @@
+/**
+ * How large a document may grow. Far above any concert and low enough that every file is read or refused within
+ * seconds; the commands keep to the same figures, so what can be made can be saved and opened again.
+ */
+
+/** Largest file text in UTF-16 units; the shells refuse larger files before they read them. */
+export const MOST_TEXT = 64 * 1024 * 1024;
+
+/** Deepest nesting of lists and objects in the JSON. A proper file needs six. */
+export const MOST_DEPTH = 100;
+
+/** Most values of any kind in the JSON: well above what the limits below allow together. */
+export const MOST_VALUES = 4_000_000;
+
+/** Most fields in one object of the JSON. */
+export const MOST_FIELDS = 200;
+
+export const MOST_RECORDS = 20_000;
+export const MOST_SETUPS = 200;
+/** Seats of all seat blocks together. */
+export const MOST_SEATS = 50_000;
+/** Rows of all seat blocks together. */
+export const MOST_ROWS = 20_000;
+/** Corners of all outlines and cables together. */
+export const MOST_CORNERS = 200_000;
+/** Corners of one outline. */
+export const MOST_OUTLINE_CORNERS = 500;
+/** Farthest coordinate from the origin, in millimetres. */
+export const FARTHEST = 1_000_000;
+export const LONGEST_NAME = 200;
+export const LONGEST_NOTES = 4000;

@@ -1,0 +1,120 @@
+/** What has to hold within one record beyond the type and range of its fields. */
+
+import { isSimplePolygon } from '../geometry/simple-polygon.ts';
+import { seatsInRow } from '../document/seating.ts';
+import type { AnyRecord, Concert, Lamp, Platform, Point, SeatBlock, Stand } from '../document/records.ts';
+import { notAllowed, type Complaint } from './complaint.ts';
+
+/** The first rule the record breaks, or null. */
+export function ruleBroken(record: AnyRecord): Complaint | null {
+  switch (record.kind) {
+    case 'concert':
+      return dateBroken(record);
+    case 'platform':
+      return outlineBroken(record.outline) ?? openEdgesBroken(record);
+    case 'shape':
+      return outlineBroken(record.outline);
+    case 'seatBlock':
+      return seatsPerRowBroken(record) ?? aislesBroken(record) ?? curveBroken(record);
+    case 'stand':
+      return sidesBroken(record);
+    case 'lamp':
+      return cableBroken(record);
+    default:
+      return null;
+  }
+}
+
+function dateBroken({ date }: Concert): Complaint | null {
+  return date === '' || isCalendarDate(date)
+    ? null
+    : notAllowed('date', date, 'give a day that the calendar has');
+}
+
+/** Of a text that looks like YYYY-MM-DD. */
+function isCalendarDate(date: string): boolean {
+  const [year = 0, month = 0, day = 0] = date.split('-').map(Number);
+  const isLeap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+  const days = [31, isLeap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0;
+  return day >= 1 && day <= days;
+}
+
+function outlineBroken(outline: readonly Point[]): Complaint | null {
+  if (isSimplePolygon(outline)) return null;
+  return {
+    field: 'outline',
+    text: ' crosses or touches itself, repeats a corner or has no area; give its corners in order, each once',
+  };
+}
+
+function openEdgesBroken({ outline, openEdges }: Platform): Complaint | null {
+  const seen = new Set<number>();
+  for (const [index, edge] of openEdges.entries()) {
+    const field = `openEdges[${index}]`;
+    if (edge >= outline.length) {
+      return notAllowed(
+        field,
+        edge,
+        `the outline has ${outline.length} edges, from 0 to ${outline.length - 1}`,
+      );
+    }
+    if (seen.has(edge)) return notAllowed(field, edge, 'name each edge once');
+    seen.add(edge);
+  }
+  return null;
+}
+
+function seatsPerRowBroken({ rows, seatsPerRow }: SeatBlock): Complaint | null {
+  if (typeof seatsPerRow === 'number' || seatsPerRow.length === rows) return null;
+  return {
+    field: 'seatsPerRow',
+    text: ` names ${seatsPerRow.length} rows but "rows" is ${rows}; give one number for each row`,
+  };
+}
+
+function aislesBroken(block: SeatBlock): Complaint | null {
+  const longest = longestRow(block);
+  const seen = new Set<number>();
+  for (const [index, { afterSeat }] of block.aisles.entries()) {
+    const field = `aisles[${index}].afterSeat`;
+    if (afterSeat >= longest) {
+      return notAllowed(field, afterSeat, `an aisle lies between seats, and the longest row has ${longest}`);
+    }
+    if (seen.has(afterSeat)) return notAllowed(field, afterSeat, 'give each aisle its own place');
+    seen.add(afterSeat);
+  }
+  return null;
+}
+
+/** A curved row may not be longer than its circle. */
+function curveBroken(block: SeatBlock): Complaint | null {
+  if (block.curveRadius === 0) return null;
+  const aisles = block.aisles.reduce((sum, aisle) => sum + aisle.width, 0);
+  for (let row = 0; row < block.rows; row++) {
+    const around = 2 * Math.PI * (block.curveRadius + row * block.rowDepth);
+    if (seatsInRow(block, row) * block.seatPitch + aisles <= around) continue;
+    return notAllowed(
+      'curveRadius',
+      block.curveRadius,
+      'the rows would run into themselves; give a larger radius',
+    );
+  }
+  return null;
+}
+
+function longestRow(block: SeatBlock): number {
+  let longest = 0;
+  for (let row = 0; row < block.rows; row++) longest = Math.max(longest, seatsInRow(block, row));
+  return longest;
+}
+
+function sidesBroken({ form, sides }: Stand): Complaint | null {
+  const wanted = form === 'single' ? 1 : 2;
+  if (sides.length === wanted) return null;
+  return { field: 'sides', text: ` has ${sides.length} but the form is "${form}"; give ${wanted}` };
+}
+
+function cableBroken({ cable }: Lamp): Complaint | null {
+  if (cable.length !== 1) return null;
+  return { field: 'cable', text: ' has one corner; give at least the two ends, or none for no cable' };
+}

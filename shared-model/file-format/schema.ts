@@ -1,0 +1,46 @@
+/**
+ * The schema of every kind of record: what the reader accepts, what the commands may make, and what the published
+ * JSON Schema says. The order of the fields here is their order in a written file.
+ */
+
+import type * as v from 'valibot';
+import type { AnyRecord, Kind, RecordOf } from '../document/records.ts';
+import * as items from './schema/items.ts';
+import * as people from './schema/people.ts';
+import * as venue from './schema/venue.ts';
+
+export const FORMAT = 'standlines';
+
+/** The file version that this program writes. */
+export const VERSION = 1;
+
+/** In the order in which their records stand in a written file: the venue first. */
+export const RECORD_SCHEMAS = {
+  concert: venue.concert,
+  platform: venue.platform,
+  door: venue.door,
+  seatBlock: venue.seatBlock,
+  place: venue.place,
+  setup: venue.setup,
+  player: people.player,
+  instrument: people.instrument,
+  stand: items.stand,
+  instrumentStand: items.instrumentStand,
+  table: items.table,
+  seat: items.seat,
+  piano: items.piano,
+  largeInstrument: items.largeInstrument,
+  lamp: items.lamp,
+  riser: items.riser,
+  shape: items.shape,
+} satisfies { readonly [K in Kind]: v.GenericSchema<unknown, RecordOf<K>> };
+
+export const KINDS = Object.keys(RECORD_SCHEMAS) as readonly Kind[];
+
+export function isKind(value: unknown): value is Kind {
+  return typeof value === 'string' && Object.hasOwn(RECORD_SCHEMAS, value);
+}
+
+export function schemaOf(kind: Kind): v.GenericSchema<unknown, AnyRecord> {
+  return RECORD_SCHEMAS[kind] as unknown as v.GenericSchema<unknown, AnyRecord>;
+}

@@ -1,0 +1,60 @@
+/** A document with every kind of record and every kind of reference. */
+
+import type { Document } from '#model/document/document.ts';
+import { asId } from '#model/document/ids.ts';
+import {
+  aDocument,
+  aLamp,
+  aLargeInstrument,
+  aPiano,
+  aPlace,
+  aPlayer,
+  aRiser,
+  aSeat,
+  aSetup,
+  aShape,
+  aStand,
+  aTable,
+  anInstrument,
+  anInstrumentStand,
+  PERSON,
+  SIDE,
+} from '../../helpers/build.ts';
+
+export function documentOfEveryKind(): Document {
+  return aDocument(
+    aSetup({ id: asId('setup-2'), name: 'Duo', order: 2, notes: 'Mind the step.\nLights at half.' }),
+    aPlace(),
+    aPlayer({ name: 'Clarinet', person: { ...PERSON, size: { by: 'stature', stature: 1780 } } }),
+    aPlayer({
+      id: asId('player-2'),
+      name: 'Viola',
+      x: 1000,
+      chair: { model: 'orchestra-chair', height: 450 },
+    }),
+    aPlayer({ id: asId('player-3'), setup: asId('setup-2'), person: { ...PERSON, size: { by: 'anyone' } } }),
+    anInstrumentStand({ x: -600 }),
+    anInstrument({ support: asId('instrumentStand-1'), freeTime: 4.5 }),
+    anInstrument({ id: asId('instrument-2'), model: 'viola', player: asId('player-2') }),
+    aStand({
+      form: 'backToBack',
+      sides: [
+        { ...SIDE, reader: asId('player-1') },
+        { ...SIDE, reader: asId('player-2'), turned: true, freeTime: 3 },
+      ],
+    }),
+    aStand({ id: asId('stand-2'), setup: asId('setup-2'), sides: [{ ...SIDE, reader: asId('player-3') }] }),
+    aTable(),
+    aSeat(),
+    aPiano({ setup: null }),
+    aLargeInstrument({ player: asId('player-2') }),
+    aLamp({
+      cable: [
+        { x: 0, y: 2000 },
+        { x: 500, y: 4500 },
+      ],
+    }),
+    aRiser(),
+    aShape({ setup: null }),
+  );
+}
