@@ -6,12 +6,12 @@
 import type {
   FontWeight,
   GroupPrimitive,
+  MeasureText,
   PathItem,
   PathPrimitive,
   Primitive,
   TextPrimitive,
 } from '#model/drawing/primitives.ts';
-import type { InkMapping } from './inks.ts';
 
 /** The face the paper is set in; the same file is embedded in the PDF. */
 export const DRAWING_FACE = 'Atkinson Hyperlegible Next';
@@ -23,16 +23,27 @@ const TYPE_UNIT = 64;
 
 const outlines = new WeakMap<readonly PathItem[], Path2D>();
 
-export function paint(
-  context: CanvasRenderingContext2D,
-  primitives: readonly Primitive[],
-  ink: InkMapping,
-): void {
+export function paint(context: CanvasRenderingContext2D, primitives: readonly Primitive[]): void {
   for (const primitive of primitives) {
-    if (primitive.kind === 'path') paintPath(context, primitive, ink);
-    else if (primitive.kind === 'text') paintText(context, primitive, ink);
-    else paintGroup(context, primitive, ink);
+    if (primitive.kind === 'path') paintPath(context, primitive);
+    else if (primitive.kind === 'text') paintText(context, primitive);
+    else paintGroup(context, primitive);
   }
+}
+
+/** Text widths of a canvas, which sets the same face with the same figures as the screen does. */
+export function canvasMeasure(context: CanvasRenderingContext2D): MeasureText {
+  const known = new Map<string, number>();
+  return (text, size, weight) => {
+    const key = weight + text;
+    let width = known.get(key);
+    if (width === undefined) {
+      context.font = fontOf(weight, TYPE_UNIT);
+      width = context.measureText(text).width / TYPE_UNIT;
+      known.set(key, width);
+    }
+    return width * size;
+  };
 }
 
 /** The path as the browser's own object, made once for each path of the drawing. */
@@ -58,15 +69,15 @@ function addTo(path: Path2D, item: PathItem): void {
   }
 }
 
-function paintPath(context: CanvasRenderingContext2D, primitive: PathPrimitive, ink: InkMapping): void {
+function paintPath(context: CanvasRenderingContext2D, primitive: PathPrimitive): void {
   const outline = outlineOfPath(primitive.path);
   if (primitive.fill !== undefined) {
-    context.fillStyle = ink(primitive.fill);
+    context.fillStyle = primitive.fill;
     context.fill(outline);
   }
   const { stroke } = primitive;
   if (!stroke) return;
-  context.strokeStyle = ink(stroke.colour);
+  context.strokeStyle = stroke.colour;
   context.lineWidth = stroke.width;
   context.lineJoin = 'round';
   context.lineCap = stroke.dash ? 'butt' : 'round';
@@ -74,7 +85,7 @@ function paintPath(context: CanvasRenderingContext2D, primitive: PathPrimitive, 
   context.stroke(outline);
 }
 
-function paintText(context: CanvasRenderingContext2D, primitive: TextPrimitive, ink: InkMapping): void {
+function paintText(context: CanvasRenderingContext2D, primitive: TextPrimitive): void {
   context.save();
   context.translate(primitive.x, primitive.y);
   if (primitive.turn) context.rotate((primitive.turn * Math.PI) / 180);
@@ -82,19 +93,19 @@ function paintText(context: CanvasRenderingContext2D, primitive: TextPrimitive, 
   context.font = fontOf(primitive.weight, TYPE_UNIT);
   context.textAlign = primitive.anchor === 'middle' ? 'center' : primitive.anchor;
   context.textBaseline = 'alphabetic';
-  context.fillStyle = ink(primitive.colour);
+  context.fillStyle = primitive.colour;
   context.fillText(primitive.text, 0, 0);
   context.restore();
 }
 
-function paintGroup(context: CanvasRenderingContext2D, group: GroupPrimitive, ink: InkMapping): void {
-  if (!group.clip) return paint(context, group.children, ink);
+function paintGroup(context: CanvasRenderingContext2D, group: GroupPrimitive): void {
+  if (!group.clip) return paint(context, group.children);
   const { x, y, width, height } = group.clip;
   context.save();
   context.beginPath();
   context.rect(x, y, width, height);
   context.clip();
-  paint(context, group.children, ink);
+  paint(context, group.children);
   context.restore();
 }
 
