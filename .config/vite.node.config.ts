@@ -8,7 +8,6 @@ const source = (path: string) => fileURLToPath(new URL(path, repository));
 
 export default defineConfig({
   root: source('electron'),
-  configFile: false,
   build: {
     ssr: true,
     outDir: source('dist/node'),

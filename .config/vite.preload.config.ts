@@ -7,7 +7,6 @@ const repository = new URL('..', import.meta.url);
 
 export default defineConfig({
   root: fileURLToPath(new URL('electron', repository)),
-  configFile: false,
   build: {
     outDir: fileURLToPath(new URL('dist/preload', repository)),
     emptyOutDir: true,

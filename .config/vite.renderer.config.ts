@@ -9,7 +9,6 @@ const repository = new URL('..', import.meta.url);
 export default defineConfig({
   root: fileURLToPath(new URL('renderer', repository)),
   base: './',
-  configFile: false,
   plugins: [svelte({ configFile: false })],
   worker: { format: 'es' },
   build: {

@@ -1,0 +1,2 @@
+console.error('not built in yet');
+process.exitCode = 2;

@@ -1,0 +1,71 @@
+/**
+ * What a window may send, checked at run time before any handler sees it. The table must have exactly the channels
+ * of the contract, and each schema must yield that channel's arguments: the compiler holds both.
+ */
+
+import * as v from 'valibot';
+import type { Arguments, Channel } from './contract.ts';
+
+/** Texts of documents: the same limit as for files, counted in UTF-16 units. */
+export const LONGEST_TEXT = 64 * 1024 * 1024;
+
+const handle = v.pipe(v.string(), v.regex(/^[A-Za-z0-9_-]{1,64}$/));
+const key = v.pipe(v.string(), v.regex(/^[A-Za-z0-9_-]{1,128}$/));
+const recordId = v.pipe(v.string(), v.regex(/^[A-Za-z][A-Za-z0-9_-]{0,63}$/));
+const fileName = v.pipe(v.string(), v.minLength(1), v.maxLength(1024));
+const text = v.pipe(v.string(), v.maxLength(LONGEST_TEXT));
+const hash = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/));
+const fileType = v.picklist(['standlines', 'pdf']);
+
+const saveRequest = v.strictObject({
+  handle,
+  text,
+  expectedHash: v.nullable(hash),
+  replace: v.boolean(),
+});
+
+const settings = v.strictObject({
+  theme: v.picklist(['system', 'light', 'dark']),
+  units: v.picklist(['document', 'metric', 'imperial']),
+  paper: v.nullable(v.pipe(v.string(), v.maxLength(32))),
+});
+
+const plotRequest = v.strictObject({
+  text,
+  setup: recordId,
+  options: v.strictObject({
+    paper: v.picklist(['A4', 'A3', 'Letter', 'Tabloid']),
+    orientation: v.picklist(['portrait', 'landscape', 'auto']),
+    scale: v.nullable(v.pipe(v.number(), v.finite(), v.minValue(1), v.maxValue(10_000))),
+  }),
+});
+
+export const SETTINGS_SCHEMA = settings;
+
+export const ARGUMENT_SCHEMAS = {
+  'app.hello': v.strictTuple([]),
+  'files.askOpen': v.strictTuple([fileType]),
+  'files.askSave': v.strictTuple([fileName, fileType]),
+  'files.list': v.strictTuple([v.nullable(handle)]),
+  'files.inFolder': v.strictTuple([handle, fileName]),
+  'files.read': v.strictTuple([handle]),
+  'files.save': v.strictTuple([saveRequest]),
+  'files.demo': v.strictTuple([]),
+  'recent.list': v.strictTuple([]),
+  'recent.clear': v.strictTuple([]),
+  'recovery.keep': v.strictTuple([key, fileName, v.nullable(handle), text]),
+  'recovery.drop': v.strictTuple([key]),
+  'recovery.list': v.strictTuple([]),
+  'recovery.read': v.strictTuple([key]),
+  'recovery.discard': v.strictTuple([key]),
+  'settings.read': v.strictTuple([]),
+  'settings.write': v.strictTuple([settings]),
+  'plot.render': v.strictTuple([plotRequest]),
+  'plot.save': v.strictTuple([plotRequest, handle, v.boolean()]),
+} satisfies { readonly [C in Channel]: v.GenericSchema<unknown, Arguments<C>> };
+
+export const CHANNELS: readonly Channel[] = Object.keys(ARGUMENT_SCHEMAS) as Channel[];
+
+export function isChannel(name: string): name is Channel {
+  return Object.hasOwn(ARGUMENT_SCHEMAS, name);
+}

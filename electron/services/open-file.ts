@@ -1,0 +1,71 @@
+/** Reading a document from disk, with what has to be remembered for saving it again. */
+
+import { constants } from 'node:fs';
+import { basename } from 'node:path';
+import { FaultError } from './faults.ts';
+import type { Fs } from './fs.ts';
+import { hashOf, isReadOnly } from './save-file.ts';
+
+/** Far above any concert; keeps a mistaken choice from filling the memory. */
+export const LARGEST_FILE = 64 * 1024 * 1024;
+
+export interface OpenedFile {
+  /** Where it really is, links followed. */
+  readonly path: string;
+  readonly text: string;
+  readonly hash: string;
+  readonly device: number;
+  readonly readOnly: boolean;
+}
+
+/** The whole text of a file, a byte order mark included. Throws `FaultError` or the system's error. */
+export async function openFile(fs: Fs, path: string): Promise<OpenedFile> {
+  const real = await fs.realpath(path);
+  const { dev, mode } = await checkedStats(fs, real);
+  const bytes = await readWhole(fs, real);
+  return {
+    path: real,
+    text: decode(bytes, real),
+    hash: hashOf(bytes),
+    device: dev,
+    readOnly: await isReadOnly(fs, real, mode & 0o7777),
+  };
+}
+
+/** Looks before it opens: opening a named pipe would wait for ever. */
+async function checkedStats(fs: Fs, path: string): Promise<{ dev: number; mode: number }> {
+  const stats = await fs.stat(path);
+  const name = basename(path);
+  if (stats.isDirectory()) throw new FaultError('file.isFolder', `"${name}" is a folder, not a file.`);
+  if (!stats.isFile()) throw new FaultError('file.notRegular', `"${name}" is not an ordinary file.`);
+  if (stats.size > LARGEST_FILE) throw tooLarge(name, stats.size);
+  return stats;
+}
+
+async function readWhole(fs: Fs, path: string): Promise<Uint8Array> {
+  const file = await fs.open(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
+  try {
+    return await file.readFile();
+  } finally {
+    await file.close();
+  }
+}
+
+function decode(bytes: Uint8Array, path: string): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
+  } catch {
+    throw new FaultError(
+      'file.notText',
+      `"${basename(path)}" is not a Standlines file: it is not text in UTF-8.`,
+    );
+  }
+}
+
+export function tooLarge(name: string, size: number): FaultError {
+  const megabytes = (count: number) => Math.ceil(count / 1024 / 1024);
+  return new FaultError(
+    'file.tooLarge',
+    `"${name}" has ${megabytes(size)} MB; a Standlines file has at most ${megabytes(LARGEST_FILE)} MB.`,
+  );
+}
