@@ -72,7 +72,7 @@ function bodyOf(person: Person, stature: Millimetres, chairHeight: Millimetres |
     stature,
     ...heights,
     eyeHeight,
-    crown: heights.crown + eyeHeight - heights.eyeHeight,
+    crown: heights.crown + (eyeHeight - heights.eyeHeight),
     shoulderHeight: measured.shoulderHeight ?? heights.shoulderHeight,
     shoulderBreadth: mean('shoulderBreadth'),
     biacromialBreadth: mean('biacromialBreadth'),
