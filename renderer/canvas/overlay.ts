@@ -1,0 +1,245 @@
+/**
+ * What the screen shows above the drawing and the paper never does: selection, handles, guides, the marquee, the
+ * remarks of the checks. Painted in screen pixels, so it keeps its size at every zoom.
+ */
+
+import type { Severity } from '#model/checks/finding.ts';
+import type { Vec2 } from '#model/geometry/frame.ts';
+import type { Polygon } from '#model/geometry/polygon.ts';
+import { toScreen, type Camera, type Extent, type ViewSize } from './camera.ts';
+import { DRAWING_FACE } from './painter.ts';
+
+export interface OverlayInks {
+  readonly ink: string;
+  readonly paper: string;
+  readonly faint: string;
+  /** Remarks of the checks. */
+  readonly pencil: string;
+}
+
+export interface TurnHandle {
+  readonly item: Vec2;
+  readonly at: Vec2;
+}
+
+export interface DrawnGuide {
+  readonly axis: 'x' | 'y';
+  readonly at: number;
+  readonly words: string;
+}
+
+export interface Remark {
+  readonly where: Vec2;
+  readonly severity: Severity;
+  readonly number: number;
+  readonly chosen: boolean;
+}
+
+export interface Overlay {
+  readonly selected: readonly Polygon[];
+  readonly hovered: Polygon | null;
+  readonly turn: TurnHandle | null;
+  /** Corners of the platform that can be dragged. */
+  readonly corners: readonly Vec2[];
+  readonly guides: readonly DrawnGuide[];
+  readonly marquee: Extent | null;
+  readonly remarks: readonly Remark[];
+  /** Lines from a seat to the players, while it is looked into. */
+  readonly sightlines: readonly { readonly from: Vec2; readonly to: Vec2; readonly seen: number }[];
+  /** A figure beside the pointer or the item, for instance the facing while it is turned. */
+  readonly caption: { readonly at: Vec2; readonly words: string } | null;
+}
+
+export const NO_OVERLAY: Overlay = {
+  selected: [],
+  hovered: null,
+  turn: null,
+  corners: [],
+  guides: [],
+  marquee: null,
+  remarks: [],
+  sightlines: [],
+  caption: null,
+};
+
+/** Sizes in pixels. Handles are drawn smaller than the 24 px within which they are caught. */
+export const SIZE = {
+  handle: 6,
+  corner: 5,
+  remark: 10,
+  halo: 4,
+  line: 1.5,
+  text: 12,
+} as const;
+
+export interface OverlayFrame {
+  readonly camera: Camera;
+  readonly view: ViewSize;
+  readonly inks: OverlayInks;
+}
+
+type Pen = CanvasRenderingContext2D;
+
+export function paintOverlay(pen: Pen, overlay: Overlay, frame: OverlayFrame): void {
+  pen.save();
+  pen.lineJoin = 'round';
+  pen.lineCap = 'round';
+  for (const line of overlay.sightlines) paintSightline(pen, line, frame);
+  for (const guide of overlay.guides) paintGuide(pen, guide, frame);
+  if (overlay.hovered) paintRing(pen, overlay.hovered, frame, 1);
+  for (const outline of overlay.selected) paintRing(pen, outline, frame, 2);
+  for (const corner of overlay.corners) paintCorner(pen, corner, frame);
+  if (overlay.turn) paintTurnHandle(pen, overlay.turn, frame);
+  for (const remark of overlay.remarks) paintRemark(pen, remark, frame);
+  if (overlay.marquee) paintMarquee(pen, overlay.marquee, frame);
+  for (const guide of overlay.guides) paintGuideWords(pen, guide, frame);
+  if (overlay.caption)
+    paintTag(pen, toScreen(frame.camera, frame.view, overlay.caption.at), overlay.caption.words, frame);
+  pen.restore();
+}
+
+/** An ink line round the outline with a line of paper on either side, seen on every ground. */
+function paintRing(pen: Pen, outline: Polygon, { camera, view, inks }: OverlayFrame, width: number): void {
+  pen.beginPath();
+  outline.forEach((corner, index) => {
+    const { x, y } = toScreen(camera, view, corner);
+    if (index === 0) pen.moveTo(x, y);
+    else pen.lineTo(x, y);
+  });
+  pen.closePath();
+  pen.setLineDash([]);
+  pen.strokeStyle = inks.paper;
+  pen.lineWidth = width * 2 + 3;
+  pen.stroke();
+  pen.strokeStyle = width > 1 ? inks.ink : inks.faint;
+  pen.lineWidth = width;
+  pen.stroke();
+}
+
+function paintTurnHandle(pen: Pen, { item, at }: TurnHandle, { camera, view, inks }: OverlayFrame): void {
+  const from = toScreen(camera, view, item);
+  const to = toScreen(camera, view, at);
+  pen.setLineDash([]);
+  strokeLine(pen, from, to, inks.paper, 4);
+  strokeLine(pen, from, to, inks.ink, SIZE.line);
+  disc(pen, to, SIZE.handle, inks.paper);
+  pen.strokeStyle = inks.ink;
+  pen.lineWidth = 2;
+  pen.stroke();
+}
+
+function paintCorner(pen: Pen, corner: Vec2, { camera, view, inks }: OverlayFrame): void {
+  const { x, y } = toScreen(camera, view, corner);
+  pen.setLineDash([]);
+  pen.fillStyle = inks.paper;
+  pen.strokeStyle = inks.ink;
+  pen.lineWidth = 2;
+  pen.fillRect(x - SIZE.corner, y - SIZE.corner, 2 * SIZE.corner, 2 * SIZE.corner);
+  pen.strokeRect(x - SIZE.corner, y - SIZE.corner, 2 * SIZE.corner, 2 * SIZE.corner);
+}
+
+function paintGuide(pen: Pen, guide: DrawnGuide, { camera, view, inks }: OverlayFrame): void {
+  const { x, y } = toScreen(camera, view, { x: guide.at, y: guide.at });
+  pen.setLineDash([5, 4]);
+  if (guide.axis === 'x') strokeLine(pen, { x, y: 0 }, { x, y: view.height }, inks.ink, 1);
+  else strokeLine(pen, { x: 0, y }, { x: view.width, y }, inks.ink, 1);
+  pen.setLineDash([]);
+}
+
+function paintGuideWords(pen: Pen, guide: DrawnGuide, frame: OverlayFrame): void {
+  const { x, y } = toScreen(frame.camera, frame.view, { x: guide.at, y: guide.at });
+  if (guide.axis === 'x') paintTag(pen, { x, y: 44 }, guide.words, frame);
+  else paintTag(pen, { x: frame.view.width - 150, y }, guide.words, frame);
+}
+
+function paintMarquee(pen: Pen, extent: Extent, { camera, view, inks }: OverlayFrame): void {
+  const a = toScreen(camera, view, extent);
+  const b = toScreen(camera, view, { x: extent.x + extent.width, y: extent.y + extent.height });
+  pen.setLineDash([4, 3]);
+  pen.strokeStyle = inks.ink;
+  pen.lineWidth = 1;
+  pen.strokeRect(Math.round(a.x) + 0.5, Math.round(b.y) + 0.5, Math.round(b.x - a.x), Math.round(a.y - b.y));
+  pen.setLineDash([]);
+}
+
+/** The shape says how grave it is: disc, triangle, ring. */
+function paintRemark(pen: Pen, remark: Remark, { camera, view, inks }: OverlayFrame): void {
+  const at = toScreen(camera, view, remark.where);
+  const size = remark.chosen ? SIZE.remark + 3 : SIZE.remark;
+  if (remark.severity === 'caution') triangle(pen, at, size);
+  else circle(pen, at, size);
+  pen.setLineDash([]);
+  pen.lineWidth = 4;
+  pen.strokeStyle = inks.paper;
+  pen.stroke();
+  pen.fillStyle = remark.severity === 'fail' ? inks.pencil : inks.paper;
+  pen.fill();
+  pen.lineWidth = 1.5;
+  pen.strokeStyle = remark.severity === 'note' ? inks.faint : inks.pencil;
+  pen.stroke();
+  pen.fillStyle =
+    remark.severity === 'fail' ? inks.paper : remark.severity === 'note' ? inks.ink : inks.pencil;
+  words(
+    pen,
+    String(remark.number),
+    { x: at.x, y: at.y + (remark.severity === 'caution' ? 2 : 0.5) },
+    'center',
+    700,
+  );
+}
+
+function paintSightline(
+  pen: Pen,
+  { from, to, seen }: Overlay['sightlines'][number],
+  { camera, view, inks }: OverlayFrame,
+): void {
+  pen.setLineDash(seen >= 0.9 ? [] : [3, 4]);
+  const [a, b] = [toScreen(camera, view, from), toScreen(camera, view, to)];
+  strokeLine(pen, a, b, seen >= 0.9 ? inks.ink : inks.pencil, 1.25);
+  pen.setLineDash([]);
+}
+
+/** Words on a slip of ink, centred on a spot. */
+function paintTag(pen: Pen, at: Vec2, text: string, { inks }: OverlayFrame): void {
+  pen.font = `600 ${SIZE.text}px "${DRAWING_FACE}", sans-serif`;
+  const width = pen.measureText(text).width + 12;
+  pen.fillStyle = inks.ink;
+  pen.fillRect(Math.round(at.x - width / 2), Math.round(at.y - 10), Math.round(width), 20);
+  pen.fillStyle = inks.paper;
+  words(pen, text, { x: at.x, y: at.y + 0.5 }, 'center', 600);
+}
+
+function words(pen: Pen, text: string, at: Vec2, align: CanvasTextAlign, weight: number): void {
+  pen.font = `${weight} ${SIZE.text}px "${DRAWING_FACE}", sans-serif`;
+  pen.textAlign = align;
+  pen.textBaseline = 'middle';
+  pen.fillText(text, at.x, at.y);
+}
+
+function strokeLine(pen: Pen, a: Vec2, b: Vec2, colour: string, width: number): void {
+  pen.beginPath();
+  pen.moveTo(a.x, a.y);
+  pen.lineTo(b.x, b.y);
+  pen.strokeStyle = colour;
+  pen.lineWidth = width;
+  pen.stroke();
+}
+
+function disc(pen: Pen, at: Vec2, radius: number, colour: string): void {
+  circle(pen, at, radius);
+  pen.fillStyle = colour;
+  pen.fill();
+}
+
+function circle(pen: Pen, at: Vec2, radius: number): void {
+  pen.beginPath();
+  pen.arc(at.x, at.y, radius, 0, 2 * Math.PI);
+}
+
+function triangle(pen: Pen, { x, y }: Vec2, size: number): void {
+  pen.beginPath();
+  pen.moveTo(x, y - size * 1.2);
+  pen.lineTo(x + size * 1.15, y + size * 0.85);
+  pen.lineTo(x - size * 1.15, y + size * 0.85);
+  pen.closePath();
+}

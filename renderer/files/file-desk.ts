@@ -1,0 +1,234 @@
+/**
+ * Opening and saving: what is asked of the shell, what its refusals mean, and what is asked of the user. Knows no
+ * components; questions go through `Asking`, and every change of the file's identity is told.
+ */
+
+import type { Fault, FileText, Handle, Host, Saved } from '#contract/contract.ts';
+import type { Document } from '#model/document/document.ts';
+import type { Entry } from '#model/document/history.ts';
+import { readDocument } from '#model/file-format/read.ts';
+import { writeDocument } from '#model/file-format/write.ts';
+
+/** Which file the open concert lies in. */
+export interface FileIdentity {
+  readonly name: string;
+  /** Where it is, for people; null: in no file yet. */
+  readonly location: string | null;
+  readonly handle: Handle | null;
+  /** Of the bytes last read or written; null: not known, so that the next save asks before it replaces. */
+  readonly hash: string | null;
+  readonly readOnly: boolean;
+  /** Names the unsaved work in the shell's recovery store. */
+  readonly key: string;
+  /** The kept work this concert was recovered from; it goes once the concert is safely in a file. */
+  readonly recoveredFrom: string | null;
+}
+
+/** What the desk needs of the open concert. */
+export interface DeskConcert {
+  readonly settled: Document;
+  readonly dirty: boolean;
+  readonly lastEntry: Entry | null;
+  open(document: Document, inFile: boolean): void;
+  markSaved(at: Entry | null): void;
+}
+
+export interface ChosenPlace {
+  readonly handle: Handle;
+  /** The user has agreed to replace what is there. */
+  readonly replace: boolean;
+}
+
+export type ConflictChoice = 'copy' | 'theirs' | 'overwrite' | null;
+export type UnsavedChoice = 'save' | 'discard' | null;
+export type TroubleChoice = 'replace' | 'elsewhere' | null;
+
+/** Questions to the user; null always means "leave it". */
+export interface Asking {
+  unsaved(name: string): Promise<UnsavedChoice>;
+  conflict(fault: Fault): Promise<ConflictChoice>;
+  /** A save was refused; `mayReplace`: it would work if the user agreed to replace what is there. */
+  notSaved(fault: Fault, mayReplace: boolean): Promise<TroubleChoice>;
+  openPlace(): Promise<Handle | null>;
+  savePlace(suggestedName: string): Promise<ChosenPlace | null>;
+}
+
+export interface DeskNews {
+  identity(now: FileIdentity): void;
+  /** Something the user should read, but need not answer. */
+  remark(message: string, kind: 'done' | 'warning' | 'failed'): void;
+}
+
+export interface DeskParts {
+  readonly host: Host;
+  readonly concert: DeskConcert;
+  readonly ask: Asking;
+  readonly news: DeskNews;
+  readonly newKey: () => string;
+}
+
+interface Target {
+  readonly handle: Handle;
+  readonly expectedHash: string | null;
+  readonly replace: boolean;
+}
+
+/** Refusals that agreeing to replace overcomes. */
+const REPLACEABLE: readonly string[] = ['file.exists', 'file.gone', 'file.readOnly'];
+
+export class FileDesk {
+  readonly #parts: DeskParts;
+  #identity: FileIdentity;
+  #saving: Promise<boolean> | null = null;
+
+  constructor(parts: DeskParts) {
+    this.#parts = parts;
+    this.#identity = { ...nowhere(''), key: parts.newKey() };
+  }
+
+  get identity(): FileIdentity {
+    return this.#identity;
+  }
+
+  /** Puts a document that lies in no file on the desk. */
+  begin(document: Document, name: string, options: { readonly pristine: boolean }): void {
+    this.#parts.concert.open(document, options.pristine);
+    this.#become(nowhere(name));
+  }
+
+  /** Opens a file in place of what is open; the caller has asked about unsaved changes. False: it could not be. */
+  async open(handle: Handle): Promise<boolean> {
+    const answer = await this.#parts.host.call('files.read', handle);
+    if (!answer.ok) return this.#failed(answer.error.message);
+    return this.#opened(answer.value);
+  }
+
+  async recover(id: string): Promise<boolean> {
+    const answer = await this.#parts.host.call('recovery.read', id);
+    if (!answer.ok) return this.#failed(answer.error.message);
+    const { text, handle, name } = answer.value;
+    const reading = readDocument(text);
+    if (!reading.ok) return this.#failed(reading.problem.message);
+    this.#parts.concert.open(reading.document, false);
+    this.#become({ ...nowhere(name), handle, recoveredFrom: id });
+    return true;
+  }
+
+  /** Saves to the concert's own file, or asks for a place. True: everything is on disk. */
+  async save(): Promise<boolean> {
+    const { handle, readOnly } = this.#identity;
+    if (handle === null || readOnly) return this.saveAs();
+    // The hash is looked up when its turn has come, for a save before it changes what is on disk.
+    return this.#oneAtATime(() => this.#write({ handle, expectedHash: this.#identity.hash, replace: false }));
+  }
+
+  async saveAs(): Promise<boolean> {
+    const place = await this.#parts.ask.savePlace(withEnding(this.#identity.name));
+    if (!place) return false;
+    return this.#oneAtATime(() => this.#write({ ...place, expectedHash: null }));
+  }
+
+  /** Whether the open concert may be left: it is safe, or the user lets it go. */
+  async mayLeave(): Promise<boolean> {
+    if (!this.#parts.concert.dirty) return true;
+    const choice = await this.#parts.ask.unsaved(this.#identity.name);
+    if (choice === 'save') return this.save();
+    if (choice === 'discard') await this.#forgetKeptWork();
+    return choice === 'discard';
+  }
+
+  async chooseAndOpen(): Promise<boolean> {
+    const handle = await this.#parts.ask.openPlace();
+    return handle !== null && (await this.mayLeave()) && (await this.open(handle));
+  }
+
+  async #write(target: Target): Promise<boolean> {
+    const { host, concert } = this.#parts;
+    const at = concert.lastEntry;
+    const text = writeDocument(concert.settled);
+    const answer = await host.call('files.save', { ...target, text });
+    if (!answer.ok) return this.#refused(answer.error, target);
+    concert.markSaved(at);
+    await this.#written(answer.value);
+    return true;
+  }
+
+  async #written(saved: Saved): Promise<void> {
+    const { name, location, handle, hash, warning } = saved;
+    const { key, recoveredFrom } = this.#identity;
+    if (recoveredFrom !== null) await this.#parts.host.call('recovery.discard', recoveredFrom);
+    this.#tell({ name, location, handle, hash, readOnly: false, key, recoveredFrom: null });
+    if (!this.#parts.concert.dirty) await this.#parts.host.call('recovery.drop', key);
+    this.#parts.news.remark(warning ?? name, warning ? 'warning' : 'done');
+  }
+
+  async #refused(fault: Fault, target: Target): Promise<boolean> {
+    if (fault.code === 'file.changedOnDisk') return this.#inConflict(fault, target);
+    const mayReplace = REPLACEABLE.includes(fault.code) && !target.replace;
+    const choice = await this.#parts.ask.notSaved(fault, mayReplace);
+    if (choice === 'replace') return this.#write({ ...target, replace: true });
+    return choice === 'elsewhere' ? this.#writeElsewhere() : false;
+  }
+
+  async #inConflict(fault: Fault, target: Target): Promise<boolean> {
+    const choice = await this.#parts.ask.conflict(fault);
+    if (choice === 'overwrite') return this.#write({ ...target, replace: true });
+    if (choice === 'copy') return this.#writeElsewhere();
+    if (choice === 'theirs') await this.open(target.handle);
+    return false;
+  }
+
+  async #writeElsewhere(): Promise<boolean> {
+    const place = await this.#parts.ask.savePlace(withEnding(this.#identity.name));
+    return place ? this.#write({ ...place, expectedHash: null }) : false;
+  }
+
+  /** A save asked for while another runs waits for it and then writes what there is by then. */
+  async #oneAtATime(save: () => Promise<boolean>): Promise<boolean> {
+    while (this.#saving) await this.#saving;
+    this.#saving = save();
+    try {
+      return await this.#saving;
+    } finally {
+      this.#saving = null;
+    }
+  }
+
+  #opened(file: FileText): boolean {
+    const reading = readDocument(file.text);
+    if (!reading.ok) return this.#failed(`${file.name}: ${reading.problem.message}`);
+    this.#parts.concert.open(reading.document, true);
+    const { name, location, handle, hash, readOnly } = file;
+    this.#become({ ...nowhere(name), location, handle, hash, readOnly });
+    for (const note of reading.notes) this.#parts.news.remark(note, 'warning');
+    return true;
+  }
+
+  async #forgetKeptWork(): Promise<void> {
+    const { key, recoveredFrom } = this.#identity;
+    await this.#parts.host.call('recovery.drop', key);
+    if (recoveredFrom !== null) await this.#parts.host.call('recovery.discard', recoveredFrom);
+  }
+
+  #become(identity: Omit<FileIdentity, 'key'>): void {
+    this.#tell({ ...identity, key: this.#parts.newKey() });
+  }
+
+  #tell(identity: FileIdentity): void {
+    this.#identity = identity;
+    this.#parts.news.identity(identity);
+  }
+
+  #failed(message: string): false {
+    this.#parts.news.remark(message, 'failed');
+    return false;
+  }
+}
+
+function nowhere(name: string): Omit<FileIdentity, 'key'> {
+  return { name, location: null, handle: null, hash: null, readOnly: false, recoveredFrom: null };
+}
+
+export function withEnding(name: string): string {
+  return /\.standlines$/i.test(name) ? name : `${name}.standlines`;
+}
