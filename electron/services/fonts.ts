@@ -1,0 +1,112 @@
+/** The typefaces of the drawings: which one has a glyph, and how wide a text is. */
+
+import { create, type Font } from 'fontkit';
+import { readFileSync } from 'node:fs';
+import type { FontWeight, MeasureText } from '#model/drawing/primitives.ts';
+import { fontFiles } from './font-files.ts';
+
+/** A typeface in one weight. `name` is unique. */
+export interface Face {
+  readonly name: string;
+  readonly font: Font;
+}
+
+/** The faces of a weight, the preferred one first. */
+export type Faces = Readonly<Record<FontWeight, readonly [Face, Face]>>;
+
+/** A stretch of text that one face can set. */
+export interface Run {
+  readonly face: Face;
+  readonly text: string;
+}
+
+/** Stands visibly for a character that no face has. */
+export const REPLACEMENT = '□';
+
+let loaded: Faces | null = null;
+
+/** Reads the font files once. */
+export function loadFaces(): Faces {
+  loaded ??= { regular: facesOf('regular'), bold: facesOf('bold') };
+  return loaded;
+}
+
+/** Widths as the PDF painter sets them, kerning included. */
+export function createMeasure(faces: Faces = loadFaces()): MeasureText {
+  return (text, size, weight) => {
+    let width = 0;
+    for (const run of runsOf(faces, text, weight).runs) width += runWidth(run) * size;
+    return width;
+  };
+}
+
+export interface Runs {
+  readonly runs: readonly Run[];
+  /** Characters that no face has; each was replaced by `REPLACEMENT`. */
+  readonly missing: readonly string[];
+}
+
+/** Cuts a text into runs: each character from the preferred face that has it. */
+export function runsOf(faces: Faces, text: string, weight: FontWeight): Runs {
+  const runs: { face: Face; text: string }[] = [];
+  const missing: string[] = [];
+  for (const character of text) {
+    const current = runs.at(-1);
+    const face = faceFor(faces[weight], character, current?.face);
+    if (!face) missing.push(character);
+    const chosen = face ?? faces[weight][1];
+    const letter = face ? character : REPLACEMENT;
+    if (current?.face === chosen) current.text += letter;
+    else runs.push({ face: chosen, text: letter });
+  }
+  return { runs, missing };
+}
+
+/** Width of a run at size 1. */
+export function runWidth({ face, text }: Run): number {
+  let units = 0;
+  for (const word of wordsOf(text)) units += wordUnits(face, word);
+  return units / face.font.unitsPerEm;
+}
+
+function facesOf(weight: FontWeight): readonly [Face, Face] {
+  const files = fontFiles(weight);
+  return [faceFrom(files.family), faceFrom(files.wide)];
+}
+
+function faceFrom(path: string): Face {
+  const font = create(readFileSync(path));
+  return { name: font.postscriptName, font };
+}
+
+/** Spaces and punctuation stay in the face of what is before them, so that a foreign name is one run. */
+function faceFor(
+  [family, wide]: readonly [Face, Face],
+  character: string,
+  current: Face | undefined,
+): Face | null {
+  const codePoint = character.codePointAt(0) ?? 0;
+  if (current === wide && /[\s\p{P}]/u.test(character) && wide.font.hasGlyphForCodePoint(codePoint))
+    return wide;
+  return [family, wide].find((face) => face.font.hasGlyphForCodePoint(codePoint)) ?? null;
+}
+
+/** pdfkit lays a line out word by word, each with the space behind it; no kerning crosses that border. */
+function wordsOf(text: string): string[] {
+  return text.split(/(?<= )/);
+}
+
+const MOST_WORDS_KEPT = 20_000;
+const widths = new WeakMap<Face, Map<string, number>>();
+
+function wordUnits(face: Face, word: string): number {
+  const known = widths.get(face) ?? new Map<string, number>();
+  widths.set(face, known);
+  const width = known.get(word);
+  if (width !== undefined) return width;
+  const measured = face.font.layout(word).advanceWidth;
+  // Cheap protection against a document that is all different words.
+  if (known.size >= MOST_WORDS_KEPT) known.clear();
+  known.set(word, measured);
+  return measured;
+}

@@ -1,0 +1,154 @@
+/** Sheets as a PDF: vectors and embedded fonts only. It translates; no size, colour or position is born here. */
+
+import PDFDocument from 'pdfkit';
+import type { Box, PathPrimitive, Primitive, Sheet, TextPrimitive } from '#model/drawing/primitives.ts';
+import { loadFaces, runsOf, runWidth, type Face, type Faces } from './fonts.ts';
+import { startStructure } from './pdf-structure.ts';
+
+export interface PdfMeta {
+  readonly title: string;
+  readonly author: string;
+  /** Written into the file; with the sheets it decides every byte. */
+  readonly created: Date;
+  /** Language of the sheets, as a tag: "en". */
+  readonly language: string;
+}
+
+export interface PaintedPdf {
+  readonly bytes: Uint8Array;
+  /** Characters that no font has, each once; they were printed as boxes. */
+  readonly missingGlyphs: readonly string[];
+}
+
+const POINTS_PER_MM = 72 / 25.4;
+
+/** One page a sheet, each exactly as large as its sheet. The same sheets and meta give the same bytes. */
+export async function paintPdf(sheets: readonly Sheet[], meta: PdfMeta): Promise<PaintedPdf> {
+  const faces = loadFaces();
+  const document = openDocument(faces, meta);
+  const bytes = collect(document);
+  const structure = startStructure(document);
+  const painter = new Painter(document, faces);
+  for (const sheet of sheets) {
+    document.addPage({ size: [points(sheet.width), points(sheet.height)], margin: 0 });
+    document.outline.addItem(sheet.title);
+    structure.sheet(sheet, (primitive) => painter.paint(primitive));
+  }
+  structure.end();
+  document.end();
+  return { bytes: await bytes, missingGlyphs: [...painter.missing] };
+}
+
+type Pdf = PDFKit.PDFDocument;
+
+function openDocument(faces: Faces, meta: PdfMeta): Pdf {
+  const document = new PDFDocument({
+    autoFirstPage: false,
+    pdfVersion: '1.7',
+    lang: meta.language,
+    tagged: true,
+    displayTitle: true,
+    info: {
+      Title: meta.title,
+      Author: meta.author,
+      Creator: 'Standlines',
+      Producer: 'Standlines',
+      CreationDate: meta.created,
+    },
+    // Otherwise pdfkit would begin with a standard font that cannot be embedded.
+    font: fontSource(faces.regular[0]),
+  });
+  for (const face of [...faces.regular, ...faces.bold]) document.registerFont(face.name, fontSource(face));
+  return document;
+}
+
+/** pdfkit takes a font that fontkit has opened; its types know only files and bytes. */
+function fontSource(face: Face): string {
+  return face.font as unknown as string;
+}
+
+function collect(document: Pdf): Promise<Uint8Array> {
+  const chunks: Buffer[] = [];
+  return new Promise((resolve, reject) => {
+    document.on('data', (chunk: Buffer) => chunks.push(chunk));
+    document.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
+    document.on('error', reject);
+  });
+}
+
+function points(millimetres: number): number {
+  return millimetres * POINTS_PER_MM;
+}
+
+class Painter {
+  readonly missing = new Set<string>();
+
+  constructor(
+    private readonly document: Pdf,
+    private readonly faces: Faces,
+  ) {}
+
+  paint(primitive: Primitive): void {
+    if (primitive.kind === 'path') this.paintPath(primitive);
+    else if (primitive.kind === 'text') this.paintText(primitive);
+    else this.paintGroup(primitive.children, primitive.clip);
+  }
+
+  private paintGroup(children: readonly Primitive[], clip: Box | undefined): void {
+    if (clip) this.startClip(clip);
+    for (const child of children) this.paint(child);
+    if (clip) this.document.restore();
+  }
+
+  private startClip({ x, y, width, height }: Box): void {
+    this.document.save();
+    this.document.rect(points(x), points(y), points(width), points(height)).clip();
+  }
+
+  private paintPath({ path, fill, stroke }: PathPrimitive): void {
+    if (path.length === 0 || (!fill && !stroke)) return;
+    const { document } = this;
+    if (stroke) this.setPen(stroke.width, stroke.dash);
+    for (const item of path) this.trace(item);
+    if (fill && stroke) document.fillAndStroke(fill, stroke.colour);
+    else if (fill) document.fill(fill);
+    else if (stroke) document.stroke(stroke.colour);
+  }
+
+  private setPen(width: number, dash: readonly number[] | undefined): void {
+    const { document } = this;
+    document.lineWidth(points(width)).lineCap('round').lineJoin('round');
+    // The types know one dash length; pdfkit takes the whole pattern.
+    if (dash) document.dash(dash.map(points) as unknown as number, {});
+    else document.undash();
+  }
+
+  private trace(item: PathPrimitive['path'][number]): void {
+    const { document } = this;
+    if (item[0] === 'M') document.moveTo(points(item[1]), points(item[2]));
+    else if (item[0] === 'L') document.lineTo(points(item[1]), points(item[2]));
+    else if (item[0] === 'Z') document.closePath();
+    else {
+      const [, x1, y1, x2, y2, x, y] = item;
+      document.bezierCurveTo(points(x1), points(y1), points(x2), points(y2), points(x), points(y));
+    }
+  }
+
+  private paintText({ text, x, y, size, weight, anchor, colour, turn }: TextPrimitive): void {
+    const { document } = this;
+    const { runs, missing } = runsOf(this.faces, text, weight);
+    for (const character of missing) this.missing.add(character);
+    const widths = runs.map((run) => runWidth(run) * size);
+    const whole = widths.reduce((sum, width) => sum + width, 0);
+    let at = anchor === 'start' ? x : anchor === 'middle' ? x - whole / 2 : x - whole;
+    if (turn) document.save().rotate(turn, { origin: [points(x), points(y)] });
+    document.fillColor(colour).fontSize(points(size));
+    runs.forEach((run, index) => {
+      document
+        .font(run.face.name)
+        .text(run.text, points(at), points(y), { lineBreak: false, baseline: 'alphabetic' });
+      at += widths[index] ?? 0;
+    });
+    if (turn) document.restore();
+  }
+}
