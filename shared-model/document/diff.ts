@@ -10,6 +10,23 @@ export interface Change {
 
 export type Diff = ReadonlyMap<string, Change>;
 
+/** Whether two records say the same, whatever the order of their fields. */
+export function sameRecord(a: AnyRecord, b: AnyRecord): boolean {
+  return sameValue(a, b);
+}
+
+function sameValue(a: unknown, b: unknown): boolean {
+  if (a === b) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  const [keysOfA, keysOfB] = [Object.keys(a), Object.keys(b)];
+  return (
+    keysOfA.length === keysOfB.length &&
+    keysOfA.every((key) => sameValue((a as Fields)[key], (b as Fields)[key]))
+  );
+}
+
+type Fields = Readonly<Record<string, unknown>>;
+
 export function applyDiff(document: Document, diff: Diff): Document {
   const records = new Map(document.records);
   for (const [id, change] of diff) {

@@ -15,6 +15,7 @@ export function notAllowed(field: string, value: unknown, advice: string): Compl
 /** The value as in the file, cut to a readable length. */
 export function shown(value: unknown): string {
   if (value === undefined) return 'nothing';
+  if (Number.isNaN(value)) return 'not a number';
   if (typeof value === 'number' && !Number.isFinite(value)) return 'a number too large to hold';
   if (Array.isArray(value) && value.length > 3) return `a list of ${value.length}`;
   if (typeof value === 'object' && value !== null && !Array.isArray(value)) return 'an object';

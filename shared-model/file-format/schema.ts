@@ -3,7 +3,7 @@
  * JSON Schema says. The order of the fields here is their order in a written file.
  */
 
-import type * as v from 'valibot';
+import * as v from 'valibot';
 import type { AnyRecord, Kind, RecordOf } from '../document/records.ts';
 import * as items from './schema/items.ts';
 import * as people from './schema/people.ts';
@@ -43,4 +43,13 @@ export function isKind(value: unknown): value is Kind {
 
 export function schemaOf(kind: Kind): v.GenericSchema<unknown, AnyRecord> {
   return RECORD_SCHEMAS[kind] as unknown as v.GenericSchema<unknown, AnyRecord>;
+}
+
+/** What people call a field: the title it has in the published schema. */
+export function fieldTitle(kind: Kind, name: string): string {
+  const entries: v.ObjectEntries = RECORD_SCHEMAS[kind].entries;
+  const entry = Object.hasOwn(entries, name) ? entries[name] : undefined;
+  if (!entry) return name;
+  const schema = 'wrapped' in entry && entry.type === 'optional' ? entry.wrapped : entry;
+  return v.getTitle(schema as v.GenericSchema) ?? name;
 }

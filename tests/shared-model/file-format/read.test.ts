@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readDocument } from '#model/file-format/read.ts';
 import { writeDocument } from '#model/file-format/write.ts';
-import { documentOfEveryKind } from './every-kind.ts';
+import { documentOfEveryKind } from '../document/every-kind.ts';
 
 describe('a document of every kind of record', () => {
   it('reads back as it was written', () => {

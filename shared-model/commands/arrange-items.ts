@@ -1,0 +1,97 @@
+/** Puts items in line, at even distances, or on the other side of the centre line. */
+
+import type { Lamp, Point, Shape } from '../document/records.ts';
+import { isPlaced } from '../document/records.ts';
+import { refuse, type Command } from './command.ts';
+import { editsOf, propose } from './propose.ts';
+import { movedTo, tidy, tidyFacing } from './spots.ts';
+import { movables, type Movable } from './targets.ts';
+import { nameOf, namesOf } from './words.ts';
+
+/** `x` runs across the stage, `y` up and down it. */
+export type Axis = 'x' | 'y';
+
+export interface Align {
+  readonly ids: readonly string[];
+  /** Which coordinate they get in common. */
+  readonly axis: Axis;
+  /** The least, the middle or the greatest that one of them has now. */
+  readonly at: 'least' | 'middle' | 'greatest';
+}
+
+/** Gives at least two items a coordinate in common, by their spots and not by their outlines. */
+export const align: Command<Align> = (document, { ids, axis, at }) => {
+  const targets = movables(document, ids);
+  if (!targets.ok) return targets;
+  if (targets.records.length < 2) return refuse('Select at least two items to align.');
+  const sorted = targets.records.map((record) => record[axis]).sort((a, b) => a - b);
+  const [least = 0, greatest = 0] = [sorted[0], sorted.at(-1)];
+  const to = { least, middle: (least + greatest) / 2, greatest }[at];
+  const aligned = targets.records.map((record) => withCoordinate(record, axis, to));
+  return propose(document, editsOf(aligned), { label: `align ${namesOf(document, targets.records)}` });
+};
+
+export interface Distribute {
+  readonly ids: readonly string[];
+  readonly axis: Axis;
+}
+
+/** Spreads at least three items evenly between the two outermost, which stay. */
+export const distribute: Command<Distribute> = (document, { ids, axis }) => {
+  const targets = movables(document, ids);
+  if (!targets.ok) return targets;
+  const sorted = [...targets.records].sort((a, b) => a[axis] - b[axis]);
+  const [first, last] = [sorted[0], sorted.at(-1)];
+  if (!first || !last || sorted.length < 3) return refuse('Select at least three items to distribute.');
+  const step = (last[axis] - first[axis]) / (sorted.length - 1);
+  const spread = sorted.map((record, index) =>
+    record === first || record === last ? record : withCoordinate(record, axis, first[axis] + index * step),
+  );
+  return propose(document, editsOf(spread), { label: `distribute ${namesOf(document, targets.records)}` });
+};
+
+export interface Mirror {
+  readonly ids: readonly string[];
+}
+
+/**
+ * To the same spot on the other side of the centre line, facing mirrored; outlines and cables are flipped over. What
+ * has a left and a right hand of its own, such as a grand piano, keeps its build. Sides of a pair keep their
+ * readers: their pages look at where the readers are mirrored to.
+ */
+export const mirror: Command<Mirror> = (document, { ids }) => {
+  const targets = movables(document, ids);
+  if (!targets.ok) return targets;
+  const block = targets.records.find(({ kind }) => kind === 'seatBlock');
+  // Its rows count seats from one end and stagger to one side, which has no mirror image.
+  if (block) return refuse(`${nameOf(document, block)} cannot be mirrored; move it instead.`);
+  return propose(document, editsOf(targets.records.map(mirrored)), {
+    label: `mirror ${namesOf(document, targets.records)}`,
+  });
+};
+
+function mirrored(record: Movable): Movable {
+  const x = tidy(-record.x);
+  if (!isPlaced(record)) return { ...record, x };
+  const facing = tidyFacing(-record.facing);
+  if (record.kind === 'lamp') return { ...record, x, facing, cable: mirroredCable(record) };
+  if (record.kind === 'shape') return { ...record, x, facing, outline: mirroredOutline(record) };
+  return { ...record, x, facing };
+}
+
+function mirroredCable({ cable }: Lamp): Point[] {
+  return cable.map(flipped);
+}
+
+/** Backwards, so that the corners run the same way round as before. */
+function mirroredOutline({ outline }: Shape): Point[] {
+  return outline.map(flipped).reverse();
+}
+
+function flipped({ x, y }: Point): Point {
+  return { x: 0 - x, y };
+}
+
+function withCoordinate(record: Movable, axis: Axis, value: number): Movable {
+  return movedTo(record, axis === 'x' ? { x: value, y: record.y } : { x: record.x, y: value });
+}

@@ -1,0 +1,44 @@
+/** Removes records, with everything that cannot be without them. */
+
+import type { Document } from '../document/document.ts';
+import { referencesOf, withReferences } from '../document/references.ts';
+import type { AnyRecord } from '../document/records.ts';
+import { refuse, type Command } from './command.ts';
+import { propose, type Edits } from './propose.ts';
+import { recordsOf } from './targets.ts';
+import { namesOf } from './words.ts';
+
+export interface Remove {
+  readonly ids: readonly string[];
+}
+
+/**
+ * A removed player's instruments go too; stands, pianos and large instruments lose him as reader or player; what
+ * waited on a removed stand or table is in its player's hands.
+ */
+export const remove: Command<Remove> = (document, { ids }) => {
+  const targets = recordsOf(document, ids);
+  if (!targets.ok) return targets;
+  const needed = targets.records.find(({ kind }) => kind === 'concert' || kind === 'platform');
+  if (needed) return refuse(`The ${needed.kind} cannot be removed: every file has exactly one.`);
+  const label = `remove ${namesOf(document, targets.records)}`;
+  return propose(document, removalOf(document, targets.records), { label, select: [] });
+};
+
+/** The edits that take these records out and keep every reference whole. */
+export function removalOf(document: Document, doomed: readonly AnyRecord[]): Edits {
+  const edits = new Map<string, AnyRecord | null>();
+  const gone = new Set<string>(doomed.map(({ id }) => id));
+  // A record that goes with another can take further ones along: round again until none does.
+  for (let before = -1; before !== gone.size;) {
+    before = gone.size;
+    for (const record of document.records.values()) {
+      if (gone.has(record.id) || !referencesOf(record).some(({ id }) => gone.has(id))) continue;
+      const left = withReferences(record, (id) => (gone.has(id) ? null : id));
+      if (left) edits.set(record.id, left);
+      else gone.add(record.id);
+    }
+  }
+  for (const id of gone) edits.set(id, null);
+  return edits;
+}

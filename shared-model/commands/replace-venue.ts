@@ -1,0 +1,53 @@
+/** Puts the concert into another house of the catalogue. */
+
+import { venueModel } from '../catalogue/venues.ts';
+import type { HouseRecord } from '../catalogue/venues.ts';
+import type { Document } from '../document/document.ts';
+import { concertOf } from '../document/document.ts';
+import type { AnyRecord } from '../document/records.ts';
+import { refuse, type Command } from './command.ts';
+import { freshIds } from './fresh-id.ts';
+import { propose } from './propose.ts';
+
+export interface ReplaceVenue {
+  /** Id of a venue model. */
+  readonly venue: string;
+}
+
+/** Platform, doors, seats, places and the building's own objects are exchanged; what the setups hold stays. */
+export const replaceVenue: Command<ReplaceVenue> = (document, { venue }) => {
+  const model = venueModel(venue);
+  if (!model) return refuse(`The catalogue has no venue "${venue}".`);
+  const edits = new Map<string, AnyRecord | null>();
+  for (const record of document.records.values()) if (isOfTheHouse(record)) edits.set(record.id, null);
+  for (const record of underFreeIds(document, model.records())) edits.set(record.id, record);
+  const concert = concertOf(document);
+  edits.set(concert.id, { ...concert, venue: model.name });
+  return propose(document, edits, { label: `change the venue to ${model.name}`, select: [] });
+};
+
+function isOfTheHouse(record: AnyRecord): record is HouseRecord {
+  switch (record.kind) {
+    case 'platform':
+    case 'door':
+    case 'seatBlock':
+    case 'place':
+      return true;
+    case 'shape':
+      return record.fixed && record.setup === null;
+    default:
+      return false;
+  }
+}
+
+/** The model's own ids where nothing that stays has them. Nothing names a record of the house by its id. */
+function underFreeIds(document: Document, records: readonly HouseRecord[]): HouseRecord[] {
+  const fresh = freshIds(
+    document,
+    records.map(({ id }) => id),
+  );
+  return records.map((record) => {
+    const holder = document.records.get(record.id);
+    return holder && !isOfTheHouse(holder) ? ({ ...record, id: fresh(record.kind) } as HouseRecord) : record;
+  });
+}

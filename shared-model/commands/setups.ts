@@ -1,0 +1,108 @@
+/** Adds, copies, renames, orders and removes setups. */
+
+import { setupsOf, type Document } from '../document/document.ts';
+import { asId, type Id } from '../document/ids.ts';
+import type { AnyRecord, Kind, Setup } from '../document/records.ts';
+import { copiesOf } from './clone.ts';
+import { refuse, type Command, type Outcome } from './command.ts';
+import { freshId } from './fresh-id.ts';
+import { editsOf, propose } from './propose.ts';
+import { removalOf } from './remove.ts';
+import { theRecord } from './targets.ts';
+import { nameOf } from './words.ts';
+
+export interface AddSetup {
+  readonly name: string;
+}
+
+/** An empty setup at the end of the programme. */
+export const addSetup: Command<AddSetup> = (document, { name }) => {
+  const setups = setupsOf(document);
+  const added: Setup = { id: freshId(document, 'setup'), kind: 'setup', name, order: 0, notes: '' };
+  return propose(document, editsOf(inOrder([...setups, added])), {
+    label: `add setup ${name}`.trimEnd(),
+    select: [],
+  });
+};
+
+export interface CopySetup {
+  readonly setup: Id<'setup'>;
+  readonly name: string;
+}
+
+/** The setup once more, right after it in the programme, with copies of all that stands only there. */
+export const copySetup: Command<CopySetup> = (document, { setup, name }) => {
+  const target = theRecord(document, setup, 'setup');
+  if (!target.ok) return target;
+  const own = itemsOf(document, setup);
+  const stays = <K extends Kind>(id: Id<K>): Id<K> => id;
+  const copies = copiesOf(document, [target.record, ...own], stays).records.map((record) =>
+    record.kind === 'setup' ? { ...record, name } : record,
+  );
+  const setups = setupsOf(document);
+  setups.splice(setups.indexOf(target.record) + 1, 0, ...copies.filter((record) => record.kind === 'setup'));
+  return propose(document, editsOf([...copies, ...inOrder(setups)]), {
+    label: `copy setup ${target.record.name}`.trimEnd(),
+    select: [],
+  });
+};
+
+/** The setup that an outcome brings into being, so that it can be shown; null when there is none. */
+export function setupAddedBy(outcome: Outcome): Id<'setup'> | null {
+  if (!outcome.ok) return null;
+  for (const [id, { before, after }] of outcome.diff) if (!before && after?.kind === 'setup') return asId(id);
+  return null;
+}
+
+export interface RemoveSetup {
+  readonly setup: Id<'setup'>;
+}
+
+/** The setup and all that stands only there. The last one stays. */
+export const removeSetup: Command<RemoveSetup> = (document, { setup }) => {
+  const target = theRecord(document, setup, 'setup');
+  if (!target.ok) return target;
+  const others = setupsOf(document).filter(({ id }) => id !== setup);
+  if (others.length === 0) return refuse('The only setup cannot be removed: a concert has at least one.');
+  const edits = new Map([...editsOf(inOrder(others)), ...removalOf(document, [target.record])]);
+  return propose(document, edits, { label: `remove ${nameOf(document, target.record)}`, select: [] });
+};
+
+export interface RenameSetup {
+  readonly setup: Id<'setup'>;
+  readonly name: string;
+}
+
+export const renameSetup: Command<RenameSetup> = (document, { setup, name }) => {
+  const target = theRecord(document, setup, 'setup');
+  if (!target.ok) return target;
+  const label = `rename ${nameOf(document, target.record)}`;
+  return propose(document, editsOf([{ ...target.record, name }]), { label });
+};
+
+export interface ReorderSetup {
+  readonly setup: Id<'setup'>;
+  /** Its new place in the programme, from 1. */
+  readonly to: number;
+}
+
+/** Puts a setup elsewhere in the programme; the others close up. */
+export const reorderSetup: Command<ReorderSetup> = (document, { setup, to }) => {
+  const target = theRecord(document, setup, 'setup');
+  if (!target.ok) return target;
+  const others = setupsOf(document).filter(({ id }) => id !== setup);
+  if (!Number.isInteger(to) || to < 1 || to > others.length + 1) {
+    return refuse(`Give a place in the programme from 1 to ${others.length + 1}.`);
+  }
+  others.splice(to - 1, 0, target.record);
+  return propose(document, editsOf(inOrder(others)), { label: `reorder ${nameOf(document, target.record)}` });
+};
+
+/** Numbered from 1 in this order. */
+function inOrder(setups: readonly Setup[]): Setup[] {
+  return setups.map((setup, index) => ({ ...setup, order: index + 1 }));
+}
+
+function itemsOf(document: Document, setup: Id<'setup'>): AnyRecord[] {
+  return [...document.records.values()].filter((record) => 'setup' in record && record.setup === setup);
+}

@@ -1,0 +1,69 @@
+/** Finds what a command is to work on, or says why it cannot. */
+
+import type { Document } from '../document/document.ts';
+import { kindWord } from '../document/labels.ts';
+import type { AnyRecord, Kind, PlacedRecord, Place, RecordOf, SeatBlock } from '../document/records.ts';
+import { isPlaced } from '../document/records.ts';
+import { refuse, type Refusal } from './command.ts';
+import { nameOf } from './words.ts';
+
+/** What stands at a spot and can be moved. */
+export type Movable = PlacedRecord | SeatBlock | Place;
+
+/** What also looks somewhere and can be turned. */
+export type Turnable = PlacedRecord | SeatBlock;
+
+export type Targets<R> =
+  { readonly ok: true; readonly records: readonly [R, ...R[]] } | (Refusal & { readonly records?: never });
+
+/** The records of these ids, each once; at least one. */
+export function recordsOf(document: Document, ids: readonly string[]): Targets<AnyRecord> {
+  const found: AnyRecord[] = [];
+  for (const id of new Set(ids)) {
+    const record = document.records.get(id);
+    if (!record) return refuse(`There is no "${id}" any more.`);
+    found.push(record);
+  }
+  const [first, ...rest] = found;
+  return first ? { ok: true, records: [first, ...rest] } : refuse('Select something first.');
+}
+
+export function movables(document: Document, ids: readonly string[]): Targets<Movable> {
+  return narrowed(document, recordsOf(document, ids), isMovable, 'cannot be moved');
+}
+
+export function turnables(document: Document, ids: readonly string[]): Targets<Turnable> {
+  return narrowed(document, recordsOf(document, ids), isTurnable, 'cannot be turned');
+}
+
+/** The one record of this id and kind. */
+export function theRecord<K extends Kind>(
+  document: Document,
+  id: string,
+  kind: K,
+): { readonly ok: true; readonly record: RecordOf<K> } | Refusal {
+  const record = document.records.get(id);
+  if (record?.kind !== kind) return refuse(`There is no ${kindWord(kind)} "${id}" any more.`);
+  return { ok: true, record: record as RecordOf<K> };
+}
+
+function narrowed<R extends AnyRecord>(
+  document: Document,
+  targets: Targets<AnyRecord>,
+  fits: (record: AnyRecord) => record is R,
+  problem: string,
+): Targets<R> {
+  if (!targets.ok) return targets;
+  const [first, ...rest] = targets.records.filter(fits);
+  const misfit = targets.records.find((record) => !fits(record));
+  if (misfit || !first) return refuse(`${misfit ? nameOf(document, misfit) : 'This'} ${problem}.`);
+  return { ok: true, records: [first, ...rest] };
+}
+
+function isMovable(record: AnyRecord): record is Movable {
+  return isPlaced(record) || record.kind === 'seatBlock' || record.kind === 'place';
+}
+
+function isTurnable(record: AnyRecord): record is Turnable {
+  return isPlaced(record) || record.kind === 'seatBlock';
+}
