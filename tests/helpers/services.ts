@@ -1,0 +1,32 @@
+/** Services in a folder of the test's own, with the real disk. */
+
+import { join } from 'node:path';
+import { createHandles } from '../../electron/services/handles.ts';
+import { createHandlers, type Services, type WindowShell } from '../../electron/services/handlers.ts';
+import { nodeFs } from '../../electron/services/fs.ts';
+import { demoPath } from '../../electron/services/program.ts';
+import { createRecovery } from '../../electron/services/recovery.ts';
+import { createUserFiles } from '../../electron/services/user-files.ts';
+import type { Handlers } from '#contract/contract.ts';
+import { temporaryFolder } from './folders.ts';
+
+export interface TestShell {
+  readonly folder: string;
+  readonly services: Services;
+  readonly handlers: Handlers;
+}
+
+export function testShell(change: Partial<Services> = {}, window: Partial<WindowShell> = {}): TestShell {
+  const folder = temporaryFolder();
+  const surroundings = { fs: change.fs ?? nodeFs, state: join(folder, 'state'), handles: createHandles() };
+  const services: Services = {
+    ...surroundings,
+    files: createUserFiles(surroundings),
+    recovery: createRecovery({ ...surroundings, now: () => new Date() }),
+    demo: demoPath(),
+    renderPlot: async () => ({ bytes: Buffer.from('%PDF-1.7 of a test'), pages: 1 }),
+    ...change,
+  };
+  const shell = { shell: 'loopback', notice: null, locale: 'en', open: null, dialogs: null } as const;
+  return { folder, services, handlers: createHandlers(services, { ...shell, ...window }) };
+}
