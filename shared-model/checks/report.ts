@@ -45,7 +45,7 @@ export interface ReachResult {
   readonly hand: Hand | null;
   /** From the nearer free shoulder, in 3D; from both shoulders' nearer one when no hand is free. */
   readonly distance: number;
-  /** What the arm alone reaches at the small end of who may play. */
+  /** What the arm alone reaches; when anyone may play, the arm of the end who gets there worse. */
   readonly armReach: number;
   readonly manner: Manner;
   /** Time there (and back for a walk), seconds, with its published or stated range. */

@@ -1,0 +1,107 @@
+/** Whether and how every player gets to what his hands need, and how long it takes him. */
+
+import { find, type Document } from '../../document/document.ts';
+import { asId, type Id } from '../../document/ids.ts';
+import { floorHeightAt } from '../../document/levels.ts';
+import type { Seconds } from '../../document/records.ts';
+import type { Grip, Hand, Manner, ReachResult } from '../report.ts';
+import type { Vec3 } from '../../geometry/frame.ts';
+import { effortOf, reachInPlace, USUAL_SETTINGS, type Effort, type ReachSettings } from './effort.ts';
+import { gripsOf } from './grips.ts';
+import { NO_TIME } from './motion-times.ts';
+import { freeHands, reachersOf, type Reacher } from './hands.ts';
+
+/** A result with what the findings tell besides. */
+export interface DetailedReach extends ReachResult {
+  /** He stoops or squats for it. */
+  readonly stoops: boolean;
+  /** Standard deviation of the arm about what stature predicts, mm; 0 when it was measured. */
+  readonly armResidual: number;
+  /** Greatest distance from the shoulder, mm, that asks for no step at the grip's height. */
+  readonly reachInPlace: number;
+}
+
+/**
+ * One result a grip of `gripsOf`, in its order.
+ *
+ * The arm is the mean that stature predicts, with its residual beside it: half of all people of a stature have a
+ * shorter one. When anyone may play, both ends are tried, with the short and the long arm of the survey, and the one
+ * who gets there worse is reported. Times are 0 when the manner is `none`.
+ */
+export function reachResults(
+  document: Document,
+  setup: Id<'setup'>,
+  settings: ReachSettings = USUAL_SETTINGS,
+): DetailedReach[] {
+  return gripsOf(document, setup).flatMap((grip) => {
+    const player = find(document, asId<'player'>(grip.player));
+    if (!player) return [];
+    const hands = freeHands(document, setup, player.id);
+    const floorThere = floorHeightAt(document, setup, grip);
+    const freeTime = freeTimeFor(document, grip);
+    return reachersOf(document, setup, player)
+      .map((reacher) => resultOf({ reacher, grip, hands, floorThere, freeTime, settings }))
+      .reduce(worseOf);
+  });
+}
+
+interface Case {
+  readonly reacher: Reacher;
+  readonly grip: Grip;
+  /** The free ones. */
+  readonly hands: readonly Hand[];
+  readonly floorThere: number;
+  readonly freeTime: Seconds | null;
+  readonly settings: ReachSettings;
+}
+
+function resultOf({ reacher, grip, hands, floorThere, freeTime, settings }: Case): DetailedReach {
+  const hand = nearerOf(reacher, grip, hands);
+  const shoulder = reacher.shoulders[hand ?? nearerOf(reacher, grip, BOTH_HANDS) ?? 'left'];
+  const task = { grip, shoulder, floorThere };
+  const { manner, stoops, time } = hand ? effortOf(reacher, task, settings) : NO_HAND;
+  return {
+    grip,
+    hand,
+    distance: distanceTo(grip, shoulder),
+    armReach: reacher.arm.length,
+    manner,
+    seconds: time.usual,
+    secondsRange: [time.least, time.most],
+    freeTime,
+    stoops,
+    armResidual: reacher.armResidual,
+    reachInPlace: reachInPlace(reacher, task, settings),
+  };
+}
+
+const BOTH_HANDS: readonly Hand[] = ['left', 'right'];
+const NO_HAND: Effort = { manner: 'none', stoops: false, time: NO_TIME };
+
+/** At one height the nearer shoulder is never worse off, so only it is tried. Equal distances: the left. */
+function nearerOf({ shoulders }: Reacher, grip: Grip, hands: readonly Hand[]): Hand | null {
+  const distance = (hand: Hand) => distanceTo(grip, shoulders[hand]);
+  const [first, second] = hands;
+  if (first === undefined || second === undefined) return first ?? null;
+  return distance(second) < distance(first) ? second : first;
+}
+
+function distanceTo(grip: Vec3, shoulder: Vec3): number {
+  return Math.hypot(grip.x - shoulder.x, grip.y - shoulder.y, grip.z - shoulder.z);
+}
+
+const MANNERS: readonly Manner[] = ['reach', 'lean', 'step', 'walk', 'none'];
+
+function worseOf(small: DetailedReach, tall: DetailedReach): DetailedReach {
+  const rank = MANNERS.indexOf(tall.manner) - MANNERS.indexOf(small.manner);
+  const lacks = ({ distance, armReach }: DetailedReach) => distance - armReach;
+  return rank > 0 || (rank === 0 && lacks(tall) > lacks(small)) ? tall : small;
+}
+
+/** The rest for a grip: of the side of the stand, or of the instrument; null when nobody said. */
+function freeTimeFor(document: Document, grip: Grip): Seconds | null {
+  const item = document.records.get(grip.item);
+  if (item?.kind === 'instrument') return item.freeTime;
+  if (item?.kind !== 'stand') return null;
+  return item.sides.find((side) => side.turned && side.reader === grip.player)?.freeTime ?? null;
+}
