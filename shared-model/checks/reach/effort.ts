@@ -15,7 +15,7 @@ import {
   type Span,
 } from './motion-times.ts';
 import { armLimit, leanLimit, stoopLimit, type Arm } from './postures.ts';
-import { BEND_AND_RISE, STAND_AND_SIT, STEP, TRUNK_LEAN, type ReachCase } from './published.ts';
+import { BEND_AND_RISE, STAND_AND_SIT, STAND_OFF, STEP, TRUNK_LEAN, type ReachCase } from './published.ts';
 
 export interface Effort {
   readonly manner: Manner;
@@ -34,9 +34,6 @@ export const USUAL_SETTINGS: ReachSettings = { trunkLean: TRUNK_LEAN };
 
 /** Takes one leaf of several by its edge, or a single thing from about its place. */
 const CASES: Readonly<Record<Grip['purpose'], ReachCase>> = { turnCorner: 'C', turnRidge: 'C', pickUp: 'B' };
-
-/** Nobody steps up closer to a thing than this, in plan. Common practice, no source. */
-const STAND_OFF = 250;
 
 /** A grip to get to, with one hand. */
 export interface Task {

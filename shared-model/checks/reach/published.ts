@@ -85,3 +85,6 @@ export const STOOPED_SHOULDERS = 700;
 
 /** Where the hands are while playing: this far before the axis, halfway from waist to shoulders. Common practice, no source. */
 export const HANDS_AHEAD = 300;
+
+/** Nobody walks up closer to a thing than this, in plan, mm. Common practice, no source. */
+export const STAND_OFF = 250;

@@ -100,6 +100,12 @@ describe('instruments', () => {
     ]);
   });
 
+  it('wait higher on a riser', () => {
+    const [peg, riser] = [anInstrumentStand({ height: 450 }), aRiser({ height: 200 })];
+    const [grip] = grips(aPlayer(), riser, peg, anInstrument({ support: peg.id }));
+    expect(grip?.z).toBe(650);
+  });
+
   // Worked by hand: three on a table of 600: 200 apart, the middle one in the middle.
   it('lie side by side on a table in the order of their ids', () => {
     const found = grips(

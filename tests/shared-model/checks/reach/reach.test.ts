@@ -56,6 +56,13 @@ describe('in reach of the arm', () => {
     expect(result.distance).toBeCloseTo(520, 6);
   });
 
+  it('lifts the shoulders of who stands on a riser', () => {
+    const onRiser = aRiser({ x: 0, y: 2000, width: 1000, depth: 1000, height: 300 });
+    const thing = thingAt(0, 1000, SHOULDER + 300);
+    const level = only(player(), ...thingAt(0, 1000, SHOULDER));
+    expect(only(player(), onRiser, ...thing).distance).toBeCloseTo(level.distance, 6);
+  });
+
   // Worked by hand: from the middle, right in front, both shoulders are equally far.
   it('takes the right hand for what is on the right', () => {
     expect(only(player(), ...thingAt(-300, 1700, 1000)).hand).toBe('right');
@@ -142,6 +149,38 @@ describe('further away', () => {
       if (next.manner === last.manner) expect(next.seconds).toBeGreaterThanOrEqual(last.seconds);
       last = next;
     }
+  });
+
+  // Worked by hand from the published tables: at shoulder height the arm with the shoulder pushed and the trunk at 20°
+  // is 300 mm short, so one sidestep of 34.1 TMU; the way of the hand is capped at the arm, as in the walk below.
+  it('times a step', () => {
+    const trunk = SHOULDER - predict('waistHeight', 'pooled', 1600);
+    const lean = (20 * Math.PI) / 180;
+    const drop = trunk * (1 - Math.cos(lean));
+    const limit = trunk * Math.sin(lean) + Math.sqrt((ARM + 57) ** 2 - drop ** 2);
+    const result = only(player(), ...thingAt(HALF_BREADTH + limit + 300, 2000, SHOULDER));
+    const reach = (21.5 + ((25.8 - 21.5) * (ARM - 609.6)) / (762 - 609.6)) * 0.036;
+    expect(result.manner).toBe('step');
+    expect(result.seconds).toBeCloseTo(34.1 * 0.036 + reach, 6);
+  });
+
+  // Worked by hand: a grip an arm's length above the shoulder leaves nothing in plan, yet he stops 250 mm before it.
+  it('walks up to nothing closer than 250 mm', () => {
+    const high = only(player(), ...thingAt(0, -1000, SHOULDER + ARM - 0.001));
+    const walk = 0.5 + (3 - 0.25) / 1.0668;
+    const reach = (21.5 + ((25.8 - 21.5) * (ARM - 609.6)) / (762 - 609.6)) * 0.036;
+    expect(high.seconds).toBeCloseTo(2 * walk + reach, 6);
+  });
+
+  it('forgets the shoulder height measured on a chair once he is on his feet', () => {
+    const chair = { model: 'orchestra-chair', height: 450 };
+    const measured = { ...SMALL.measured, shoulderHeight: 950 };
+    const thing = thingAt(0, -1000, SHOULDER + 600);
+    expect(only(player({ chair, person: { ...SMALL, measured } }), ...thing)).toEqual({
+      ...only(player({ chair }), ...thing),
+      distance: expect.any(Number),
+      reachInPlace: expect.any(Number),
+    });
   });
 
   it('gets nobody on a chair to step: he gets up and walks', () => {
