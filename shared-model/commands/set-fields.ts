@@ -24,7 +24,7 @@ export function setFields<K extends Kind>(document: Document, { ids, fields }: S
   const [first] = targets.records;
   if (targets.records.some(({ kind }) => kind !== first.kind)) return refuse('Select things of one kind.');
   const strangers = Object.keys(fields).filter(
-    (name) => name === 'id' || name === 'kind' || !(name in first),
+    (name) => name === 'id' || name === 'kind' || !Object.hasOwn(first, name),
   );
   if (strangers.length > 0)
     return refuse(`A ${first.kind} has no field "${strangers[0]}" that can be changed.`);

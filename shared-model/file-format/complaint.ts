@@ -23,6 +23,11 @@ export function shown(value: unknown): string {
   return text.length > 80 ? `${text.slice(0, 60)}…` : text;
 }
 
+/** A field's name for a path; one that is no plain word is quoted, so that a message stays on one line. */
+export function fieldName(key: string): string {
+  return /^[A-Za-z_]\w{0,79}$/.test(key) ? key : quoted(key);
+}
+
 function quoted(text: string): string {
   // Cut first: the value may be megabytes long. JSON spells out control characters and lone surrogates.
   return JSON.stringify(text.slice(0, 80));

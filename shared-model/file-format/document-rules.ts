@@ -85,9 +85,9 @@ function referenceBroken(document: Document, record: AnyRecord, reference: Refer
   const { field, id, kinds } = reference;
   const target = document.records.get(id);
   const wanted = kinds.join(' or ');
-  if (!target) return notAllowed(field, id, `there is no record of that id; give the id of a ${wanted}`);
+  if (!target) return notAllowed(field, id, `there is no record of that id; name one of kind ${wanted}`);
   if (!kinds.includes(target.kind)) {
-    return notAllowed(field, id, `that is a ${target.kind}; give the id of a ${wanted}`);
+    return notAllowed(field, id, `that is a record of kind ${target.kind}; name one of kind ${wanted}`);
   }
   return meets(record, target) ? null : notAllowed(field, id, apart(target));
 }

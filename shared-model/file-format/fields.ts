@@ -82,7 +82,7 @@ export function modelId() {
 }
 
 export function listOf<S extends v.GenericSchema>(item: S, least: number, most: number) {
-  const advice = least === most ? `give a list of ${least}` : `give a list of ${least} to ${most}`;
+  const advice = `give a list with ${least} to ${most} entries`;
   return v.pipe(v.array(item, advice), v.minLength(least, advice), v.maxLength(most, advice));
 }
 

@@ -81,6 +81,7 @@ class JsonWalk {
 
   private key(code: number): TextFault | null {
     if (code === CLOSE_BRACE && this.expected === 'firstKey') return this.close();
+    if (code === CLOSE_BRACE) return this.fault('there is a comma too many before "}"');
     if (code !== QUOTE) return this.fault('expected a key in double quotes');
     const start = this.at;
     const fault = this.string();
@@ -123,6 +124,8 @@ class JsonWalk {
 
   /** A number, or true, false, null. */
   private bareValue(): TextFault | null {
+    if (this.text.charCodeAt(this.at) === CLOSE_BRACKET)
+      return this.fault('there is a comma too many before "]"');
     const word = this.match(WORD);
     if (word === 'true' || word === 'false' || word === 'null') return this.pass(null, word.length);
     const number = this.match(NUMBER);
@@ -147,10 +150,15 @@ class JsonWalk {
       if (code !== BACKSLASH) continue;
       ESCAPE.lastIndex = i;
       const escape = ESCAPE.exec(text);
-      if (!escape) return i + 6 > text.length ? this.truncated() : this.fault('unknown escape in a text', i);
+      if (!escape) return this.badEscape(i);
       i += escape[0].length - 1;
     }
     return this.truncated();
+  }
+
+  private badEscape(at: number): TextFault {
+    const isCutOff = /^\\(?:u[0-9a-fA-F]{0,3})?$/.test(this.text.slice(at, at + 6));
+    return isCutOff ? this.truncated() : this.fault('unknown escape in a text', at);
   }
 
   /** Goes past `length` characters and sets what comes next; null: a value ends here. */

@@ -2,7 +2,7 @@
 
 import * as v from 'valibot';
 import type { AnyRecord } from '../document/records.ts';
-import { notAllowed, type Complaint } from './complaint.ts';
+import { fieldName, notAllowed, type Complaint } from './complaint.ts';
 import { ruleBroken } from './record-rules.ts';
 import { isKind, KINDS, schemaOf } from './schema.ts';
 
@@ -50,7 +50,7 @@ function complaintOf(issue: v.BaseIssue<unknown>, raw: unknown): Complaint {
 
 function extendPath(path: string, key: unknown): string {
   if (typeof key === 'number') return `${path}[${key}]`;
-  const name = String(key).slice(0, 80);
+  const name = fieldName(String(key));
   return path === '' ? name : `${path}.${name}`;
 }
 

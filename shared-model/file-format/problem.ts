@@ -1,0 +1,25 @@
+/** Why a file was not read. */
+
+import { shown } from './complaint.ts';
+
+export interface Problem {
+  /** What is wrong, where, and what to do. One line. */
+  readonly message: string;
+  /** `records[12].lip`; empty when it is about the file as a whole. */
+  readonly path: string;
+}
+
+export interface Failure {
+  readonly ok: false;
+  readonly problem: Problem;
+}
+
+export function failure(message: string, path = ''): Failure {
+  return { ok: false, problem: { message, path } };
+}
+
+/** About a field of the file itself: "version is missing; give 1." */
+export function badField(name: string, value: unknown, advice: string): Failure {
+  const fault = value === undefined ? ' is missing' : `: ${shown(value)} is not allowed`;
+  return failure(`${name}${fault}; ${advice}.`, name);
+}

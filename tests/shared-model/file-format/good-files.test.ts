@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import { housePlaces } from '#model/document/seating.ts';
+import type { Document } from '#model/document/document.ts';
+import { readDocument } from '#model/file-format/read.ts';
+import { writeDocument } from '#model/file-format/write.ts';
+import { recordOf } from '../../helpers/build.ts';
+import { documentOfEveryKind } from '../document/every-kind.ts';
+import { fixtureNames, fixtureText } from './fixtures.ts';
+import { schemaErrors } from './validator.ts';
+
+const read = (text: string): Document => {
+  const result = readDocument(text);
+  if (!result.ok) throw new Error(result.problem.message);
+  return result.document;
+};
+
+describe('good files', () => {
+  it.each(fixtureNames('good'))(
+    '%s is read without a note, accepted by the JSON Schema, and written stably',
+    (name) => {
+      const text = fixtureText('good', name);
+      expect(readDocument(text)).toMatchObject({ ok: true, notes: [] });
+      expect(schemaErrors(text)).toBe('');
+      const written = writeDocument(read(text));
+      expect(schemaErrors(written)).toBe('');
+      expect(read(written)).toEqual(read(text));
+      expect(writeDocument(read(written))).toBe(written);
+    },
+  );
+
+  it('reads version 1 as it was first written, and writes it to the byte', () => {
+    // The golden file is kept for ever: later versions must still read it.
+    const text = fixtureText('good', 'version-1.standlines');
+    expect(read(text)).toEqual(documentOfEveryKind());
+    expect(writeDocument(documentOfEveryKind())).toBe(text);
+  });
+
+  it('fills in what a file written by hand leaves out', () => {
+    const document = read(fixtureText('good', 'by-hand.standlines'));
+    expect(recordOf(document, 'concert', 'concert').limits).toEqual({
+      seesWell: 0.9,
+      houseShare: 0.75,
+      edgeDistance: 600,
+      routeWidth: 915,
+    });
+    expect(recordOf(document, 'player-1', 'player')).toMatchObject({
+      chair: null,
+      facing: 0,
+      person: {
+        population: 'pooled',
+        size: { by: 'anyone' },
+        shoes: 25,
+        measured: { eyeHeight: null, shoulderHeight: null, armLength: null },
+      },
+    });
+    expect(recordOf(document, 'stalls', 'seatBlock')).toMatchObject({
+      facing: 180,
+      aisles: [],
+      firstRow: 'A',
+    });
+    expect(recordOf(document, 'stand-1', 'stand').sides).toEqual([
+      { reader: 'player-1', pagesAcross: 2, pageWidth: 210, pageHeight: 297, turned: false, freeTime: null },
+    ]);
+  });
+
+  it('may have no seats at all', () => {
+    expect(housePlaces(read(fixtureText('good', 'empty-house.standlines')))).toEqual([]);
+    expect(housePlaces(read(fixtureText('good', 'no-house.standlines')))).toEqual([]);
+  });
+
+  it('may start with a byte order mark', () => {
+    const text = fixtureText('good', 'by-hand.standlines');
+    expect(read(`\uFEFF${text}`)).toEqual(read(text));
+  });
+
+  it('may name a model that the catalogue does not have, which is noted', () => {
+    const text = fixtureText('good', 'by-hand.standlines').replace('"oboe"', '"oboe-of-glass"');
+    const result = readDocument(text);
+    expect(result).toMatchObject({
+      ok: true,
+      notes: [
+        'instrument "instrument-1": the catalogue has no model "oboe-of-glass"; it is taken for a usual one.',
+      ],
+    });
+  });
+});

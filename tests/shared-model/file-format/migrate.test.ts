@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { migrate, STEPS, type Json, type Steps } from '#model/file-format/migrate.ts';
+import { readDocument } from '#model/file-format/read.ts';
+import { VERSION } from '#model/file-format/schema.ts';
+import { fixtureText } from './fixtures.ts';
+
+// A history that never happened: version 1 called a field of the concert "title", version 2 had no author.
+const concertChanged = (file: Json, change: (record: Json) => Json): Json => ({
+  ...file,
+  records: (file['records'] as Json[]).map((record) =>
+    record['kind'] === 'concert' ? change(record) : record,
+  ),
+});
+const INVENTED: Steps = new Map([
+  [1, (file: Json) => concertChanged(file, ({ title, ...rest }) => ({ ...rest, name: title }))],
+  [2, (file: Json) => concertChanged(file, (concert) => ({ ...concert, author: 'unknown' }))],
+]);
+const OLD_TEXT = fixtureText('good', 'by-hand.standlines').replace(
+  '"name": "Spring evening"',
+  '"title": "Spring evening"',
+);
+
+describe('bringing old files up to date', () => {
+  it('has a step for every version before this one', () => {
+    expect([...STEPS.keys()].sort()).toEqual(Array.from({ length: VERSION - 1 }, (_, index) => index + 1));
+  });
+
+  it('takes one step after another and says so', () => {
+    const result = readDocument(OLD_TEXT, { version: 3, steps: INVENTED });
+    if (!result.ok) throw new Error(result.problem.message);
+    expect(result.document.records.get('concert')).toMatchObject({
+      name: 'Spring evening',
+      author: 'unknown',
+    });
+    expect(result.notes).toEqual(['The file was of version 1 and has been brought up to version 3.']);
+  });
+
+  it('starts at the version of the file', () => {
+    const text = fixtureText('good', 'by-hand.standlines').replace('"version": 1', '"version": 2');
+    expect(readDocument(text, { version: 3, steps: INVENTED })).toMatchObject({
+      ok: true,
+      notes: ['The file was of version 2 and has been brought up to version 3.'],
+    });
+  });
+
+  it('leaves what it is given as it was', () => {
+    const file = JSON.parse(OLD_TEXT) as Json;
+    const before = JSON.stringify(file);
+    expect(migrate(file, 1, 3, INVENTED).ok).toBe(true);
+    expect(JSON.stringify(file)).toBe(before);
+  });
+
+  it('refuses when a step fails half way or is missing', () => {
+    const failing: Steps = new Map([
+      ...INVENTED,
+      [
+        2,
+        () => {
+          throw new Error('half way');
+        },
+      ],
+    ]);
+    const missing: Steps = new Map([...INVENTED].slice(0, 1));
+    for (const steps of [failing, missing]) {
+      expect(readDocument(OLD_TEXT, { version: 3, steps })).toEqual({
+        ok: false,
+        problem: {
+          path: 'version',
+          message: 'The file is of version 1 and could not be brought up to date.',
+        },
+      });
+    }
+  });
+
+  it('refuses what a step leaves behind that is no good', () => {
+    const useless: Steps = new Map([[1, () => ({ format: 'standlines', records: [{}] })]]);
+    expect(readDocument(OLD_TEXT, { version: 2, steps: useless })).toMatchObject({
+      ok: false,
+      problem: { path: 'records[0].kind' },
+    });
+  });
+});
