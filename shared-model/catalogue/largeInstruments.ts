@@ -33,7 +33,8 @@ const DRUMS = [
       drum(-370, -330, 660, 850),
       drum(-930, 200, 585, 850),
     ],
-    playerAt: { x: 0, y: 620 },
+    niche: { halfWidth: 520, from: 60 },
+    playerAt: { x: 0, y: 450 },
   }),
   drumOf('timpani-pair', 'Timpani, pair', {
     drums: [drum(400, 0, 735, 850), drum(-400, 0, 660, 850)],
@@ -70,7 +71,7 @@ const DRUMS = [
       { ...drum(560, -500, 420, 1250), bottom: 1150 },
       { ...drum(-520, -520, 510, 1250), bottom: 1150 },
     ],
-    playerAt: { x: 0, y: 480 },
+    playerAt: { x: 0, y: 560 },
   }),
 ];
 
@@ -97,7 +98,7 @@ const CASES = [
     size: [560, 1000, 1850],
     bottom: 0,
     hidesWidth: 300,
-    playerAt: { x: 120, y: 600 },
+    playerAt: { x: 120, y: 680 },
   }),
   caseOf('harpsichord', 'Harpsichord', {
     size: [950, 2350, 950],
