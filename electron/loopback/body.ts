@@ -8,17 +8,19 @@ export const LARGEST_BODY = 80 * 1024 * 1024;
 export type Body =
   { readonly kind: 'json'; readonly value: unknown } | { readonly kind: 'tooLarge' | 'notJson' };
 
-/** Stops collecting as soon as the limit is passed. Rejects when the connection breaks. */
+/**
+ * Past the limit nothing more is kept, but the rest is let in: a browser that is cut off while it sends never reads
+ * why. Rejects when the connection breaks or the server's time limit ends it.
+ */
 export async function readBody(request: IncomingMessage): Promise<Body> {
-  if (Number(request.headers['content-length'] ?? 0) > LARGEST_BODY) return { kind: 'tooLarge' };
-  const chunks: Buffer[] = [];
+  let chunks: Buffer[] = [];
   let size = 0;
   for await (const chunk of request as AsyncIterable<Buffer>) {
     size += chunk.length;
-    if (size > LARGEST_BODY) return { kind: 'tooLarge' };
-    chunks.push(chunk);
+    if (size <= LARGEST_BODY) chunks.push(chunk);
+    else chunks = [];
   }
-  return parse(Buffer.concat(chunks));
+  return size > LARGEST_BODY ? { kind: 'tooLarge' } : parse(Buffer.concat(chunks));
 }
 
 function parse(bytes: Buffer): Body {
