@@ -36,7 +36,7 @@ type Expected = 'value' | 'firstValue' | 'key' | 'firstKey' | 'colon' | 'commaOr
 
 const NUMBER = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
 const WORD = /[A-Za-z_$-][A-Za-z0-9_$]*/y;
-const ESCAPE = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;
+const UNICODE_ESCAPE = /\\u[0-9a-fA-F]{4}/y;
 
 class JsonWalk {
   private at = 0;
@@ -139,8 +139,7 @@ class JsonWalk {
   /** Goes past a string whose opening quote is here. */
   private string(): TextFault | null {
     const { text } = this;
-    let i = this.at + 1;
-    for (; i < text.length; i++) {
+    for (let i = this.at + 1; i < text.length; i++) {
       const code = text.charCodeAt(i);
       if (code === QUOTE) {
         this.at = i + 1;
@@ -148,10 +147,9 @@ class JsonWalk {
       }
       if (code < 0x20) return this.fault('a text in quotes runs over a line end or control character', i);
       if (code !== BACKSLASH) continue;
-      ESCAPE.lastIndex = i;
-      const escape = ESCAPE.exec(text);
-      if (!escape) return this.badEscape(i);
-      i += escape[0].length - 1;
+      const length = escapeLength(text, i);
+      if (length === 0) return this.badEscape(i);
+      i += length - 1;
     }
     return this.truncated();
   }
@@ -180,11 +178,10 @@ class JsonWalk {
   }
 
   private skipSpace(): void {
-    for (;;) {
-      const code = this.text.charCodeAt(this.at);
-      if (code !== 0x20 && code !== 0x0a && code !== 0x0d && code !== 0x09) return;
-      this.at++;
-    }
+    const { text } = this;
+    let { at } = this;
+    for (let code = text.charCodeAt(at); isSpace(code);) code = text.charCodeAt(++at);
+    this.at = at;
   }
 
   private fault(message: string, at = this.at): TextFault {
@@ -207,6 +204,18 @@ const BACKSLASH = 0x5c;
 const CLOSE_BRACKET = 0x5d;
 const OPEN_BRACE = 0x7b;
 const CLOSE_BRACE = 0x7d;
+
+function isSpace(code: number): boolean {
+  return code === 0x20 || code === 0x0a || code === 0x0d || code === 0x09;
+}
+
+/** Of the escape that starts at `at`; 0: it is none. */
+function escapeLength(text: string, at: number): number {
+  const next = text.charAt(at + 1);
+  if (next !== '' && '"\\/bfnrt'.includes(next)) return 2;
+  UNICODE_ESCAPE.lastIndex = at;
+  return UNICODE_ESCAPE.test(text) ? 6 : 0;
+}
 
 function shortened(text: string): string {
   return text.length > 40 ? `${text.slice(0, 40)}…` : text;

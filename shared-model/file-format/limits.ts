@@ -10,7 +10,7 @@ export const MOST_TEXT = 64 * 1024 * 1024;
 export const MOST_DEPTH = 100;
 
 /** Most values of any kind in the JSON: well above what the limits below allow together. */
-export const MOST_VALUES = 4_000_000;
+export const MOST_VALUES = 2_000_000;
 
 /** Most fields in one object of the JSON. */
 export const MOST_FIELDS = 200;
@@ -22,7 +22,7 @@ export const MOST_SEATS = 50_000;
 /** Rows of all seat blocks together. */
 export const MOST_ROWS = 20_000;
 /** Corners of all outlines and cables together. */
-export const MOST_CORNERS = 200_000;
+export const MOST_CORNERS = 100_000;
 /** Corners of one outline. */
 export const MOST_OUTLINE_CORNERS = 500;
 /** Farthest coordinate from the origin, in millimetres. */

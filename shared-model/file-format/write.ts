@@ -13,16 +13,19 @@ import { FORMAT, KINDS, VERSION } from './schema.ts';
  * a document, so that is a bug, and a file that cannot be opened again must not be written.
  */
 export function writeDocument(document: Document): string {
-  const text = textOf(document);
+  const text = textOf(sorted(document).map(inFieldOrder));
   const result = readDocument(text);
   if (!result.ok) throw new Error(`document that cannot be saved: ${result.problem.message}`);
-  if (textOf(result.document) !== text) throw new Error('document that changes when it is saved');
+  if (textOf(sorted(result.document)) !== text) throw new Error('document that changes when it is saved');
   return text;
 }
 
-function textOf(document: Document): string {
-  const records = [...document.records.values()].sort(inFileOrder).map(inFieldOrder);
+function textOf(records: readonly AnyRecord[]): string {
   return `${JSON.stringify({ format: FORMAT, version: VERSION, records }, null, 2)}\n`;
+}
+
+function sorted(document: Document): AnyRecord[] {
+  return [...document.records.values()].sort(inFileOrder);
 }
 
 const ORDER = new Map(KINDS.map((kind, index) => [kind, index]));

@@ -61,7 +61,9 @@ describe('add', () => {
     );
     expect(
       refusal(document, add(document, withoutId(aStand({ sides: [{ ...SIDE, reader: asId('player-9') }] })))),
-    ).toMatch(/^stand 1, sides\[0\]\.reader: "player-9" is not allowed; there is no record of that id; name one of kind player/);
+    ).toMatch(
+      /^stand 1, sides\[0\]\.reader: "player-9" is not allowed; there is no record of that id; name one of kind player/,
+    );
   });
 
   it('adds several that name each other in one step', () => {

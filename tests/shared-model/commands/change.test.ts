@@ -27,7 +27,10 @@ describe('setFields', () => {
     const document = frozen(aDocument(aStand({ name: 'Left' }), aStand({ id: asId('stand-2') })));
     const one = setFields(document, { ids: [STAND], fields: { lip: 900 } });
     expect(one).toMatchObject({ label: 'change lip of Left (stand 1)' });
-    const many = setFields(document, { ids: [STAND, asId<'stand'>('stand-2')], fields: { lip: 900, tilt: 70 } });
+    const many = setFields(document, {
+      ids: [STAND, asId<'stand'>('stand-2')],
+      fields: { lip: 900, tilt: 70 },
+    });
     expect(many).toMatchObject({ label: 'change 2 stands' });
     const after = carriedOut(document, many);
     expect(recordOf(after, 'stand-2', 'stand')).toMatchObject({ lip: 900, tilt: 70, x: 0 });

@@ -154,8 +154,10 @@ describe('replacing the venue', () => {
       const after = carriedOut(document, replaceVenue(document, { venue: id }));
       expect(allOf(after, 'concert')[0]?.venue).toBe(name);
       expect(allOf(after, 'stand')).toEqual(allOf(document, 'stand'));
-      const blocks = venueModel(id)?.records().filter(({ kind }) => kind === 'seatBlock');
-    expect(new Set(allOf(after, 'seatBlock'))).toEqual(new Set(blocks));
+      const blocks = venueModel(id)
+        ?.records()
+        .filter(({ kind }) => kind === 'seatBlock');
+      expect(new Set(allOf(after, 'seatBlock'))).toEqual(new Set(blocks));
       const again = carriedOut(after, replaceVenue(after, { venue: id }));
       expect(again).toEqual(after);
     },
