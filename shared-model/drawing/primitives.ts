@@ -42,6 +42,9 @@ export interface TextPrimitive {
   readonly turn?: number;
 }
 
+/** What a group is to somebody who has the sheet read to him. */
+export type GroupRole = 'title' | 'heading' | 'paragraph' | 'table' | 'row' | 'headerCell' | 'cell';
+
 export interface GroupPrimitive {
   readonly kind: 'group';
   readonly children: readonly Primitive[];
@@ -51,6 +54,8 @@ export interface GroupPrimitive {
   readonly clip?: Box;
   /** In words, for those who cannot see it. */
   readonly description?: string;
+  /** Left out: a picture if it has a description, otherwise just a bundle. Tables hold rows, rows hold cells. */
+  readonly role?: GroupRole;
 }
 
 export type Primitive = PathPrimitive | TextPrimitive | GroupPrimitive;

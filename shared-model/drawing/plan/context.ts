@@ -1,0 +1,94 @@
+/** What every part of the plan is drawn from, and the step from the stage to the page. */
+
+import { inSetup, type Document } from '../../document/document.ts';
+import type { Id } from '../../document/ids.ts';
+import type { Units } from '../../document/measures.ts';
+import type { Point, PlacedRecord, Riser } from '../../document/records.ts';
+import type { Report } from '../../checks/report.ts';
+import { chain, mapPath, mapPoint, shift, turnAbout, type Affine } from '../affine.ts';
+import type { Path } from '../outline.ts';
+import type { Palette } from '../palette.ts';
+import type { Box, MeasureText, PathPrimitive, Stroke } from '../primitives.ts';
+import { shortMarks } from './short-marks.ts';
+
+export interface PlanLayers {
+  readonly seats: boolean;
+  /** Colours the seats by what they see of one player, or of whomever each sees worst. Needs a report. */
+  readonly sightBands: { readonly player: string } | null;
+  /** Bubbles with the items' marks: "S3". */
+  readonly marks: boolean;
+  readonly names: boolean;
+  /** Words on edges and doors, heights of risers, names of the centre line and the front edge. */
+  readonly words: boolean;
+  /** From the centre line and the front edge: of no item, of every player and stand, or of these records. */
+  readonly dimensions: 'none' | 'all' | readonly string[];
+  readonly grid: boolean;
+  /** Lines from the players to what they must get to. Needs a report. */
+  readonly reach: boolean;
+  /** The walking routes that were found. Needs a report. */
+  readonly routes: boolean;
+}
+
+/** Value of `sightBands.player` for "whomever each seat sees worst". */
+export const WORST_SEEN = 'worst';
+
+export interface PlanRequest {
+  readonly document: Document;
+  readonly setup: Id<'setup'>;
+  readonly report: Report | null;
+  /** The ratio's denominator: 50 for 1:50. */
+  readonly scale: number;
+  /** Where the origin of the stage frame lies on the page, in mm. */
+  readonly origin: Point;
+  readonly palette: Palette;
+  readonly measure: MeasureText;
+  readonly units: Units;
+  readonly layers: PlanLayers;
+  /** The part of the page that the plan may use; seats and labels beyond it are left out. Null: no bounds. */
+  readonly area: Box | null;
+}
+
+export interface PlanContext extends PlanRequest {
+  /** From the stage (mm, y upstage) to the page (mm on paper, y down). */
+  readonly toPage: Affine;
+  readonly marks: ReadonlyMap<string, string>;
+  readonly risers: readonly Riser[];
+}
+
+export function planContext(request: PlanRequest): PlanContext {
+  const { document, setup, scale, origin } = request;
+  return {
+    ...request,
+    toPage: { a: 1 / scale, b: 0, c: 0, d: -1 / scale, e: origin.x, f: origin.y },
+    marks: shortMarks(document, setup),
+    risers: inSetup(document, setup, 'riser'),
+  };
+}
+
+export function onPage(context: PlanContext, point: Point): Point {
+  return mapPoint(context.toPage, point);
+}
+
+/** From an item's own frame (it looks along -y, +x is its left) to the page. */
+export function itemToPage(context: PlanContext, item: Point & { readonly facing: number }): Affine {
+  return chain(chain(turnAbout(item.facing), shift(item.x, item.y)), context.toPage);
+}
+
+export interface Look {
+  readonly fill?: string;
+  readonly stroke?: Stroke;
+}
+
+/** A path drawn in some frame, put on the page. Line widths stay as they are: they are paper sizes. */
+export function paint(map: Affine, path: Path, look: Look): PathPrimitive {
+  return { kind: 'path', path: mapPath(map, path), ...look };
+}
+
+export function pen(colour: string, width: number, dash?: readonly number[]): { readonly stroke: Stroke } {
+  return { stroke: dash ? { colour, width, dash } : { colour, width } };
+}
+
+/** A record's name or, when it has none, its mark. */
+export function callOf(context: PlanContext, record: PlacedRecord): string {
+  return record.name || (context.marks.get(record.id) ?? record.id);
+}

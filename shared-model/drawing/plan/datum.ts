@@ -1,0 +1,203 @@
+/** What crew measure from: centre line, front edge, and a grid with figures; and the words that say which way is what. */
+
+import { platformOf } from '../../document/document.ts';
+import type { Units } from '../../document/measures.ts';
+import type { Point } from '../../document/records.ts';
+import { boxOfPoints } from '../bounds.ts';
+import { firstFree, type Occupancy } from '../occupancy.ts';
+import { line, roundedRectangle } from '../outline.ts';
+import type { Box, GroupPrimitive, PathItem, Primitive, TextPrimitive } from '../primitives.ts';
+import { CAP_HEIGHT, DASH, TEXT, WEIGHT } from '../style.ts';
+import { textLine } from '../text.ts';
+import { onPage, pen, type PlanContext } from './context.ts';
+
+/** How far the figures and words stand outside the platform, mm on paper. `platformMargin` is what they need. */
+const FIGURES_OUT = 1.4;
+const DATUM_OUT = 9;
+const WORDS_OUT = 12.6;
+
+/** Room on paper that the platform needs on every side for its words and figures. */
+export const PLATFORM_MARGIN = 17;
+
+/** Grid lines and their figures; figures that would fall on what is `taken` are left out. Static. */
+export function drawGrid(context: PlanContext, taken: Occupancy): GroupPrimitive {
+  const { palette, units, scale } = context;
+  const step = gridStep(units, scale);
+  const platform = platformBox(context);
+  const origin = onPage(context, { x: 0, y: 0 });
+  const lines: PathItem[] = [];
+  const figures: TextPrimitive[] = [];
+  for (const at of multiplesWithin(
+    step.mm / scale,
+    platform.x - origin.x,
+    platform.x + platform.width - origin.x,
+  )) {
+    const x = origin.x + at.distance;
+    lines.push(...line({ x, y: platform.y }, { x, y: platform.y + platform.height }));
+    if (at.index !== 0)
+      figures.push(figure(context, step.figure(at.index), { x, y: platform.y - FIGURES_OUT }));
+  }
+  for (const at of multiplesWithin(
+    step.mm / scale,
+    origin.y - platform.y - platform.height,
+    origin.y - platform.y,
+  )) {
+    const y = origin.y - at.distance;
+    lines.push(...line({ x: platform.x, y }, { x: platform.x + platform.width, y }));
+    if (at.index === 0) continue;
+    const spot = { x: platform.x - FIGURES_OUT, y: y + HALF_CAP };
+    figures.push({ ...figure(context, step.figure(at.index), spot), anchor: 'end' });
+  }
+  return {
+    kind: 'group',
+    description: `Grid every ${step.words}`,
+    children: [
+      { kind: 'path', path: lines, ...pen(palette.hairline, WEIGHT.hair) },
+      ...figures.flatMap((text) => firstFree([text], taken, context.measure)),
+    ],
+  };
+}
+
+/** Centre line and front edge, each with its name. Static. */
+export function drawDatum(context: PlanContext, taken: Occupancy): GroupPrimitive {
+  const { palette } = context;
+  const platform = platformBox(context);
+  const origin = onPage(context, { x: 0, y: 0 });
+  const bottom = Math.max(platform.y + platform.height, origin.y) + DATUM_OUT;
+  const [top, right] = [platform.y - DATUM_OUT, platform.x + platform.width];
+  const lines = [
+    line({ x: origin.x, y: top }, { x: origin.x, y: bottom }),
+    line({ x: platform.x - DATUM_OUT, y: origin.y }, { x: platform.x, y: origin.y }),
+    line({ x: right, y: origin.y }, { x: right + DATUM_OUT, y: origin.y }),
+  ];
+  const plates = [
+    { words: 'CL', at: { x: origin.x, y: top } },
+    { words: 'CL', at: { x: origin.x, y: bottom } },
+    { words: 'EDGE', at: { x: right + DATUM_OUT + 1.5, y: origin.y } },
+  ];
+  return {
+    kind: 'group',
+    description: 'Centre line and front edge: all distances are measured from these',
+    children: [
+      ...lines.map((path): Primitive => ({
+        kind: 'path',
+        path,
+        ...pen(palette.ink, WEIGHT.fine, DASH.chain),
+      })),
+      ...(context.layers.words
+        ? plates.flatMap(({ words, at }) => plate(context, { words, at, taken }))
+        : []),
+    ],
+  };
+}
+
+/** HOUSE, UPSTAGE, STAGE LEFT and STAGE RIGHT: a plan has no north, it has a house. Static. */
+export function drawWords(context: PlanContext, taken: Occupancy): GroupPrimitive {
+  const box = platformBox(context);
+  const [middleX, middleY] = [box.x + box.width / 2, box.y + box.height / 2];
+  const look = {
+    size: TEXT.strong,
+    weight: 'bold',
+    colour: context.palette.faint,
+    anchor: 'middle',
+  } as const;
+  const cap = TEXT.strong * CAP_HEIGHT;
+  const level = (words: string, y: number) =>
+    ASIDE.map((share) =>
+      textLine(words, { x: middleX + share * Math.max(box.width, LEAST_SPREAD), y }, look),
+    );
+  const upright = (words: string, x: number) =>
+    ASIDE.map((share) =>
+      textLine(words, { x, y: middleY - (share - 0.25) * box.height }, { ...look, turn: -90 }),
+    );
+  const words = [
+    level('UPSTAGE', box.y - WORDS_OUT + cap),
+    level('HOUSE', box.y + box.height + WORDS_OUT),
+    upright('STAGE RIGHT', box.x - WORDS_OUT + cap),
+    upright('STAGE LEFT', box.x + box.width + WORDS_OUT),
+  ];
+  return {
+    kind: 'group',
+    description: 'The house is at the bottom, stage left on the right-hand side',
+    children: words.flatMap((candidates) => firstFree(candidates, taken, context.measure)),
+  };
+}
+
+/** Where the words are tried, in shares of the platform's breadth off its middle. */
+const ASIDE = [0.25, -0.25, 0.38, -0.38, 0.6, -0.6];
+/** Beside the centre line's plate even when the platform is small on paper. */
+const LEAST_SPREAD = 64;
+
+/** The platform's box on the page. */
+export function platformBox(context: PlanContext): Box {
+  const corners = platformOf(context.document).outline.map((corner) => onPage(context, corner));
+  return boxOfPoints(corners) ?? { x: context.origin.x, y: context.origin.y, width: 0, height: 0 };
+}
+
+const HALF_CAP = (TEXT.small * CAP_HEIGHT) / 2;
+
+interface Plate {
+  readonly words: string;
+  readonly at: Point;
+  readonly taken: Occupancy;
+}
+
+/** A name on a small plate that covers the line it names. */
+function plate({ palette, measure }: PlanContext, { words, at, taken }: Plate): Primitive[] {
+  const width = measure(words, TEXT.small, 'bold') + 2;
+  const box = { x: at.x - width / 2, y: at.y - 2, width, height: 4 };
+  taken.take(box);
+  const text = textLine(
+    words,
+    { x: at.x, y: at.y + HALF_CAP },
+    { size: TEXT.small, weight: 'bold', colour: palette.ink, anchor: 'middle' },
+  );
+  return [
+    { kind: 'path', path: roundedRectangle(box, 0.8), fill: palette.paper, ...pen(palette.ink, WEIGHT.thin) },
+    text,
+  ];
+}
+
+function figure({ palette }: PlanContext, words: string, at: { x: number; y: number }): TextPrimitive {
+  return textLine(words, at, {
+    size: TEXT.small,
+    weight: 'regular',
+    colour: palette.faint,
+    anchor: 'middle',
+  });
+}
+
+interface GridStep {
+  readonly mm: number;
+  readonly words: string;
+  readonly figure: (index: number) => string;
+}
+
+const FOOT = 304.8;
+const LEAST_GRID = 10;
+/** Half metres only where whole ones would stand far apart. */
+const LEAST_FINE_GRID = 20;
+
+/** The finest of the usual steps whose lines stand far enough apart to carry figures. */
+export function gridStep(units: Units, scale: number): GridStep {
+  const metric = units === 'metric';
+  const steps = metric ? [500, 1000, 2000, 5000, 10_000] : [1, 2, 4, 10, 20, 50].map((feet) => feet * FOOT);
+  const least = (step: number): number => (step === 500 ? LEAST_FINE_GRID : LEAST_GRID);
+  const mm = steps.find((step) => step / scale >= least(step)) ?? steps.at(-1) ?? 1000;
+  const unit = metric ? 1000 : FOOT;
+  const count = (index: number): number => Math.round((Math.abs(index) * mm * 10) / unit) / 10;
+  return {
+    mm,
+    words: metric ? `${count(1)} m` : `${count(1)} ft`,
+    figure: (index) => (metric ? `${count(index)} m` : `${count(index)}'`),
+  };
+}
+
+function multiplesWithin(step: number, from: number, to: number): { index: number; distance: number }[] {
+  const first = Math.ceil(from / step - 1e-6);
+  const last = Math.floor(to / step + 1e-6);
+  const count = Math.min(Math.max(0, last - first + 1), MOST_GRID_LINES);
+  return Array.from({ length: count }, (_, i) => ({ index: first + i, distance: (first + i) * step }));
+}
+
+const MOST_GRID_LINES = 500;

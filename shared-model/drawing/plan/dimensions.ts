@@ -1,0 +1,126 @@
+/** Distances of an item from the centre line and from the front edge, as dimension lines. */
+
+import { inSetup } from '../../document/document.ts';
+import { formatAcross, formatDepth } from '../../document/measures.ts';
+import type { PlacedRecord, Point } from '../../document/records.ts';
+import { boxContains, textBox } from '../bounds.ts';
+import type { Occupancy } from '../occupancy.ts';
+import { line } from '../outline.ts';
+import type { Box, GroupPrimitive, PathItem, Primitive, TextPrimitive } from '../primitives.ts';
+import { TEXT, WEIGHT } from '../style.ts';
+import { textLine } from '../text.ts';
+import { onPage, pen, type PlanContext } from './context.ts';
+import { placedInSetup } from './short-marks.ts';
+
+export interface DimensionRoom {
+  /** Figures never fall on other texts. Grows by the figures. */
+  readonly texts: Occupancy;
+  /** The items; figures keep off them if they can. */
+  readonly things: Occupancy;
+}
+
+/**
+ * The dimensions that the layers ask for. Of "all" only those are drawn whose figures find a free place (the marks
+ * table has the rest); those asked for by record are always drawn.
+ */
+export function drawDimensions(context: PlanContext, { texts, things }: DimensionRoom): GroupPrimitive[] {
+  const { dimensions } = context.layers;
+  if (dimensions === 'none') return [];
+  const insist = dimensions !== 'all';
+  const records = insist
+    ? placedInSetup(context.document, context.setup).filter((record) => dimensions.includes(record.id))
+    : [
+        ...inSetup(context.document, context.setup, 'stand'),
+        ...inSetup(context.document, context.setup, 'player'),
+      ];
+  return records.flatMap((record) => drawRecord(context, record, { texts, things, insist }));
+}
+
+interface Room extends DimensionRoom {
+  readonly insist: boolean;
+}
+
+function drawRecord(context: PlanContext, record: PlacedRecord, room: Room): GroupPrimitive[] {
+  const { x, y } = record;
+  const across = { from: { x: 0, y }, to: { x, y }, words: formatAcross(x, context.units) };
+  // On the centre line the dimension would hide in it, so it stands beside.
+  const aside = Math.abs(x) < ON_CENTRE * context.scale ? x - ASIDE * context.scale : x;
+  const depth = { from: { x: aside, y: 0 }, to: { x: aside, y }, words: formatDepth(y, context.units) };
+  const children = [across, depth].flatMap((dimension) => drawDimension(context, dimension, room));
+  return children.length > 0 ? [{ kind: 'group', subject: record.id, children }] : [];
+}
+
+/** Distances on paper, mm. */
+const ON_CENTRE = 2;
+const ASIDE = 4.5;
+
+interface Dimension {
+  readonly from: Point;
+  readonly to: Point;
+  readonly words: string;
+}
+
+/** Shorter than this on paper a dimension line is not worth drawing. */
+const SHORTEST = 3;
+
+function drawDimension(context: PlanContext, { from, to, words }: Dimension, room: Room): Primitive[] {
+  const [a, b] = [onPage(context, from), onPage(context, to)];
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  if (length < SHORTEST) return [];
+  const figure = placeFigure(context, { a, b, words }, room);
+  if (!figure) return [];
+  const { faint } = context.palette;
+  return [
+    { kind: 'path', path: line(a, b), ...pen(faint, WEIGHT.hair) },
+    { kind: 'path', path: [...tick(a), ...tick(b)], ...pen(faint, WEIGHT.medium) },
+    figure,
+  ];
+}
+
+/** The oblique stroke that ends a dimension line in building drawings. */
+function tick({ x, y }: Point): PathItem[] {
+  return line({ x: x - 0.8, y: y + 0.8 }, { x: x + 0.8, y: y - 0.8 });
+}
+
+interface FigureLine {
+  readonly a: Point;
+  readonly b: Point;
+  readonly words: string;
+}
+
+/** Places along the line where the figure is tried, as shares of its length. */
+const SHARES = [0.5, 0.35, 0.65, 0.22, 0.78, 0.12, 0.88];
+
+function placeFigure(context: PlanContext, { a, b, words }: FigureLine, room: Room): TextPrimitive | null {
+  const upright = Math.abs(b.x - a.x) < Math.abs(b.y - a.y);
+  const look = {
+    size: TEXT.small,
+    weight: 'regular',
+    colour: context.palette.faint,
+    anchor: 'middle',
+  } as const;
+  const tries = SHARES.map((share) => {
+    const at = { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share };
+    return upright
+      ? textLine(words, { x: at.x - 0.7, y: at.y }, { ...look, turn: -90 })
+      : textLine(words, { x: at.x, y: at.y - 0.7 }, look);
+  });
+  const free = tries.filter((figure) => {
+    const box = textBox(figure, context.measure);
+    return (
+      fitsLine(box, a, b) && (!context.area || boxContains(context.area, box)) && !room.texts.isTaken(box)
+    );
+  });
+  const clear = free.find((figure) => !room.things.isTaken(textBox(figure, context.measure)));
+  const chosen = clear ?? (room.insist ? (free[0] ?? tries[0]) : undefined);
+  if (chosen) room.texts.take(textBox(chosen, context.measure));
+  return chosen ?? null;
+}
+
+/** A figure that sticks out beyond its line would seem to belong to something else. */
+function fitsLine(box: Box, a: Point, b: Point): boolean {
+  const upright = Math.abs(b.x - a.x) < Math.abs(b.y - a.y);
+  return upright
+    ? box.y >= Math.min(a.y, b.y) && box.y + box.height <= Math.max(a.y, b.y)
+    : box.x >= Math.min(a.x, b.x) && box.x + box.width <= Math.max(a.x, b.x);
+}

@@ -1,0 +1,109 @@
+/** What has to be labelled on a plan, and where the thing is. */
+
+import { instrumentModel } from '../../catalogue/instruments.ts';
+import { largeInstrumentModel } from '../../catalogue/largeInstruments.ts';
+import { chairOutline, outlineOf } from '../../catalogue/outlines.ts';
+import { pianoModel } from '../../catalogue/pianos.ts';
+import { allOf } from '../../document/document.ts';
+import { housePlaces } from '../../document/seating.ts';
+import type { PlacedRecord } from '../../document/records.ts';
+import { boxContains, boxOfPoints } from '../bounds.ts';
+import type { Box } from '../primitives.ts';
+import { oneLine } from '../text.ts';
+import { onPage, type PlanContext } from './context.ts';
+import { heldBy } from './players.ts';
+import { placedInSetup } from './short-marks.ts';
+
+export interface LabelRequest {
+  readonly subject: string;
+  /** In the bubble; empty: no bubble. */
+  readonly mark: string;
+  /** Beside the bubble; may be empty. */
+  readonly name: string;
+  /** The thing's box on the page. */
+  readonly item: Box;
+  /** Big, plain things carry their label inside, if it fits: in the middle, or in a corner where others stand on them. */
+  readonly inside: 'middle' | 'corner' | null;
+}
+
+/** Labels of the items and of the single places in the house, as the layers ask for them. */
+export function labelRequests(context: PlanContext): LabelRequest[] {
+  const { marks, names } = context.layers;
+  const items = placedInSetup(context.document, context.setup).map((record) => ({
+    subject: record.id,
+    mark: marks ? (context.marks.get(record.id) ?? '') : '',
+    name: names ? nameOf(context, record) : '',
+    item: itemBox(context, record),
+    inside: CARRY_LABELS[record.kind] ?? null,
+  }));
+  return [...items, ...placeRequests(context)].filter(
+    (request) => (request.mark !== '' || request.name !== '') && isInArea(context, request.item),
+  );
+}
+
+/** The box of a record's plan outline on the page, with the chair of a player who sits. */
+export function itemBox(context: PlanContext, record: PlacedRecord): Box {
+  const chair = record.kind === 'player' ? chairOutline(record) : null;
+  const corners = [...outlineOf(record), ...(chair ?? [])].map((corner) => onPage(context, corner));
+  const at = onPage(context, record);
+  return boxOfPoints(corners) ?? { x: at.x, y: at.y, width: 0, height: 0 };
+}
+
+const CARRY_LABELS: Readonly<Partial<Record<PlacedRecord['kind'], 'middle' | 'corner'>>> = {
+  piano: 'middle',
+  table: 'middle',
+  shape: 'middle',
+  riser: 'corner',
+};
+
+/** What a stranger would call the thing; empty where the mark says enough. */
+function nameOf(context: PlanContext, record: PlacedRecord): string {
+  if (record.name) return oneLine(record.name);
+  if (record.kind === 'player') return heldNames(context, record);
+  if (record.kind === 'piano') return pianoModel(record.model)?.name ?? '';
+  if (record.kind === 'largeInstrument') return largeInstrumentModel(record.model)?.name ?? '';
+  return '';
+}
+
+function heldNames(context: PlanContext, player: PlacedRecord & { readonly kind: 'player' }): string {
+  return heldBy(context, player)
+    .map((instrument) => oneLine(instrument.name) || (instrumentModel(instrument.model)?.name ?? ''))
+    .filter((name) => name !== '')
+    .join(', ');
+}
+
+function placeRequests(context: PlanContext): LabelRequest[] {
+  if (!context.layers.seats || !context.layers.names) return [];
+  return allOf(context.document, 'place').map((place) => {
+    const at = onPage(context, place);
+    const half = PLACE_HALF / context.scale;
+    return {
+      subject: place.id,
+      mark: '',
+      name: oneLine(place.name) || place.use,
+      item: { x: at.x - half, y: at.y - half, width: 2 * half, height: 2 * half },
+      inside: null,
+    };
+  });
+}
+
+const PLACE_HALF = 400;
+
+/** The seats round labelled places, so that their labels keep off them. */
+export function seatBoxes(context: PlanContext): Box[] {
+  if (!context.layers.seats || allOf(context.document, 'place').length === 0) return [];
+  const half = SEAT_HALF / context.scale;
+  return housePlaces(context.document).map((place) => {
+    const at = onPage(context, place);
+    return { x: at.x - half, y: at.y - half, width: 2 * half, height: 2 * half };
+  });
+}
+
+const SEAT_HALF = 230;
+
+function isInArea({ area }: PlanContext, item: Box): boolean {
+  return (
+    !area ||
+    boxContains(area, { x: item.x + item.width / 2, y: item.y + item.height / 2, width: 0, height: 0 })
+  );
+}

@@ -1,0 +1,123 @@
+/** The platform itself: floor, walls, open edges with their warning, and doors. */
+
+import { allOf, platformOf } from '../../document/document.ts';
+import { formatLength } from '../../document/measures.ts';
+import { doorway, openEdgesOf, type Segment } from '../../document/openings.ts';
+import type { Door, Platform } from '../../document/records.ts';
+import { boxOfPoints } from '../bounds.ts';
+import type { Occupancy } from '../occupancy.ts';
+import { line, polygon } from '../outline.ts';
+import type { Box, GroupPrimitive, PathItem, Primitive } from '../primitives.ts';
+import { WEIGHT } from '../style.ts';
+import { paint, pen, type PlanContext } from './context.ts';
+import { besideEdge, pageEdge, wordsBeside, type PageEdge } from './page-edge.ts';
+
+/** Floor, outline, open edges and doors; their words keep clear of what is `taken`. Static while items are dragged. */
+export function drawPlatform(context: PlanContext, taken: Occupancy): GroupPrimitive {
+  const platform = platformOf(context.document);
+  const { palette, toPage, units } = context;
+  const edges = openEdgesOf(platform);
+  const doors = allOf(context.document, 'door');
+  return {
+    kind: 'group',
+    subject: platform.id,
+    description: `Platform, ${formatLength(platform.height, units)} high, ${edges.length} open edges`,
+    children: [
+      paint(toPage, polygon(platform.outline), { fill: palette.platform }),
+      paint(toPage, polygon(platform.outline), pen(palette.ink, WEIGHT.bold)),
+      // Doors first: which way out is matters more than the words of an edge, whose teeth speak for themselves.
+      ...doors.map((door) => drawDoor(context, { platform, taken }, door)),
+      ...edges.flatMap((edge) => drawOpenEdge(context, { platform, taken }, edge)),
+    ],
+  };
+}
+
+interface Surroundings {
+  readonly platform: Platform;
+  readonly taken: Occupancy;
+}
+
+/** Teeth that point down the drop, as on a map of a cliff, and the word: the warning must not hang on a colour. */
+function drawOpenEdge(
+  context: PlanContext,
+  { platform, taken }: Surroundings,
+  segment: Segment,
+): Primitive[] {
+  const { palette, units } = context;
+  const edge = pageEdge(context, platform, segment);
+  const words = `OPEN EDGE, drop ${formatLength(platform.height, units)}`;
+  return [
+    { kind: 'path', path: line(edge.a, edge.b), ...pen(palette.warning, WEIGHT.heavy) },
+    { kind: 'path', path: teeth(edge), fill: palette.warning },
+    ...wordsBeside(context, edge, {
+      words,
+      clear: TOOTH + 0.8,
+      colour: palette.warning,
+      bold: true,
+      at: ALONG,
+      taken,
+    }),
+  ];
+}
+
+const TOOTH = 1.7;
+const TOOTH_PITCH = 4;
+/** Clear of the centre line first. */
+const ALONG = [0.27, 0.73, 0.15, 0.85, 0.4, 0.6, 0.5];
+
+function teeth(edge: PageEdge): PathItem[] {
+  const count = Math.max(1, Math.round(edge.length / TOOTH_PITCH));
+  return Array.from({ length: count }, (_, tooth) => {
+    const at = (edge.length * (tooth + 0.5)) / count;
+    return polygon([
+      besideEdge(edge, at - 0.6, 0),
+      besideEdge(edge, at, TOOTH),
+      besideEdge(edge, at + 0.6, 0),
+    ]);
+  }).flat();
+}
+
+/** How far a doorway's threshold is drawn outside the wall. */
+const THRESHOLD = 1.4;
+
+/** A gap in the wall with jambs, an arrow through it when people may leave here, and what it is. */
+function drawDoor(context: PlanContext, { platform, taken }: Surroundings, door: Door): GroupPrimitive {
+  const { palette, units } = context;
+  const edge = pageEdge(context, platform, doorway(platform, door));
+  const { length } = edge;
+  const words = [
+    door.exit ? 'EXIT' : 'DOOR',
+    formatLength(door.width, units),
+    door.stepFree ? 'step-free' : 'steps',
+  ].join(', ');
+  const jambs = [0, length].flatMap((at) => line(besideEdge(edge, at, -1), besideEdge(edge, at, THRESHOLD)));
+  const threshold = line(besideEdge(edge, 0, THRESHOLD), besideEdge(edge, length, THRESHOLD));
+  if (door.exit) taken.take(arrowBox(edge));
+  return {
+    kind: 'group',
+    subject: door.id,
+    description: `${door.name || 'Door'}: ${words}`,
+    children: [
+      { kind: 'path', path: line(edge.a, edge.b), ...pen(palette.platform, WEIGHT.bold * 1.6) },
+      { kind: 'path', path: jambs, ...pen(palette.ink, WEIGHT.bold) },
+      { kind: 'path', path: threshold, ...pen(palette.ink, WEIGHT.thin) },
+      ...(door.exit ? exitArrow(context, edge) : []),
+      ...wordsBeside(context, edge, { words, clear: 5.2, colour: palette.ink, at: [0.5], taken }),
+    ],
+  };
+}
+
+function exitArrow({ palette }: PlanContext, edge: PageEdge): Primitive[] {
+  const middle = edge.length / 2;
+  const spot = (along: number, out: number) => besideEdge(edge, middle + along, out);
+  return [
+    { kind: 'path', path: line(spot(0, -1.6), spot(0, 3)), ...pen(palette.ink, WEIGHT.fine) },
+    { kind: 'path', path: polygon([spot(-0.8, 3), spot(0, 4.6), spot(0.8, 3)]), fill: palette.ink },
+  ];
+}
+
+/** So that no figure of the grid falls on the arrow. */
+function arrowBox(edge: PageEdge): Box {
+  const ends = [besideEdge(edge, edge.length / 2 - 1.2, 0), besideEdge(edge, edge.length / 2 + 1.2, 4.4)];
+  return boxOfPoints(ends) ?? { ...edge.a, width: 0, height: 0 };
+}

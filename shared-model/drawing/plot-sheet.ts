@@ -1,0 +1,237 @@
+/** The plot of a setup as sheets: plan, seat map, table of marks, inventory, figures, findings and cautions. */
+
+import { concertOf, find } from '../document/document.ts';
+import { housePlaces } from '../document/seating.ts';
+import { rectangle } from './outline.ts';
+import { pageOf, type Page } from './papers.ts';
+import type { Box, Primitive, Sheet } from './primitives.ts';
+import { scaleDesignation } from './scales.ts';
+import { heading, paragraph, type Block } from './sheet/blocks.ts';
+import { cautions } from './sheet/cautions.ts';
+import { reachTable, sightTable } from './sheet/figures.ts';
+import { findingBlocks } from './sheet/findings.ts';
+import { columnsOf, flow } from './sheet/flow.ts';
+import { inventoryTable } from './sheet/inventory.ts';
+import { marksTable } from './sheet/marks-table.ts';
+import { planLayout, type PlanLayout } from './sheet/plan-layout.ts';
+import { planSheet } from './sheet/plan-sheet.ts';
+import type { PlotResult, PlotSheetRequest } from './sheet/request.ts';
+import { seatMap } from './sheet/seat-map-sheet.ts';
+import { tableBlocks } from './sheet/table.ts';
+import { titleStrip, TITLE_STRIP_HEIGHT, type TitleFields } from './sheet/title-block.ts';
+import { TEXT, WEIGHT } from './style.ts';
+import { oneLine } from './text.ts';
+
+export type {
+  Explanation,
+  FittingChoice,
+  PlotOptions,
+  PlotRefusal,
+  PlotResult,
+  PlotSheetRequest,
+  PlotSheets,
+} from './sheet/request.ts';
+
+/**
+ * All sheets of the plot. An asked scale that is not a standard one or does not fit is refused with what would do;
+ * throws when the document has no such setup.
+ */
+export function plotSheets(request: PlotSheetRequest): PlotResult {
+  const layout = planLayout(request);
+  if ('ok' in layout) return layout;
+  const { page } = layout;
+  const map = housePlaces(request.document).length > 0 ? largestSeatMap(request, page) : null;
+  const continuations = [...(map ? [map] : []), ...textSheets(request, page)];
+  const sheets = 1 + continuations.length;
+  const fields = (documentType: string, sheet: number): TitleFields =>
+    fieldsOf(request, layout, { documentType, sheet, sheets });
+  const plan = planSheet(request, layout, fields('Stage plot', 1));
+  return {
+    ok: true,
+    choice: { paper: page.paper, orientation: page.orientation, scale: layout.scale },
+    notes: notesOn(request, plan.dropped, map !== null),
+    sheets: [
+      sheetOf(request, page, { type: 'Stage plot', children: plan.children }),
+      ...continuations.map((each, index) =>
+        sheetOf(request, each.page, {
+          type: each.type,
+          children: continued(request, each, fields(each.type, index + 2)),
+        }),
+      ),
+    ],
+  };
+}
+
+/** A sheet after the first. */
+interface Continuation {
+  readonly page: Page;
+  readonly type: string;
+  readonly children: readonly Primitive[];
+}
+
+/** On the plan's page, or turned if the house then shows larger; null when it fits at no standard scale. */
+function largestSeatMap(request: PlotSheetRequest, page: Page): Continuation | null {
+  const turned = pageOf(page.paper, page.orientation === 'landscape' ? 'portrait' : 'landscape');
+  const pages = request.options.orientation === 'auto' ? [page, turned] : [page];
+  let best: (Continuation & { readonly scale: number }) | null = null;
+  for (const candidate of pages) {
+    const map = seatMap(request, bodyOf(candidate));
+    if (map && (!best || map.scale < best.scale)) best = { page: candidate, type: 'Seat map', ...map };
+  }
+  return best;
+}
+
+function textSheets(request: PlotSheetRequest, page: Page): Continuation[] {
+  const body = bodyOf(page);
+  const blocks = textBlocks(request, columnsOf(body)[0]?.width ?? body.width);
+  return flow(blocks, body).map((children) => ({ page, type: 'Marks and figures', children }));
+}
+
+/** What the sheets after the first may fill. */
+function bodyOf({ frame }: Page): Box {
+  const inset = 2;
+  return {
+    x: frame.x + inset,
+    y: frame.y + inset,
+    width: frame.width - 2 * inset,
+    height: frame.height - TITLE_STRIP_HEIGHT - 2 * inset,
+  };
+}
+
+function textBlocks(request: PlotSheetRequest, width: number): Block[] {
+  const { report } = request;
+  const section = (title: string, intro: string, blocks: readonly Block[]): Block[] =>
+    blocks.length === 0
+      ? []
+      : [
+          heading(title, width, request),
+          paragraph(intro, width, request, { ...INTRO, colour: request.palette.faint }),
+          ...blocks,
+        ];
+  const table = (rows: Parameters<typeof tableBlocks>[0]): Block[] => tableBlocks(rows, width, request);
+  const unit = request.units === 'metric' ? 'Millimetres' : 'Feet and inches';
+  return [
+    ...section(
+      'Marks',
+      `${unit}. SL and SR: to stage left or right of the centre line. US: upstage of the front edge. Lip: height of a desk’s lower edge. Tilt: of a desk from the horizontal.`,
+      table(marksTable(request)),
+    ),
+    ...section(
+      'Inventory',
+      'What the setup needs. Players bring what is named as an instrument unless agreed otherwise.',
+      tableBlocks(inventoryTable(request), Math.min(width, INVENTORY_WIDTH), request),
+    ),
+    ...section('Sightlines', sightIntro(request), table(sightTable(request))),
+    ...section(
+      'Reach',
+      `${unit} from the nearer free shoulder; arm: what the arm alone reaches. Time with its range; free: the rest the player has.`,
+      table(reachTable(request)),
+    ),
+    ...(report
+      ? section(
+          'Findings',
+          'Measured by the tool against the limits set for this concert.',
+          findingsOrNone(request, width),
+        )
+      : []),
+    ...section(
+      'Cautions',
+      'Read before setting.',
+      cautions(request).map((words) => paragraph(words, width, request)),
+    ),
+    ...setupNotes(request, width),
+  ];
+}
+
+/** Wider than this, the counts stand too far from the boxes to tick. */
+const INVENTORY_WIDTH = 130;
+
+const INTRO = { type: { size: TEXT.small, weight: 'regular' }, keepsWithNext: true } as const;
+
+function sightIntro({ document }: PlotSheetRequest): string {
+  const well = Math.round(concertOf(document).limits.seesWell * 100);
+  return `Seen well: share of the places that see at least ${well} % of the player. Median and worst: share of the player that is seen. On the right: places in each band, in % seen.`;
+}
+
+function findingsOrNone(request: PlotSheetRequest, width: number): Block[] {
+  const blocks = findingBlocks(request, width);
+  return blocks.length > 0 ? blocks : [paragraph('The checks found nothing to report.', width, request)];
+}
+
+function setupNotes(request: PlotSheetRequest, width: number): Block[] {
+  const setup = find(request.document, request.setup);
+  if (!setup || setup.notes.trim() === '') return [];
+  return [heading('Notes', width, request), paragraph(setup.notes, width, request)];
+}
+
+function continued(
+  request: PlotSheetRequest,
+  { page: { frame }, children }: Continuation,
+  fields: TitleFields,
+): Primitive[] {
+  const strip = { ...frame, y: frame.y + frame.height - TITLE_STRIP_HEIGHT, height: TITLE_STRIP_HEIGHT };
+  const stroke = { colour: request.palette.ink, width: WEIGHT.bold };
+  return [
+    { kind: 'path', path: rectangle(frame), stroke },
+    ...children,
+    ...titleStrip(fields, strip, request),
+  ];
+}
+
+interface SheetFacts {
+  readonly documentType: string;
+  readonly sheet: number;
+  readonly sheets: number;
+}
+
+function fieldsOf(request: PlotSheetRequest, { page, scale }: PlanLayout, facts: SheetFacts): TitleFields {
+  const concert = concertOf(request.document);
+  return {
+    owner: concert.venue,
+    title: titleOf(request),
+    piece: pieceOf(request),
+    concertDate: concert.date,
+    issued: request.issued,
+    revision: concert.revision,
+    creator: concert.author,
+    scale: scaleDesignation(scale),
+    units: request.units === 'metric' ? 'mm' : 'ft, in',
+    paper: page.paper,
+    ...facts,
+  };
+}
+
+function titleOf({ document }: PlotSheetRequest): string {
+  return concertOf(document).name || 'Concert';
+}
+
+function pieceOf({ document, setup }: PlotSheetRequest): string {
+  const record = find(document, setup);
+  if (!record) throw new Error(`no setup ${setup}`);
+  return record.name || `Setup ${record.order}`;
+}
+
+function notesOn(request: PlotSheetRequest, dropped: readonly string[], hasMap: boolean): string[] {
+  const places = housePlaces(request.document).length;
+  return [
+    ...(dropped.length > 0
+      ? [`No room on the plan for the labels ${dropped.join(', ')}; they are in the table of marks.`]
+      : []),
+    ...(places > 0 && !hasMap
+      ? ['The house fits on this paper at no standard scale, so there is no seat map.']
+      : []),
+  ];
+}
+
+interface SheetContent {
+  readonly type: string;
+  readonly children: readonly Primitive[];
+}
+
+function sheetOf(
+  request: PlotSheetRequest,
+  { width, height }: Page,
+  { type, children }: SheetContent,
+): Sheet {
+  return { title: oneLine(`${titleOf(request)}: ${type.toLowerCase()}`), width, height, children };
+}

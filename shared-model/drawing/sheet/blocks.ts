@@ -1,0 +1,85 @@
+/** Pieces of a text sheet, each of a known height, stacked by flow.ts. */
+
+import { line } from '../outline.ts';
+import type { Palette } from '../palette.ts';
+import type { GroupRole, MeasureText, Primitive } from '../primitives.ts';
+import { ASCENT, LEADING, TEXT, WEIGHT } from '../style.ts';
+import { textLine, wrapped, type Type } from '../text.ts';
+
+export interface TextTools {
+  readonly palette: Palette;
+  readonly measure: MeasureText;
+}
+
+export interface Spot {
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface Block {
+  readonly height: number;
+  readonly draw: (at: Spot) => Primitive[];
+  /** Must not be the last one in its column. */
+  readonly keepsWithNext?: boolean;
+  /** Rows of one table share its header, which is repeated at the top of every column they go on in. */
+  readonly header?: Block;
+}
+
+export function heading(words: string, width: number, { palette }: TextTools): Block {
+  const before = 3.5;
+  return {
+    height: before + TEXT.heading * LEADING + 1,
+    keepsWithNext: true,
+    draw: ({ x, y }) => {
+      const baseline = y + before + TEXT.heading * ASCENT;
+      const text = textLine(words, { x, y: baseline }, { ...HEADING_TYPE, colour: palette.ink });
+      const rule = line({ x, y: baseline + 1.9 }, { x: x + width, y: baseline + 1.9 });
+      return [
+        grouped('heading', [text]),
+        { kind: 'path', path: rule, stroke: { colour: palette.ink, width: WEIGHT.medium } },
+      ];
+    },
+  };
+}
+
+const HEADING_TYPE = { size: TEXT.heading, weight: 'bold' } as const;
+
+export interface ParagraphLook {
+  readonly type?: Type;
+  readonly colour?: string;
+  /** Room below, mm. */
+  readonly after?: number;
+  readonly keepsWithNext?: boolean;
+}
+
+export function paragraph(words: string, width: number, tools: TextTools, look: ParagraphLook = {}): Block {
+  const { type = BODY, colour = tools.palette.ink, after = 1.2, keepsWithNext = false } = look;
+  const lines = wrapped(words, width, type, tools.measure);
+  return {
+    height: lines.length * type.size * LEADING + after,
+    keepsWithNext,
+    draw: (at) => [grouped('paragraph', linesOfText(lines, at, { ...type, colour }))],
+  };
+}
+
+export const BODY: Type = { size: TEXT.body, weight: 'regular' };
+export const BODY_BOLD: Type = { size: TEXT.body, weight: 'bold' };
+
+export function gap(height: number): Block {
+  return { height, draw: () => [] };
+}
+
+/** Lines under each other; `at` is the top left corner of the first. */
+export function linesOfText(
+  lines: readonly string[],
+  { x, y }: Spot,
+  look: Type & { readonly colour: string },
+): Primitive[] {
+  return lines.map((words, index) =>
+    textLine(words, { x, y: y + look.size * (ASCENT + LEADING * index) }, look),
+  );
+}
+
+export function grouped(role: GroupRole, children: readonly Primitive[]): Primitive {
+  return { kind: 'group', role, children };
+}

@@ -1,0 +1,69 @@
+/** What the checks found, each with what to do about it. */
+
+import type { Severity } from '../../checks/finding.ts';
+import { circle, polygon } from '../outline.ts';
+import type { Primitive } from '../primitives.ts';
+import { LEADING, TEXT, WEIGHT } from '../style.ts';
+import { wrapped } from '../text.ts';
+import { BODY, BODY_BOLD, grouped, linesOfText, type Block, type Spot, type TextTools } from './blocks.ts';
+import type { Explanation, PlotSheetRequest } from './request.ts';
+
+const ORDER: readonly Severity[] = ['fail', 'caution', 'note'];
+
+const WORDS: Readonly<Record<Severity, string>> = { fail: 'Fails', caution: 'Caution', note: 'Note' };
+
+export function findingBlocks(request: PlotSheetRequest, width: number): Block[] {
+  const findings = request.report?.findings ?? [];
+  return ORDER.flatMap((severity) => findings.filter((finding) => finding.severity === severity)).map(
+    (finding) => findingBlock(finding.severity, request.explain(finding), { width, tools: request }),
+  );
+}
+
+interface FindingLook {
+  readonly width: number;
+  readonly tools: TextTools;
+}
+
+/** Room for sign and severity on the left. */
+const MARGIN = 20;
+
+function findingBlock(severity: Severity, words: Explanation, { width, tools }: FindingLook): Block {
+  const { palette, measure } = tools;
+  const inner = width - MARGIN;
+  const head = wrapped(words.headline, inner, BODY_BOLD, measure);
+  const body = [words.text, words.advice]
+    .filter((text) => text !== '')
+    .flatMap((text) => wrapped(text, inner, BODY, measure));
+  const lineHeight = BODY.size * LEADING;
+  return {
+    height: (head.length + body.length) * lineHeight + 2,
+    draw: ({ x, y }) => [
+      grouped('paragraph', [
+        ...severitySign(severity, { x, y }, tools),
+        ...linesOfText([WORDS[severity]], { x: x + 4.6, y }, { ...BODY, colour: palette.ink }),
+        ...linesOfText(head, { x: x + MARGIN, y }, { ...BODY_BOLD, colour: palette.ink }),
+        ...linesOfText(
+          body,
+          { x: x + MARGIN, y: y + head.length * lineHeight },
+          { ...BODY, colour: palette.ink },
+        ),
+      ]),
+    ],
+  };
+}
+
+/** Told apart by shape and word, not by colour alone. */
+function severitySign(severity: Severity, { x, y }: Spot, { palette }: TextTools): Primitive[] {
+  const middle = { x: x + 1.8, y: y + TEXT.body * 0.56 };
+  const stroke = { colour: palette.ink, width: WEIGHT.fine };
+  if (severity === 'note') return [{ kind: 'path', path: circle(middle, 1), stroke }];
+  const [top, foot] = [middle.y - 1.3, middle.y + 1];
+  const triangle = polygon([
+    { x: middle.x, y: top },
+    { x: middle.x + 1.5, y: foot },
+    { x: middle.x - 1.5, y: foot },
+  ]);
+  if (severity === 'caution')
+    return [{ kind: 'path', path: triangle, stroke: { ...stroke, colour: palette.warning } }];
+  return [{ kind: 'path', path: circle(middle, 1.3), fill: palette.warning }];
+}

@@ -1,0 +1,45 @@
+/** What has to be there: everything the setup needs, counted by kind and model. */
+
+import { seatModel } from '../../catalogue/seats.ts';
+import { inSetup } from '../../document/document.ts';
+import { kindWord } from '../../document/labels.ts';
+import type { PlacedRecord } from '../../document/records.ts';
+import { placedInSetup } from '../plan/short-marks.ts';
+import { capitalised, instrumentName, modelName } from './marks-table.ts';
+import type { PlotSheetRequest } from './request.ts';
+import type { Table } from './table.ts';
+
+/** To be ticked with a pen. */
+const BOX = '☐';
+
+export function inventoryTable(request: PlotSheetRequest): Table {
+  const counts = new Map<string, number>();
+  const add = (what: string, count = 1): void => void counts.set(what, (counts.get(what) ?? 0) + count);
+  for (const record of placedInSetup(request.document, request.setup)) addRecord(record, add);
+  for (const instrument of inSetup(request.document, request.setup, 'instrument'))
+    add(instrumentName(instrument));
+  return {
+    columns: [
+      { title: 'Count', parts: 12, align: 'end', bold: true },
+      { title: 'What', parts: 90 },
+      { title: 'There', parts: 16 },
+      { title: 'Set', parts: 14 },
+    ],
+    rows: [...counts].map(([what, count]) => [String(count), capitalised(what), BOX, BOX]),
+  };
+}
+
+function addRecord(record: PlacedRecord, add: (what: string, count?: number) => void): void {
+  if (record.kind === 'shape' && record.fixed) return;
+  if (record.kind === 'player') {
+    if (record.chair) add(seatModel(record.chair.model)?.name ?? 'Seat');
+    return;
+  }
+  const model = modelName(record);
+  const what =
+    record.kind === 'shape' ? record.name || kindWord(record.kind) : (model ?? kindWord(record.kind));
+  // A back-to-back pair is two stands to carry.
+  add(what, record.kind === 'stand' ? record.sides.length : 1);
+  if (record.kind === 'lamp' && record.cable.length > 0)
+    add(record.cableCovered ? 'cable with cover' : 'cable');
+}

@@ -1,0 +1,201 @@
+/** The table of marks: what stands where, in words a crew can set from. */
+
+import { instrumentModel } from '../../catalogue/instruments.ts';
+import { instrumentStandModel } from '../../catalogue/instrumentStands.ts';
+import { largeInstrumentModel } from '../../catalogue/largeInstruments.ts';
+import { pianoModel } from '../../catalogue/pianos.ts';
+import { seatModel } from '../../catalogue/seats.ts';
+import { standModel } from '../../catalogue/stands.ts';
+import { tableModel } from '../../catalogue/tables.ts';
+import { find, inSetup } from '../../document/document.ts';
+import { floorHeightAt } from '../../document/levels.ts';
+import { kindWord } from '../../document/labels.ts';
+import {
+  formatAcross,
+  formatBare,
+  formatDepth,
+  formatFacing,
+  formatLength,
+} from '../../document/measures.ts';
+import type { Instrument, PlacedRecord, Player, Stand, StandSide } from '../../document/records.ts';
+import { placedInSetup, shortMarks } from '../plan/short-marks.ts';
+import { oneLine } from '../text.ts';
+import type { PlotSheetRequest } from './request.ts';
+import type { Table } from './table.ts';
+
+export function marksTable(request: PlotSheetRequest): Table {
+  const { document, setup } = request;
+  const marks = shortMarks(document, setup);
+  return {
+    columns: [
+      { title: 'Mark', parts: 11, bold: true },
+      { title: 'What', parts: 37 },
+      { title: 'Off centre', parts: 19 },
+      { title: 'From edge', parts: 19 },
+      { title: 'Faces', parts: 33 },
+      { title: 'Lip', parts: 12 },
+      { title: 'Tilt', parts: 10 },
+      { title: 'Notes', parts: 45 },
+    ],
+    rows: placedInSetup(document, setup).map((record) =>
+      markRow(request, record, marks.get(record.id) ?? ''),
+    ),
+  };
+}
+
+function markRow(request: PlotSheetRequest, record: PlacedRecord, mark: string): string[] {
+  const { units } = request;
+  const isStand = record.kind === 'stand';
+  return [
+    mark,
+    whatItIs(record),
+    formatAcross(record.x, units),
+    formatDepth(record.y, units),
+    turnsMatter(record) ? formatFacing(record.facing) : '',
+    isStand ? formatBare(record.lip, units) : '',
+    isStand ? `${Math.round(record.tilt)}°` : '',
+    notesOf(request, record).join('; '),
+  ];
+}
+
+/** A lamp or a peg looks the same from every side. */
+function turnsMatter(record: PlacedRecord): boolean {
+  return record.kind !== 'lamp' && record.kind !== 'instrumentStand';
+}
+
+/** The name with the kind or model behind it: "Viola, player", "Orchestral stand". */
+export function whatItIs(record: PlacedRecord): string {
+  const model = modelName(record);
+  const name = oneLine(record.name);
+  const thing = model ?? kindWord(record.kind);
+  if (name === '') return capitalised(thing);
+  return name.toLowerCase() === thing.toLowerCase() ? name : `${name} (${lowerFirst(thing)})`;
+}
+
+/** What the catalogue calls the model; undefined where a record has none or an unknown one. */
+export function modelName(record: PlacedRecord): string | undefined {
+  switch (record.kind) {
+    case 'stand':
+      return standModel(record.model)?.name;
+    case 'instrumentStand':
+      return instrumentStandModel(record.model)?.name;
+    case 'table':
+      return tableModel(record.model)?.name;
+    case 'seat':
+      return seatModel(record.model)?.name;
+    case 'piano':
+      return pianoModel(record.model)?.name;
+    case 'largeInstrument':
+      return largeInstrumentModel(record.model)?.name;
+    default:
+      return undefined;
+  }
+}
+
+export function instrumentName(instrument: Instrument): string {
+  return oneLine(instrument.name) || (instrumentModel(instrument.model)?.name ?? instrument.model);
+}
+
+function notesOf(request: PlotSheetRequest, record: PlacedRecord): string[] {
+  const { document, setup, units } = request;
+  const level = record.kind === 'riser' ? 0 : floorHeightAt(document, setup, record);
+  const raised = level > 0 ? [`on riser, +${formatBare(level, units)}`] : [];
+  const stays = record.setup === null ? ['stays for the whole concert'] : [];
+  return [...ownNotes(request, record), ...raised, ...stays];
+}
+
+function ownNotes(request: PlotSheetRequest, record: PlacedRecord): string[] {
+  const { units } = request;
+  const size = (...lengths: readonly number[]): string =>
+    lengths.map((each) => formatBare(each, units)).join(' × ');
+  switch (record.kind) {
+    case 'player':
+      return playerNotes(request, record);
+    case 'stand':
+      return standNotes(request, record);
+    case 'table':
+      return [
+        `${size(record.width, record.depth)}, ${formatBare(record.height, units)} high`,
+        ...waiting(request, record.id),
+      ];
+    case 'instrumentStand':
+      return waiting(request, record.id);
+    case 'seat':
+      return [`${formatBare(record.height, units)} high`];
+    case 'piano':
+      return [`lid ${record.lid === 'full' ? 'fully open' : record.lid === 'half' ? 'half open' : 'closed'}`];
+    case 'riser':
+      return [`${size(record.width, record.depth)}, ${formatBare(record.height, units)} high`];
+    case 'lamp':
+      return [`${formatBare(record.height, units)} high`, ...cableNotes(request, record)];
+    case 'shape':
+      return [
+        `${formatBare(record.height, units)} high`,
+        record.fixed ? 'part of the building' : 'brought in',
+      ];
+    case 'largeInstrument':
+      return [];
+  }
+}
+
+function playerNotes({ document, setup, units }: PlotSheetRequest, player: Player): string[] {
+  const instruments = inSetup(document, setup, 'instrument').filter((each) => each.player === player.id);
+  const plays = instruments.filter((each) => each.support === null).map(instrumentName);
+  const changes = instruments.filter((each) => each.support !== null).map(instrumentName);
+  const seat = player.chair
+    ? `${lowerFirst(seatModel(player.chair.model)?.name ?? 'seat')}, ${formatBare(player.chair.height, units)} high`
+    : 'stands';
+  return [
+    ...(plays.length > 0 ? [plays.join(', ')] : []),
+    seat,
+    ...(changes.length > 0 ? [`changes to ${changes.join(', ')}`] : []),
+  ];
+}
+
+function standNotes(request: PlotSheetRequest, stand: Stand): string[] {
+  const pair = stand.form === 'backToBack' ? ['back to back: measured to the ridge'] : [];
+  const readers = stand.sides.flatMap((side, index) =>
+    readerNote(request, side, { pair: pair.length > 0, first: index === 0 }),
+  );
+  return [...pair, ...readers];
+}
+
+interface SideWords {
+  readonly pair: boolean;
+  readonly first: boolean;
+}
+
+function readerNote({ document }: PlotSheetRequest, side: StandSide, { pair, first }: SideWords): string[] {
+  const reader = find(document, side.reader);
+  if (!reader && side.pagesAcross === 0) return [];
+  const pages = `${side.pagesAcross} ${side.pagesAcross === 1 ? 'page' : 'pages'}${side.turned ? ', turned' : ''}`;
+  const where = pair ? (first ? 'front side: ' : 'other side: ') : '';
+  return [`${where}${reader ? `${oneLine(reader.name) || 'reader'}, ` : ''}${pages}`];
+}
+
+/** Which instruments wait on a stand or table. */
+function waiting({ document, setup }: PlotSheetRequest, support: string): string[] {
+  const names = inSetup(document, setup, 'instrument')
+    .filter((each) => each.support === support)
+    .map(instrumentName);
+  return names.length > 0 ? [`for ${names.join(', ')}`] : [];
+}
+
+function cableNotes({ units }: PlotSheetRequest, lamp: PlacedRecord & { readonly kind: 'lamp' }): string[] {
+  if (lamp.cable.length === 0) return [];
+  let length = 0;
+  let from: { x: number; y: number } = lamp;
+  for (const point of lamp.cable) {
+    length += Math.hypot(point.x - from.x, point.y - from.y);
+    from = point;
+  }
+  return [`cable ${formatLength(length, units)}, ${lamp.cableCovered ? 'covered' : 'not covered'}`];
+}
+
+export function lowerFirst(words: string): string {
+  return words.charAt(0).toLowerCase() + words.slice(1);
+}
+
+export function capitalised(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

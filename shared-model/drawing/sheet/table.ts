@@ -1,0 +1,153 @@
+/** Tables as blocks: a header that is repeated, rows whose cells wrap, columns that share the width. */
+
+import { line, rectangle } from '../outline.ts';
+import type { Primitive } from '../primitives.ts';
+import { LEADING, WEIGHT } from '../style.ts';
+import { fitted, textLine, wrapped, type Type } from '../text.ts';
+import { ASCENT } from '../style.ts';
+import { BODY, BODY_BOLD, gap, grouped, type Block, type Spot, type TextTools } from './blocks.ts';
+
+export interface Column {
+  readonly title: string;
+  /** Parts of the width that the column gets. */
+  readonly parts: number;
+  readonly align?: 'start' | 'end';
+  readonly bold?: boolean;
+}
+
+export interface Table {
+  readonly columns: readonly Column[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+const PAD_X = 1.5;
+const PAD_Y = 0.9;
+const MOST_LINES = 4;
+
+/** A table as wide as `width`, row by row; one block when it has no rows to show is none at all. */
+export function tableBlocks(table: Table, width: number, tools: TextTools): Block[] {
+  if (table.rows.length === 0) return [];
+  const columns = layOut(table.columns, width);
+  const header = headerBlock(columns, width, tools);
+  const rows = table.rows.map((cells, index) => ({
+    ...rowBlock(columns, cells, { width, tools, index }),
+    header,
+  }));
+  return [...rows, gap(2)];
+}
+
+interface PlacedColumn extends Column {
+  readonly x: number;
+  readonly width: number;
+}
+
+function layOut(columns: readonly Column[], width: number): PlacedColumn[] {
+  const parts = columns.reduce((sum, column) => sum + column.parts, 0);
+  let x = 0;
+  return columns.map((column) => {
+    const placed = { ...column, x, width: (column.parts / parts) * width };
+    x += placed.width;
+    return placed;
+  });
+}
+
+function headerBlock(columns: readonly PlacedColumn[], width: number, tools: TextTools): Block {
+  const cells = columns.map((column) => cellLines(column.title, column, BODY_BOLD, tools));
+  const height = heightOf(cells);
+  return {
+    height: height + 0.6,
+    keepsWithNext: true,
+    draw: (at) => [
+      grouped(
+        'row',
+        columns.map((column, index) =>
+          drawCell(column, cells[index] ?? [], at, {
+            type: BODY_BOLD,
+            colour: tools.palette.ink,
+            role: 'headerCell',
+          }),
+        ),
+      ),
+      rule(at, width, { y: at.y + height, colour: tools.palette.ink, weight: WEIGHT.fine }),
+    ],
+  };
+}
+
+interface RowContext {
+  readonly width: number;
+  readonly tools: TextTools;
+  readonly index: number;
+}
+
+function rowBlock(columns: readonly PlacedColumn[], texts: readonly string[], row: RowContext): Block {
+  const { width, tools, index } = row;
+  const cells = columns.map((column, at) => cellLines(texts[at] ?? '', column, typeOf(column), tools));
+  const height = heightOf(cells);
+  return {
+    height,
+    draw: (at) => [
+      ...(index % 2 === 1 ? [band(at, width, height, tools.palette.tableTint)] : []),
+      grouped(
+        'row',
+        columns.map((column, cell) =>
+          drawCell(column, cells[cell] ?? [], at, {
+            type: typeOf(column),
+            colour: tools.palette.ink,
+            role: 'cell',
+          }),
+        ),
+      ),
+      rule(at, width, { y: at.y + height, colour: tools.palette.hairline, weight: WEIGHT.hair }),
+    ],
+  };
+}
+
+function typeOf(column: Column): Type {
+  return column.bold ? BODY_BOLD : BODY;
+}
+
+/** At most a few lines; the last one says with an ellipsis that there was more. */
+function cellLines(text: string, column: PlacedColumn, type: Type, { measure }: TextTools): string[] {
+  const width = column.width - 2 * PAD_X;
+  const lines = wrapped(text, width, type, measure);
+  if (lines.length <= MOST_LINES) return lines;
+  const rest = lines.slice(MOST_LINES - 1).join(' ');
+  return [...lines.slice(0, MOST_LINES - 1), fitted(`${rest}…`, width, type, measure)];
+}
+
+function heightOf(cells: readonly (readonly string[])[]): number {
+  const lines = cells.reduce((most, cell) => Math.max(most, cell.length), 1);
+  return lines * BODY.size * LEADING + 2 * PAD_Y;
+}
+
+interface CellLook {
+  readonly type: Type;
+  readonly colour: string;
+  readonly role: 'cell' | 'headerCell';
+}
+
+function drawCell(column: PlacedColumn, lines: readonly string[], at: Spot, look: CellLook): Primitive {
+  const anchor = column.align ?? 'start';
+  const x = at.x + column.x + (anchor === 'start' ? PAD_X : column.width - PAD_X);
+  const { type, colour, role } = look;
+  const texts = lines.map((words, index) =>
+    textLine(
+      words,
+      { x, y: at.y + PAD_Y + type.size * (ASCENT + 0.1 + LEADING * index) },
+      { ...type, colour, anchor },
+    ),
+  );
+  return grouped(role, texts);
+}
+
+function band({ x, y }: Spot, width: number, height: number, fill: string): Primitive {
+  return { kind: 'path', path: rectangle({ x, y, width, height }), fill };
+}
+
+function rule(
+  { x }: Spot,
+  width: number,
+  { y, colour, weight }: { readonly y: number; readonly colour: string; readonly weight: number },
+): Primitive {
+  return { kind: 'path', path: line({ x, y }, { x: x + width, y }), stroke: { colour, width: weight } };
+}

@@ -1,0 +1,117 @@
+/** Making foreign text fit to print: one line, no controls, no wider than its box. */
+
+import type { FontWeight, MeasureText, TextPrimitive } from './primitives.ts';
+import { LEADING } from './style.ts';
+
+export interface Type {
+  readonly size: number;
+  readonly weight: FontWeight;
+}
+
+/** Text beyond this is cut before it is measured: nobody reads more of it on a plot. */
+const LONGEST_LINE = 400;
+const LONGEST_TEXT = 4000;
+const LONGEST_WORD = 200;
+
+const ELLIPSIS = '…';
+
+/**
+ * One line of printable text. Line breaks and tabs become spaces; controls, marks that turn the writing direction
+ * of what follows, and other invisible characters go, for they could make a label say something else than it holds.
+ */
+export function oneLine(text: string): string {
+  const cut = text.length > LONGEST_LINE ? `${text.slice(0, LONGEST_LINE)}${ELLIPSIS}` : text;
+  return printable(cut);
+}
+
+/** The text, or as much of its beginning as fits into `width` with an ellipsis behind it; empty if nothing does. */
+export function fitted(text: string, width: number, type: Type, measure: MeasureText): string {
+  const whole = oneLine(text);
+  if (measure(whole, type.size, type.weight) <= width) return whole;
+  const letters = Array.from(whole);
+  const shortened = (count: number): string => letters.slice(0, count).join('').trimEnd() + ELLIPSIS;
+  let [low, high] = [0, letters.length];
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if (measure(shortened(middle), type.size, type.weight) <= width) low = middle;
+    else high = middle - 1;
+  }
+  return low > 0 ? shortened(low) : '';
+}
+
+/** Lines no wider than `width`, broken at spaces, and inside a word only when it is wider than a whole line. */
+export function wrapped(text: string, width: number, type: Type, measure: MeasureText): string[] {
+  const lines: string[] = [];
+  for (const paragraph of text.slice(0, LONGEST_TEXT).split(/\r\n|[\n\r\u2028\u2029]/)) {
+    wrapParagraph(printable(paragraph), width, (line) => measure(line, type.size, type.weight)).forEach(
+      (line) => lines.push(line),
+    );
+  }
+  return lines.length > 1 ? lines.filter((line) => line !== '') : lines;
+}
+
+export function textLine(
+  text: string,
+  at: { readonly x: number; readonly y: number },
+  look: Type & { readonly colour: string; readonly anchor?: TextPrimitive['anchor']; readonly turn?: number },
+): TextPrimitive {
+  const { size, weight, colour, anchor = 'start', turn } = look;
+  return {
+    kind: 'text',
+    text,
+    x: at.x,
+    y: at.y,
+    size,
+    weight,
+    anchor,
+    colour,
+    ...(turn === undefined || turn === 0 ? {} : { turn }),
+  };
+}
+
+/** Height of `count` lines of text, in mm. */
+export function heightOfLines(count: number, size: number): number {
+  return count * size * LEADING;
+}
+
+function printable(text: string): string {
+  return (
+    text
+      .replace(/\s+/gu, ' ')
+      .replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Cn}]/gu, '')
+      // A pile of accents would reach into the lines above.
+      .replace(/(\p{M}{3})\p{M}+/gu, '$1')
+      .trim()
+  );
+}
+
+function wrapParagraph(text: string, width: number, widthOf: (line: string) => number): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ').flatMap((part) => pieces(part, width, widthOf))) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (line === '' || widthOf(longer) <= width) line = longer;
+    else {
+      lines.push(line);
+      line = word;
+    }
+  }
+  lines.push(line);
+  return lines;
+}
+
+/** A word too wide for any line, cut into pieces that fit; at least one letter each. */
+function pieces(word: string, width: number, widthOf: (line: string) => number): string[] {
+  if (word.length <= LONGEST_WORD && widthOf(word) <= width) return [word];
+  const found: string[] = [];
+  let piece = '';
+  for (const letter of word) {
+    if (piece !== '' && widthOf(piece + letter) > width) {
+      found.push(piece);
+      piece = '';
+    }
+    piece += letter;
+  }
+  if (piece !== '') found.push(piece);
+  return found;
+}
