@@ -6,7 +6,7 @@
 
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { canInstall, findBrowser, installPackages } from './browsers.mjs';
+import { canInstall, findBrowser, installPackages } from './tools.mjs';
 import { ensureBuilt } from './build.mjs';
 import { ensureDependencies } from './dependencies.mjs';
 import { fetchElectron, findElectron } from './electron-runtime.mjs';

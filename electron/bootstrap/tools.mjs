@@ -1,4 +1,4 @@
-/** Finds an installed browser of the Chromium family, or fetches Debian's. */
+/** Programs of the system that the editor and its tests use: found, or installed where that needs no question. */
 
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
@@ -35,13 +35,21 @@ export function findBrowser() {
 function places() {
   if (process.platform === 'darwin') return MAC_PLACES;
   if (process.platform === 'win32') return windowsPlaces();
-  const folders = [
-    ...(process.env['PATH'] ?? '').split(delimiter),
-    '/usr/bin',
-    '/usr/local/bin',
-    '/snap/bin',
-  ];
-  return PROGRAM_NAMES.flatMap((name) => folders.map((folder) => join(folder, name)));
+  return PROGRAM_NAMES.flatMap(placesOf);
+}
+
+/** @param {string} name */
+function placesOf(name) {
+  const folders = (process.env['PATH'] ?? '').split(delimiter);
+  return [...folders, '/usr/bin', '/usr/local/bin', '/snap/bin'].map((folder) => join(folder, name));
+}
+
+/**
+ * Path of a program of the system, or null.
+ * @param {string} name
+ */
+export function findProgram(name) {
+  return placesOf(name).find((place) => existsSync(place)) ?? null;
 }
 
 function windowsPlaces() {

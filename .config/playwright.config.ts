@@ -1,0 +1,22 @@
+/** Journeys through the real editor in an installed Chromium, each against a loopback shell of its own. */
+
+import { defineConfig } from '@playwright/test';
+import { findBrowser } from '../electron/bootstrap/tools.mjs';
+
+const executablePath = findBrowser();
+if (!executablePath) throw new Error('no Chromium, Chrome or Edge was found for the journeys');
+
+export default defineConfig({
+  testDir: '../tests/journeys',
+  outputDir: '../test-results',
+  workers: 2,
+  timeout: 90_000,
+  forbidOnly: true,
+  reporter: [['list'], ['json', { outputFile: '../test-results/journeys.json' }]],
+  use: {
+    viewport: { width: 1440, height: 900 },
+    deviceScaleFactor: 1,
+    launchOptions: { executablePath, args: ['--no-sandbox'] },
+    trace: 'retain-on-failure',
+  },
+});
