@@ -18,7 +18,14 @@ export interface AddSetup {
 /** An empty setup at the end of the programme. */
 export const addSetup: Command<AddSetup> = (document, { name }) => {
   const setups = setupsOf(document);
-  const added: Setup = { id: freshId(document, 'setup'), kind: 'setup', name, order: 0, notes: '' };
+  const added: Setup = {
+    id: freshId(document, 'setup'),
+    kind: 'setup',
+    name,
+    order: 0,
+    notes: '',
+    needNotSee: [],
+  };
   return propose(document, editsOf(inOrder([...setups, added])), {
     label: `add setup ${name}`.trimEnd(),
     select: [],

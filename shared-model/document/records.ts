@@ -62,7 +62,11 @@ export interface Setup extends Common<'setup'> {
   /** Place in the programme, from 1. */
   readonly order: number;
   readonly notes: string;
+  /** Pairs of players, in either order, who may do without seeing each other; all others must. */
+  readonly needNotSee: readonly PlayerPair[];
 }
+
+export type PlayerPair = readonly [Id<'player'>, Id<'player'>];
 
 /** Exactly one a document. Edge `i` runs from `outline[i]` to `outline[i + 1]` (the last one closes the ring). */
 export interface Platform extends Common<'platform'> {
@@ -180,6 +184,8 @@ export interface StandSide {
   readonly pagesAcross: number;
   readonly pageWidth: Millimetres;
   readonly pageHeight: Millimetres;
+  /** From the bottom to the top line of a staff as printed; null: not known. */
+  readonly staffSize: Millimetres | null;
   /** The reader turns pages here, so he must reach their corner. */
   readonly turned: boolean;
   /** The rest in which the turn has to be made; null: not known. */

@@ -1,7 +1,7 @@
 /** Which records name which others, in one place: reading, removing and copying all depend on it. */
 
 import type { Id } from './ids.ts';
-import type { AnyRecord, Kind } from './records.ts';
+import type { AnyRecord, Kind, PlayerPair } from './records.ts';
 
 export interface Reference {
   /** Where the id stands in its record: "reader of side 0" is `sides[0].reader`. */
@@ -18,6 +18,11 @@ export function referencesOf(record: AnyRecord): Reference[] {
   };
   if ('setup' in record) note('setup', record.setup, 'setup');
   switch (record.kind) {
+    case 'setup':
+      record.needNotSee.forEach((pair, index) =>
+        pair.forEach((player, place) => note(`needNotSee[${index}][${place}]`, player, 'player')),
+      );
+      break;
     case 'stand':
       record.sides.forEach((side, index) => note(`sides[${index}].reader`, side.reader, 'player'));
       break;
@@ -46,6 +51,7 @@ export function withReferences(record: AnyRecord, rename: Rename): AnyRecord | n
   const renamed = <K extends Kind>(id: Id<K> | null): Id<K> | null => (id === null ? null : rename(id));
   const references = referencesOf(record);
   if (references.every(({ id }) => rename(id as Id) === id)) return record;
+  if (record.kind === 'setup') return { ...record, needNotSee: renamedPairs(record.needNotSee, rename) };
   if (!('setup' in record)) return record;
   const setup = renamed(record.setup);
   if (setup === null && record.setup !== null) return null;
@@ -65,4 +71,12 @@ export function withReferences(record: AnyRecord, rename: Rename): AnyRecord | n
     default:
       return { ...record, setup };
   }
+}
+
+/** A pair that lost one of its players is none. */
+function renamedPairs(pairs: readonly PlayerPair[], rename: Rename): PlayerPair[] {
+  return pairs.flatMap(([a, b]) => {
+    const [first, second] = [rename(a), rename(b)];
+    return first && second ? [[first, second]] : [];
+  });
 }

@@ -94,8 +94,9 @@ function referenceBroken(document: Document, record: AnyRecord, reference: Refer
 
 /** Whether `target` is there whenever `record` is. */
 function meets(record: AnyRecord, target: AnyRecord): boolean {
-  if (!('setup' in record) || !('setup' in target)) return true;
-  return target.setup === null || target.setup === record.setup;
+  if (!('setup' in target)) return true;
+  const setup = record.kind === 'setup' ? record.id : 'setup' in record ? record.setup : null;
+  return target.setup === null || target.setup === setup;
 }
 
 function apart(target: AnyRecord): string {

@@ -17,6 +17,8 @@ export const MOST_FIELDS = 200;
 
 export const MOST_RECORDS = 20_000;
 export const MOST_SETUPS = 200;
+/** Pairs of players named in one setup: what a hundred players have among them. */
+export const MOST_PAIRS = 4950;
 /** Seats of all seat blocks together. */
 export const MOST_SEATS = 50_000;
 /** Rows of all seat blocks together. */

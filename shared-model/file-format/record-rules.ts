@@ -2,7 +2,16 @@
 
 import { isSimplePolygon } from '../geometry/simple-polygon.ts';
 import { seatsInRow } from '../document/seating.ts';
-import type { AnyRecord, Concert, Lamp, Platform, Point, SeatBlock, Stand } from '../document/records.ts';
+import type {
+  AnyRecord,
+  Concert,
+  Lamp,
+  Platform,
+  Point,
+  SeatBlock,
+  Setup,
+  Stand,
+} from '../document/records.ts';
 import { notAllowed, type Complaint } from './complaint.ts';
 
 /** The first rule the record breaks, or null. */
@@ -10,6 +19,8 @@ export function ruleBroken(record: AnyRecord): Complaint | null {
   switch (record.kind) {
     case 'concert':
       return dateBroken(record);
+    case 'setup':
+      return pairsBroken(record);
     case 'platform':
       return outlineBroken(record.outline) ?? openEdgesBroken(record);
     case 'shape':
@@ -37,6 +48,18 @@ function isCalendarDate(date: string): boolean {
   const isLeap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
   const days = [31, isLeap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0;
   return day >= 1 && day <= days;
+}
+
+function pairsBroken({ needNotSee }: Setup): Complaint | null {
+  const seen = new Set<string>();
+  for (const [index, [a, b]] of needNotSee.entries()) {
+    const field = `needNotSee[${index}]`;
+    if (a === b) return notAllowed(field, [a, b], 'name two different players');
+    const pair = [a, b].sort().join(' ');
+    if (seen.has(pair)) return notAllowed(field, [a, b], 'name each pair once');
+    seen.add(pair);
+  }
+  return null;
 }
 
 function outlineBroken(outline: readonly Point[]): Complaint | null {

@@ -57,6 +57,7 @@ export const SIDE: StandSide = {
   pagesAcross: 2,
   pageWidth: 210,
   pageHeight: 297,
+  staffSize: null,
   turned: false,
   freeTime: null,
 };
@@ -79,7 +80,7 @@ export const aConcert = (f: Fields<Concert> = {}): Concert =>
   );
 
 export const aSetup = (f: Fields<Setup> = {}): Setup =>
-  made<Setup>({ id: SETUP, kind: 'setup', name: 'Trio', order: 1, notes: '' }, f);
+  made<Setup>({ id: SETUP, kind: 'setup', name: 'Trio', order: 1, notes: '', needNotSee: [] }, f);
 
 /** 8 m wide, 5 m deep, 600 mm high; edge 0 is the front edge, from stage right to stage left. */
 export const aPlatform = (f: Fields<Platform> = {}): Platform =>

@@ -32,6 +32,14 @@ const side = fields({
     field('Page height', 'Height of a page, millimetres.', lengthBetween(50, 1000)),
     297,
   ),
+  staffSize: v.optional(
+    field(
+      'Staff size',
+      'From the bottom to the top line of a staff as printed, millimetres; null: not known.',
+      v.nullable(lengthBetween(1, 100)),
+    ),
+    null,
+  ),
   turned: v.optional(
     field('Turned', 'Whether the reader turns pages here, so that he must reach their corner.', yesOrNo()),
     false,

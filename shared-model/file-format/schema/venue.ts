@@ -1,9 +1,11 @@
 /** Schemas of the records that stay for the whole concert: the concert itself, its setups, the platform, the house. */
 
 import * as v from 'valibot';
+import type { PlayerPair } from '../../document/records.ts';
 import {
   field,
   fields,
+  idOf,
   lengthBetween,
   line,
   lines,
@@ -14,7 +16,7 @@ import {
   wholeBetween,
   yesOrNo,
 } from '../fields.ts';
-import { LONGEST_NAME, LONGEST_NOTES, MOST_OUTLINE_CORNERS } from '../limits.ts';
+import { LONGEST_NAME, LONGEST_NOTES, MOST_OUTLINE_CORNERS, MOST_PAIRS } from '../limits.ts';
 import { common, outline, position, requiredFacing } from './common.ts';
 
 const floorHeight = v.optional(
@@ -98,10 +100,20 @@ export const concert = fields({
   ),
 });
 
+const pair = listOf(idOf<'player'>(), 2, 2) as unknown as v.GenericSchema<string[], PlayerPair>;
+
 export const setup = fields({
   ...common('setup'),
   order: v.optional(field('Order', 'Place in the programme, from 1.', wholeBetween(1, 999)), 1),
   notes: v.optional(field('Notes', 'Remarks for the crew.', lines(LONGEST_NOTES)), ''),
+  needNotSee: v.optional(
+    field(
+      'Need not see each other',
+      'Pairs of players, each by its two ids, who may do without seeing each other; all others must.',
+      listOf(pair, 0, MOST_PAIRS),
+    ),
+    [],
+  ),
 });
 
 export const platform = fields({

@@ -23,6 +23,7 @@ import {
 
 export function documentOfEveryKind(): Document {
   return aDocument(
+    aSetup({ needNotSee: [[asId('player-1'), asId('player-2')]] }),
     aSetup({ id: asId('setup-2'), name: 'Duo', order: 2, notes: 'Mind the step.\nLights at half.' }),
     aPlace(),
     aPlayer({ name: 'Clarinet', person: { ...PERSON, size: { by: 'stature', stature: 1780 } } }),
@@ -39,7 +40,7 @@ export function documentOfEveryKind(): Document {
     aStand({
       form: 'backToBack',
       sides: [
-        { ...SIDE, reader: asId('player-1') },
+        { ...SIDE, reader: asId('player-1'), staffSize: 7.5 },
         { ...SIDE, reader: asId('player-2'), turned: true, freeTime: 3 },
       ],
     }),

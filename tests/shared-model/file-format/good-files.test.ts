@@ -5,7 +5,7 @@ import { readDocument } from '#model/file-format/read.ts';
 import { writeDocument } from '#model/file-format/write.ts';
 import { recordOf } from '../../helpers/build.ts';
 import { documentOfEveryKind } from '../document/every-kind.ts';
-import { fixtureNames, fixtureText } from './fixtures.ts';
+import { demoText, fixtureNames, fixtureText } from './fixtures.ts';
 import { schemaErrors } from './validator.ts';
 
 const read = (text: string): Document => {
@@ -13,6 +13,17 @@ const read = (text: string): Document => {
   if (!result.ok) throw new Error(result.problem.message);
   return result.document;
 };
+
+describe('the demo concert', () => {
+  it('is read without a note and accepted by the JSON Schema', () => {
+    expect(readDocument(demoText())).toMatchObject({ ok: true, notes: [] });
+    expect(schemaErrors(demoText())).toBe('');
+  });
+
+  it('is written as the program writes it', () => {
+    expect(writeDocument(read(demoText()))).toBe(demoText());
+  });
+});
 
 describe('good files', () => {
   it.each(fixtureNames('good'))(
@@ -27,6 +38,15 @@ describe('good files', () => {
       expect(writeDocument(read(written))).toBe(written);
     },
   );
+
+  it('reads files from before staff sizes and pairs of players, and takes neither as known', () => {
+    const document = read(fixtureText('good', 'version-1-first.standlines'));
+    expect(recordOf(document, 'setup-1', 'setup').needNotSee).toEqual([]);
+    expect(recordOf(document, 'stand-1', 'stand').sides.map(({ staffSize }) => staffSize)).toEqual([
+      null,
+      null,
+    ]);
+  });
 
   it('reads version 1 as it was first written, and writes it to the byte', () => {
     // The golden file is kept for ever: later versions must still read it.
@@ -59,7 +79,15 @@ describe('good files', () => {
       firstRow: 'A',
     });
     expect(recordOf(document, 'stand-1', 'stand').sides).toEqual([
-      { reader: 'player-1', pagesAcross: 2, pageWidth: 210, pageHeight: 297, turned: false, freeTime: null },
+      {
+        reader: 'player-1',
+        pagesAcross: 2,
+        pageWidth: 210,
+        pageHeight: 297,
+        staffSize: null,
+        turned: false,
+        freeTime: null,
+      },
     ]);
   });
 
