@@ -1,6 +1,6 @@
 /** What an item is called on the plot, in findings and in lists: "stand 3", or its name. */
 
-import { find, inSetup, type Document } from './document.ts';
+import { find, inSetup, setupsOf, type Document } from './document.ts';
 import { asId, type Id } from './ids.ts';
 import type { AnyRecord, Kind } from './records.ts';
 import { isPlaced } from './records.ts';
@@ -29,9 +29,13 @@ export function kindWord(kind: Kind): string {
   return KIND_WORDS[kind];
 }
 
-/** Number of an item among its kind in the setup, from 1, in natural id order; 0 when it is not there. */
+/**
+ * Number of an item among its kind in the setup, from 1, in natural id order; 0 when it is not there. Setups are
+ * numbered as in the programme.
+ */
 export function numberOf(document: Document, setup: Id<'setup'>, record: AnyRecord): number {
-  return inSetup(document, setup, record.kind).findIndex((other) => other.id === record.id) + 1;
+  const all = record.kind === 'setup' ? setupsOf(document) : inSetup(document, setup, record.kind);
+  return all.findIndex((other) => other.id === record.id) + 1;
 }
 
 /** "stand 3": kind and number, the same on the plot and in the marks table. */

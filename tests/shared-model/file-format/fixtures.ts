@@ -12,6 +12,11 @@ export function fixtureText(folder: 'good' | 'bad', name: string): string {
   return readFileSync(new URL(`${folder}/${name}`, FOLDER), 'utf8');
 }
 
+/** The concert that a newcomer sees first. */
+export function demoText(): string {
+  return readFileSync(new URL('../../assets/demo-concert.standlines', FOLDER), 'utf8');
+}
+
 export interface ExpectedProblem {
   /** What a validator says of the file that knows only the JSON Schema. */
   readonly schema: 'accepts' | 'refuses' | 'is not JSON';

@@ -62,10 +62,10 @@ describe('any text at all', () => {
         for (const { at, remove, put } of edits) text = text.slice(0, at) + put + text.slice(at + remove);
         tally[readsOrRefuses(text)]++;
       }),
-      { numRuns: 4000 },
+      { numRuns: 2000 },
     );
-    expect(tally.read).toBeGreaterThan(20);
-    expect(tally.refused).toBeGreaterThan(1000);
+    expect(tally.read).toBeGreaterThan(10);
+    expect(tally.refused).toBeGreaterThan(500);
   });
 
   it('as arbitrary JSON, bare and in the place of the records, of a record or of a field', () => {
@@ -91,7 +91,7 @@ describe('any text at all', () => {
       fc.property(anything, (text) => {
         readsOrRefuses(text);
       }),
-      { numRuns: 4000 },
+      { numRuns: 2000 },
     );
   });
 });

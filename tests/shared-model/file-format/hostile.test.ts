@@ -8,14 +8,24 @@ import { asId } from '#model/document/ids.ts';
 
 const MOST_SECONDS = 2;
 
+/** Processor time, because the machine may be busy with other things while the tests run. */
+function secondsFor(work: () => void): number {
+  const start = process.cpuUsage();
+  work();
+  const { user, system } = process.cpuUsage(start);
+  return (user + system) / 1e6;
+}
+
 /** Reads, and fails when it takes longer than a person at the screen should wait. */
 function readInTime(source: string): ReadResult {
   // From bytes, as a file is: a text glued together in memory would first have to be made whole.
   const text = Buffer.from(source).toString();
-  const start = performance.now();
-  const result = readDocument(text);
-  const seconds = (performance.now() - start) / 1000;
+  let result: ReadResult | undefined;
+  const seconds = secondsFor(() => {
+    result = readDocument(text);
+  });
   expect(seconds, `took ${seconds.toFixed(2)} s`).toBeLessThan(MOST_SECONDS);
+  if (!result) throw new Error('not read');
   return result;
 }
 
@@ -126,8 +136,8 @@ describe('large files are read in time', () => {
     const stands = many(20_000 - records.length, (i) => aStand({ id: asId(`stand-${i}`) }));
     const result = readInTime(fileOf([...records, ...stands]));
     expect(messageOf(result)).toBe('it was read');
-    const start = performance.now();
-    if (result.ok) writeDocument(result.document);
-    expect((performance.now() - start) / 1000).toBeLessThan(2 * MOST_SECONDS);
+    if (!result.ok) return;
+    const { document } = result;
+    expect(secondsFor(() => writeDocument(document))).toBeLessThan(2 * MOST_SECONDS);
   });
 });

@@ -72,7 +72,7 @@ describe('finding where a text stops being JSON', () => {
       fc.property(fc.array(piece, { maxLength: 8 }), (pieces) => {
         expect(agrees(pieces.join(''))).toBe(true);
       }),
-      { numRuns: 20_000 },
+      { numRuns: 10_000 },
     );
   });
 

@@ -1,0 +1,152 @@
+/** Any command with any arguments, sensible and not, drawn from numbers that fast-check hands in and can shrink. */
+
+import fc from 'fast-check';
+import { VENUE_MODELS } from '#model/catalogue/venues.ts';
+import { add } from '#model/commands/add.ts';
+import { align, distribute, mirror } from '#model/commands/arrange-items.ts';
+import type { Outcome } from '#model/commands/command.ts';
+import { duplicate } from '#model/commands/duplicate.ts';
+import { move, placeAt } from '#model/commands/move.ts';
+import { insertCorner, moveCorners, removeCorner } from '#model/commands/platform-outline.ts';
+import { remove } from '#model/commands/remove.ts';
+import { replaceVenue } from '#model/commands/replace-venue.ts';
+import { seatPlayer } from '#model/commands/seat-player.ts';
+import { setFields, type FieldsOf } from '#model/commands/set-fields.ts';
+import { addSetup, copySetup, removeSetup, renameSetup, reorderSetup } from '#model/commands/setups.ts';
+import { assignReader, setStandForm } from '#model/commands/stands.ts';
+import { turnBy, turnTo, turnTowards, type TurnTowards } from '#model/commands/turn.ts';
+import type { Document } from '#model/document/document.ts';
+import type { Id } from '#model/document/ids.ts';
+import type { Kind } from '#model/document/records.ts';
+import { documentOfEveryKind } from '../document/every-kind.ts';
+
+/** Draws choices from a list of numbers; when they run out, the first choice. */
+class Draw {
+  private next = 0;
+  constructor(private readonly numbers: readonly number[]) {}
+
+  below(count: number): number {
+    return count === 0 ? 0 : (this.numbers[this.next++] ?? 0) % count;
+  }
+
+  from<const T>(choices: readonly T[]): T {
+    return choices[this.below(choices.length)] as T;
+  }
+
+  /** Mostly a length of a few metres, sometimes one that no file can hold. */
+  length(): number {
+    const usual = this.below(12_000) - 6000;
+    return this.from([usual, usual, usual, usual / 7, 0, this.from([NaN, Infinity, -2e6, 1e-9])]);
+  }
+
+  /** Mostly the id of a record of that kind. */
+  id<K extends Kind>(document: Document, kind: K): Id<K> {
+    const ids = [...document.records.values()].filter((record) => record.kind === kind).map(({ id }) => id);
+    return this.from<string>([...ids, ...ids, 'gone-1', 'concert-1']) as Id<K>;
+  }
+
+  /** A few ids, mostly of things that can be moved. */
+  ids(document: Document): string[] {
+    const all = [...document.records.values()];
+    const movable = all.filter((record) => 'x' in record).map(({ id }) => id as string);
+    const pool = this.below(8) === 0 ? [...all.map(({ id }) => id as string), 'gone-1'] : movable;
+    return Array.from({ length: 1 + this.below(4) }, () => pool[this.below(pool.length)] ?? 'gone-1');
+  }
+}
+
+type Towards = TurnTowards['towards'];
+
+type Maker = (document: Document, draw: Draw) => Outcome;
+
+const SOURCES = [...documentOfEveryKind().records.values()];
+
+const MAKERS: readonly Maker[] = [
+  (document, draw) => move(document, { ids: draw.ids(document), dx: draw.length(), dy: draw.length() }),
+  (document, draw) =>
+    placeAt(document, { id: draw.ids(document)[0] ?? '', x: draw.length(), y: draw.length() }),
+  (document, draw) =>
+    turnBy(document, {
+      ids: draw.ids(document),
+      by: draw.length() / 10,
+      about: draw.from(['own', 'common']),
+    }),
+  (document, draw) => turnTo(document, { ids: draw.ids(document), facing: draw.length() / 10 }),
+  (document, draw) =>
+    turnTowards(document, {
+      ids: draw.ids(document),
+      towards: draw.from<Towards>([
+        'house',
+        { id: draw.ids(document)[0] ?? '' },
+        { x: draw.length(), y: draw.length() },
+      ]),
+    }),
+  (document, draw) =>
+    align(document, {
+      ids: draw.ids(document),
+      axis: draw.from(['x', 'y']),
+      at: draw.from(['least', 'middle', 'greatest']),
+    }),
+  (document, draw) => distribute(document, { ids: draw.ids(document), axis: draw.from(['x', 'y']) }),
+  (document, draw) => mirror(document, { ids: draw.ids(document) }),
+  (document, draw) => duplicate(document, { ids: draw.ids(document), dx: draw.length(), dy: draw.length() }),
+  (document, draw) => remove(document, { ids: draw.ids(document) }),
+  (document, draw) => {
+    const { id: _, ...fields } = SOURCES[draw.below(SOURCES.length)] ?? SOURCES[0] ?? {};
+    return add(document, fields as Parameters<typeof add>[1]);
+  },
+  (document, draw) =>
+    setFields(document, {
+      ids: [draw.id(document, 'stand')],
+      fields: draw.from<FieldsOf<'stand'>>([
+        { lip: draw.length() / 3 },
+        { tilt: draw.length() / 60 },
+        { setup: draw.from([null, draw.id(document, 'setup')]) },
+        { form: draw.from(['single', 'backToBack']) },
+        { name: draw.from(['Left', '', 'a\nb']) },
+      ]),
+    }),
+  (document, draw) =>
+    setFields(document, {
+      ids: [draw.id(document, 'seatBlock')],
+      fields: draw.from<FieldsOf<'seatBlock'>>([
+        { seatsPerRow: draw.below(40) },
+        { rows: draw.below(300) },
+        { curveRadius: draw.length() },
+        { aisles: [{ afterSeat: draw.below(9), width: 900 }] },
+      ]),
+    }),
+  (document, draw) =>
+    assignReader(document, {
+      stand: draw.id(document, 'stand'),
+      side: draw.from([0, 1]),
+      reader: draw.from([null, draw.id(document, 'player')]),
+    }),
+  (document, draw) =>
+    setStandForm(document, { stand: draw.id(document, 'stand'), form: draw.from(['single', 'backToBack']) }),
+  (document, draw) =>
+    seatPlayer(document, {
+      player: draw.id(document, 'player'),
+      chair: draw.from([null, { model: 'orchestra-chair', height: draw.length() / 4 }]),
+    }),
+  (document, draw) => addSetup(document, { name: draw.from(['Encore', '', 'x'.repeat(201)]) }),
+  (document, draw) => copySetup(document, { setup: draw.id(document, 'setup'), name: 'Copy' }),
+  (document, draw) => removeSetup(document, { setup: draw.id(document, 'setup') }),
+  (document, draw) =>
+    renameSetup(document, { setup: draw.id(document, 'setup'), name: draw.from(['Duo', '\ud800']) }),
+  (document, draw) => reorderSetup(document, { setup: draw.id(document, 'setup'), to: draw.below(5) }),
+  (document, draw) =>
+    moveCorners(document, { moves: [{ corner: draw.below(6), x: draw.length(), y: draw.length() }] }),
+  (document, draw) => insertCorner(document, { edge: draw.below(6), x: draw.length(), y: draw.length() }),
+  (document, draw) => removeCorner(document, { corner: draw.below(6) }),
+  (document, draw) =>
+    replaceVenue(document, { venue: draw.from(['moon', ...VENUE_MODELS.map(({ id }) => id)]) }),
+];
+
+/** Asks some command; what it answers depends only on the document and the numbers. */
+export function answerOf(document: Document, numbers: readonly number[]): Outcome {
+  const draw = new Draw(numbers);
+  return draw.from(MAKERS)(document, draw);
+}
+
+/** The numbers that `answerOf` draws from. */
+export const anyNumbers = fc.array(fc.nat({ max: 1_000_000 }), { minLength: 10, maxLength: 14, size: 'max' });

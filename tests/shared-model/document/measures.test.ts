@@ -1,0 +1,79 @@
+// The inch is 25.4 mm exactly and the foot 12 inches (international yard and pound agreement of 1959).
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  formatAcross,
+  formatBare,
+  formatDepth,
+  formatFacing,
+  formatLength,
+  formatPosition,
+} from '#model/document/measures.ts';
+
+const FOOT = 304.8;
+
+describe('lengths', () => {
+  it.each([
+    [820, '820 mm'],
+    [0.4, '0 mm'],
+    [-820.4, '-820 mm'],
+  ])('%d is %s', (length, words) => expect(formatLength(length, 'metric')).toBe(words));
+
+  it.each([
+    [FOOT, `1'-0"`],
+    [2 * FOOT + 8.25 * 25.4, `2'-8 1/4"`],
+    [FOOT - 0.1, `1'-0"`],
+    [25.4 / 2, `0'-0 1/2"`],
+    [-3 * FOOT, `-3'-0"`],
+    [-1, `0'-0"`],
+    [0, `0'-0"`],
+  ])('%d mm is %s', (length, words) => expect(formatLength(length, 'imperial')).toBe(words));
+
+  it('are within an eighth of an inch when read back from feet and inches', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -100_000, max: 100_000, noNaN: true }), (length) => {
+        const match = /^(-?)(\d+)'-(\d+)(?: (\d)\/(\d))?"$/.exec(formatLength(length, 'imperial'));
+        if (!match) throw new Error(formatLength(length, 'imperial'));
+        const [, sign, feet, inches, over = '0', under = '1'] = match;
+        expect(Number(inches)).toBeLessThan(12);
+        const read = (Number(feet) * 12 + Number(inches) + Number(over) / Number(under)) * 25.4;
+        expect(Math.abs((sign === '-' ? -read : read) - length)).toBeLessThanOrEqual(25.4 / 8 + 1e-6);
+      }),
+    );
+  });
+
+  it('have no minus before a zero in tables', () => {
+    expect(formatBare(-0.2, 'metric')).toBe('0');
+    expect(formatBare(-0.2, 'imperial')).toBe(`0'-0"`);
+  });
+});
+
+describe('positions', () => {
+  it('are told from the centre line and the front edge', () => {
+    expect(formatPosition({ x: 820, y: 1450 }, 'metric')).toBe('820 SL, 1450 US');
+    expect(formatPosition({ x: -820, y: -300 }, 'metric')).toBe('820 SR, 300 DS');
+    expect(formatPosition({ x: -2 * FOOT, y: FOOT }, 'imperial')).toBe(`2'-0" SR, 1'-0" US`);
+  });
+
+  it('say so when they are on a line', () => {
+    expect(formatAcross(0.4, 'metric')).toBe('on centre');
+    expect(formatDepth(-0.4, 'metric')).toBe('at edge');
+    expect(formatAcross(3, 'imperial')).toBe('on centre');
+    expect(formatAcross(4, 'imperial')).toBe(`0'-0 1/4" SL`);
+  });
+});
+
+describe('facings', () => {
+  it.each([
+    [0, 'straight at the house'],
+    [360, 'straight at the house'],
+    [-0.4, 'straight at the house'],
+    [20, '20° towards SL'],
+    [-20.4, '20° towards SR'],
+    [270, '90° towards SR'],
+    [180, 'upstage'],
+    [-180, 'upstage'],
+    [179.6, 'upstage'],
+    [540, 'upstage'],
+  ])('%d is %s', (facing, words) => expect(formatFacing(facing)).toBe(words));
+});
