@@ -1,0 +1,137 @@
+/** A scene as plain arrays of numbers, for the kernel. */
+
+import { radians } from '../../geometry/frame.ts';
+import type { BoxOccluder, CapsuleOccluder, Occluder, QuadOccluder, Scene } from '../scene.ts';
+import { nestedQuads } from './nested-quads.ts';
+
+export const QUAD = 0;
+export const PRISM = 1;
+export const CAPSULE = 2;
+
+/** Numbers that describe one occluder; see the shadow functions in geometry/shadows for what they mean. */
+export const SHAPE_STRIDE = 12;
+
+export interface CompiledTarget {
+  readonly x: number;
+  readonly y: number;
+  readonly z0: number;
+  readonly z1: number;
+  readonly width: number;
+  /** The owner that does not hide it. */
+  readonly owner: number;
+}
+
+export interface CompiledScene {
+  readonly eyes: { readonly x: Float64Array; readonly y: Float64Array; readonly z: Float64Array };
+  readonly targets: readonly CompiledTarget[];
+  readonly occluders: CompiledOccluders;
+}
+
+export interface CompiledOccluders {
+  readonly count: number;
+  readonly kind: Uint8Array;
+  readonly shape: Float64Array;
+  /** A disc round it in plan. */
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly r: Float64Array;
+  /** Number of the owner's id, the same for a target of that id; -1: nobody. */
+  readonly owner: Int32Array;
+  /** 1: another occluder of the same record hides all that it hides. */
+  readonly nested: Uint8Array;
+}
+
+export function compileScene(scene: Scene): CompiledScene {
+  const numbers = new Map<string, number>();
+  const numberOf = (id: string): number => {
+    const known = numbers.get(id) ?? numbers.size;
+    numbers.set(id, known);
+    return known;
+  };
+  const targets = scene.targets.map(({ id, x, y, z0, z1, width }) => ({
+    x,
+    y,
+    z0,
+    z1,
+    width,
+    owner: numberOf(id),
+  }));
+  return { eyes: compileEyes(scene), targets, occluders: compileOccluders(scene.occluders, numberOf) };
+}
+
+function compileEyes({ seats }: Scene): CompiledScene['eyes'] {
+  return {
+    x: Float64Array.from(seats, (seat) => seat.x),
+    y: Float64Array.from(seats, (seat) => seat.y),
+    z: Float64Array.from(seats, (seat) => seat.z),
+  };
+}
+
+function compileOccluders(given: readonly Occluder[], numberOf: (id: string) => number): CompiledOccluders {
+  const count = given.length;
+  const compiled = {
+    count,
+    kind: new Uint8Array(count),
+    shape: new Float64Array(count * SHAPE_STRIDE),
+    x: new Float64Array(count),
+    y: new Float64Array(count),
+    r: new Float64Array(count),
+    owner: new Int32Array(count).fill(-1),
+    nested: nestedQuads(given),
+  };
+  given.forEach((occluder, index) => {
+    const { kind, shape, plan } = shapeOf(occluder);
+    compiled.kind[index] = kind;
+    compiled.shape.set(shape, index * SHAPE_STRIDE);
+    compiled.x[index] = plan.x;
+    compiled.y[index] = plan.y;
+    compiled.r[index] = plan.r;
+    if (occluder.owner !== undefined) compiled.owner[index] = numberOf(occluder.owner);
+  });
+  return compiled;
+}
+
+interface Disc {
+  readonly x: number;
+  readonly y: number;
+  readonly r: number;
+}
+
+interface CompiledShape {
+  readonly kind: number;
+  readonly shape: readonly number[];
+  readonly plan: Disc;
+}
+
+function shapeOf(occluder: Occluder): CompiledShape {
+  if (occluder.kind === 'quad') return quadShape(occluder);
+  return occluder.kind === 'box' ? boxShape(occluder) : capsuleShape(occluder);
+}
+
+function quadShape({ corners }: QuadOccluder): CompiledShape {
+  return { kind: QUAD, shape: corners.flat(), plan: discRound(corners) };
+}
+
+/** A box is an upright prism. A negative size is the same box. */
+function boxShape({ center, size, yaw }: BoxOccluder): CompiledShape {
+  const [x, y, z] = center;
+  const [halfX, halfY, halfZ] = [size[0] / 2, size[1] / 2, Math.abs(size[2] / 2)];
+  const [c, s] = [Math.cos(radians(yaw)), Math.sin(radians(yaw))];
+  const corner = (dx: number, dy: number): [number, number] => [x + c * dx - s * dy, y + s * dx + c * dy];
+  const foot = [corner(-halfX, -halfY), corner(halfX, -halfY), corner(halfX, halfY), corner(-halfX, halfY)];
+  return { kind: PRISM, shape: [...foot.flat(), z - halfZ, z + halfZ], plan: discRound(foot) };
+}
+
+function capsuleShape({ x, y, z0, z1, r }: CapsuleOccluder): CompiledShape {
+  return { kind: CAPSULE, shape: [x, y, Math.min(z0, z1), Math.max(z0, z1), r], plan: { x, y, r } };
+}
+
+function discRound(corners: readonly (readonly number[])[]): Disc {
+  const xs = corners.map(([x = 0]) => x);
+  const ys = corners.map(([, y = 0]) => y);
+  const x = (Math.min(...xs) + Math.max(...xs)) / 2;
+  const y = (Math.min(...ys) + Math.max(...ys)) / 2;
+  // A hair more than it takes, so that rounding never puts a corner outside.
+  const r = Math.max(...corners.map(([cx = 0, cy = 0]) => Math.hypot(cx - x, cy - y))) * (1 + 1e-9) + 1e-6;
+  return { x, y, r };
+}
