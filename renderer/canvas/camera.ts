@@ -67,13 +67,24 @@ export function zoomedAt(camera: Camera, view: ViewSize, pixel: Vec2, factor: nu
   };
 }
 
-/** The camera that shows all of `extent` with `margin` pixels round it. */
-export function fitted(extent: Extent, view: ViewSize, margin = 48): Camera {
-  const across = Math.max(1, view.width - 2 * margin) / Math.max(1, extent.width);
-  const down = Math.max(1, view.height - 2 * margin) / Math.max(1, extent.height);
+/** Room to leave round what is shown, in pixels. */
+export interface Margins {
+  readonly top: number;
+  readonly bottom: number;
+  readonly sides: number;
+}
+
+/** The camera that shows all of `extent` inside the margins. */
+export function fitted(extent: Extent, view: ViewSize, { top, bottom, sides }: Margins): Camera {
+  const across = Math.max(1, view.width - 2 * sides) / Math.max(1, extent.width);
+  const down = Math.max(1, view.height - top - bottom) / Math.max(1, extent.height);
+  const scale = clampScale(Math.min(across, down));
   return {
-    scale: clampScale(Math.min(across, down)),
-    centre: { x: extent.x + extent.width / 2, y: extent.y + extent.height / 2 },
+    scale,
+    centre: {
+      x: extent.x + extent.width / 2,
+      y: extent.y + extent.height / 2 + (top - bottom) / 2 / scale,
+    },
   };
 }
 

@@ -5,7 +5,7 @@
 
 import type { Severity } from '#model/checks/finding.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
-import type { Polygon } from '#model/geometry/polygon.ts';
+import { signedArea, type Polygon } from '#model/geometry/polygon.ts';
 import { toScreen, type Camera, type Extent, type ViewSize } from './camera.ts';
 import { DRAWING_FACE } from './painter.ts';
 
@@ -67,6 +67,8 @@ export const SIZE = {
   handle: 6,
   corner: 5,
   remark: 10,
+  /** Length of a remark's pin. */
+  pin: 24,
   halo: 4,
   line: 1.5,
   text: 12,
@@ -98,22 +100,47 @@ export function paintOverlay(pen: Pen, overlay: Overlay, frame: OverlayFrame): v
   pen.restore();
 }
 
-/** An ink line round the outline with a line of paper on either side, seen on every ground. */
+/** An ink line a little outside the outline, with paper on either side, seen on every ground. */
 function paintRing(pen: Pen, outline: Polygon, { camera, view, inks }: OverlayFrame, width: number): void {
+  const ring = outset(
+    outline.map((corner) => toScreen(camera, view, corner)),
+    SIZE.halo,
+  );
   pen.beginPath();
-  outline.forEach((corner, index) => {
-    const { x, y } = toScreen(camera, view, corner);
-    if (index === 0) pen.moveTo(x, y);
-    else pen.lineTo(x, y);
-  });
+  ring.forEach(({ x, y }, index) => (index === 0 ? pen.moveTo(x, y) : pen.lineTo(x, y)));
   pen.closePath();
   pen.setLineDash([]);
   pen.strokeStyle = inks.paper;
-  pen.lineWidth = width * 2 + 3;
+  pen.lineWidth = width + 3;
   pen.stroke();
   pen.strokeStyle = width > 1 ? inks.ink : inks.faint;
   pen.lineWidth = width;
   pen.stroke();
+}
+
+/** The outline moved outwards by so many pixels, corner by corner; good enough for the plump shapes of items. */
+function outset(ring: readonly Vec2[], by: number): Vec2[] {
+  const way = turnsClockwise(ring) ? 1 : -1;
+  return ring.map((corner, index) => {
+    const before = ring[(index + ring.length - 1) % ring.length] ?? corner;
+    const after = ring[(index + 1) % ring.length] ?? corner;
+    const [a, b] = [outward(before, corner, way), outward(corner, after, way)];
+    const [x, y] = [a.x + b.x, a.y + b.y];
+    const length = Math.hypot(x, y) || 1;
+    // Sharp corners would run far out; they are cut at twice the distance.
+    const reach = Math.min(2, 2 / Math.max(length, 1e-6)) * by;
+    return { x: corner.x + (x / length) * reach, y: corner.y + (y / length) * reach };
+  });
+}
+
+function outward(from: Vec2, to: Vec2, way: number): Vec2 {
+  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  return { x: (way * (to.y - from.y)) / length, y: (way * (from.x - to.x)) / length };
+}
+
+/** On the screen, where y runs down. */
+function turnsClockwise(ring: readonly Vec2[]): boolean {
+  return signedArea(ring) > 0;
 }
 
 function paintTurnHandle(pen: Pen, { item, at }: TurnHandle, { camera, view, inks }: OverlayFrame): void {
@@ -162,20 +189,25 @@ function paintMarquee(pen: Pen, extent: Extent, { camera, view, inks }: OverlayF
   pen.setLineDash([]);
 }
 
-/** The shape says how grave it is: disc, triangle, ring. */
+/** A pin whose head says by its shape how grave it is: disc, triangle, ring. It stands beside what it is about. */
 function paintRemark(pen: Pen, remark: Remark, { camera, view, inks }: OverlayFrame): void {
-  const at = toScreen(camera, view, remark.where);
+  const spot = toScreen(camera, view, remark.where);
+  const at = { x: spot.x + SIZE.pin * 0.6, y: spot.y - SIZE.pin };
   const size = remark.chosen ? SIZE.remark + 3 : SIZE.remark;
+  const colour = remark.severity === 'note' ? inks.faint : inks.pencil;
+  pen.setLineDash([]);
+  strokeLine(pen, spot, at, inks.paper, 3.5);
+  strokeLine(pen, spot, at, colour, 1.5);
+  disc(pen, spot, 2, colour);
   if (remark.severity === 'caution') triangle(pen, at, size);
   else circle(pen, at, size);
-  pen.setLineDash([]);
   pen.lineWidth = 4;
   pen.strokeStyle = inks.paper;
   pen.stroke();
   pen.fillStyle = remark.severity === 'fail' ? inks.pencil : inks.paper;
   pen.fill();
   pen.lineWidth = 1.5;
-  pen.strokeStyle = remark.severity === 'note' ? inks.faint : inks.pencil;
+  pen.strokeStyle = colour;
   pen.stroke();
   pen.fillStyle =
     remark.severity === 'fail' ? inks.paper : remark.severity === 'note' ? inks.ink : inks.pencil;

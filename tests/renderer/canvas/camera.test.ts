@@ -58,13 +58,20 @@ describe('camera', () => {
 
   it('fits an extent inside the margin', () => {
     const extent = { x: -4000, y: 0, width: 8000, height: 5000 };
-    const camera = fitted(extent, view, 40);
+    const camera = fitted(extent, view, { top: 40, bottom: 40, sides: 40 });
     const lowerLeft = toScreen(camera, view, { x: -4000, y: 0 });
     const upperRight = toScreen(camera, view, { x: 4000, y: 5000 });
     expect(lowerLeft.x).toBeCloseTo(40, 6);
     expect(upperRight.x).toBeCloseTo(760, 6);
     expect(upperRight.y).toBeGreaterThanOrEqual(40);
     expect(lowerLeft.y).toBeLessThanOrEqual(560);
+  });
+
+  it('leaves more room above than below when asked to', () => {
+    const extent = { x: 0, y: 0, width: 100, height: 1000 };
+    const camera = fitted(extent, view, { top: 150, bottom: 50, sides: 0 });
+    expect(toScreen(camera, view, { x: 0, y: 1000 }).y).toBeCloseTo(150, 6);
+    expect(toScreen(camera, view, { x: 0, y: 0 }).y).toBeCloseTo(550, 6);
   });
 
   it('shows a metre as 20 mm of screen at 1:50 on a screen of 96 dots to the inch', () => {

@@ -1,0 +1,32 @@
+/** Actions on files and houses. */
+
+import { venueModel } from '#model/catalogue/venues.ts';
+import { replaceVenue } from '#model/commands/replace-venue.ts';
+import { readDocument } from '#model/file-format/read.ts';
+import { newConcert } from '../store/new-concert.ts';
+import type { Editor } from '../state/editor.svelte.ts';
+import { showEverything } from './looking.ts';
+import { text } from './text.ts';
+
+export async function startNew(editor: Editor): Promise<void> {
+  if (!(await editor.desk.mayLeave())) return;
+  const venue = await editor.questions.ask('newConcert', null);
+  const model = venue === null ? undefined : venueModel(venue);
+  if (!model) return;
+  editor.desk.begin(newConcert(model, editor.units), text.files.untitled, { pristine: true });
+}
+
+export async function openDemo(editor: Editor): Promise<void> {
+  if (!(await editor.desk.mayLeave())) return;
+  const answer = await editor.host.call('files.demo');
+  if (!answer.ok) return editor.warn(answer.error.message);
+  const reading = readDocument(answer.value.text);
+  if (!reading.ok) return editor.warn(reading.problem.message);
+  editor.desk.begin(reading.document, answer.value.name, { pristine: true });
+}
+
+export async function takeOtherHouse(editor: Editor): Promise<void> {
+  const venue = await editor.questions.ask('otherHouse', null);
+  if (venue === null) return;
+  if (editor.carryOut(replaceVenue(editor.session.settled, { venue }))) showEverything(editor);
+}

@@ -1,0 +1,121 @@
+/** Actions on the view and the selection. */
+
+import { outlineOf } from '#model/catalogue/outlines.ts';
+import { platformOf, type Document } from '#model/document/document.ts';
+import { isPlaced } from '#model/document/records.ts';
+import { housePlaces } from '#model/document/seating.ts';
+import { planExtent, stageExtent } from '#model/drawing/plan.ts';
+import type { Vec2 } from '#model/geometry/frame.ts';
+import { atRatio, extentOf, fitted, grown, panned, zoomedAt, type Camera } from '../canvas/camera.ts';
+import type { Editor } from '../state/editor.svelte.ts';
+import { itemsInOrder } from '../state/item-order.ts';
+import { glideTo } from './glide.ts';
+import { text } from './text.ts';
+
+/** Round the selection, in mm. */
+const ROUND_SELECTION = 900;
+/** In pixels: the words, figures and edge marks of the drawing stand outside the platform. */
+const WITH_WORDS = { top: 92, bottom: 84, sides: 104 };
+const WITH_HOUSE = { top: 92, bottom: 36, sides: 40 };
+const CLOSE = { top: 48, bottom: 48, sides: 48 };
+
+export function undo(editor: Editor): void {
+  const name = editor.session.undoName;
+  editor.session.undo();
+  if (name !== null) editor.announce(text.undid(name));
+}
+
+export function redo(editor: Editor): void {
+  const name = editor.session.redoName;
+  editor.session.redo();
+  if (name !== null) editor.announce(text.redid(name));
+}
+
+/** Escape: first stops placing, then looking into a seat, then lets go of the selection. */
+export function letGo({ view, session }: Editor): void {
+  if (view.armed) {
+    view.armed = null;
+    session.dropDraft();
+  } else if (view.seat !== null) view.seat = null;
+  else session.select([]);
+}
+
+export function zoomBy(editor: Editor, factor: number): void {
+  const { camera, size } = editor.view;
+  glideTo(editor.view, zoomedAt(camera, size, { x: size.width / 2, y: size.height / 2 }, factor));
+}
+
+const PAN_PIXELS = 40;
+
+export function panBy({ view }: Editor, right: number, up: number): void {
+  view.camera = panned(view.camera, { x: -Math.sign(right) * PAN_PIXELS, y: Math.sign(up) * PAN_PIXELS });
+}
+
+export function showEverything(editor: Editor): void {
+  glideTo(editor.view, fitted(planExtent(editor.session.document), editor.view.size, WITH_HOUSE));
+}
+
+export function showStage({ session, view }: Editor): void {
+  glideTo(view, fitted(stageExtent(session.document, session.setup), view.size, WITH_WORDS));
+}
+
+export function showSelection({ session, view }: Editor): void {
+  const extent = extentOf(session.selection.flatMap((id) => pointsOf(session.document, id)));
+  if (extent) glideTo(view, fitted(grown(extent, ROUND_SELECTION), view.size, CLOSE));
+}
+
+export function showActualSize({ view }: Editor): void {
+  glideTo(view, atRatio(view.camera, 1));
+}
+
+/** Brings a spot and the things named into the view, without changing the scale more than needed. */
+export function lookAt({ session, view }: Editor, spot: Vec2 | null, ids: readonly string[]): void {
+  const points = ids.flatMap((id) => pointsOf(session.document, id));
+  const extent = extentOf(spot ? [spot, ...points] : points);
+  if (!extent) return;
+  const closest = fitted(grown(extent, ROUND_SELECTION), view.size, CLOSE);
+  const scale = Math.min(closest.scale, Math.max(view.camera.scale, closest.scale * 0.6));
+  glideTo(view, { ...closest, scale } satisfies Camera);
+}
+
+export function selectBeside(editor: Editor, step: 1 | -1): void {
+  const { session } = editor;
+  const items = itemsInOrder(session.document, session.setup);
+  if (items.length === 0) return;
+  const at = items.findIndex(({ id }) => id === session.selection.at(-1));
+  const next = items[(at + step + items.length + (at < 0 && step < 0 ? 1 : 0)) % items.length];
+  if (!next) return;
+  session.select([next.id]);
+  tellWhere(editor);
+}
+
+/** Says where the selection is now. */
+export function tellWhere(editor: Editor): void {
+  editor.announce(editor.session.selection.map((id) => editor.whereIs(id)).join('; '));
+}
+
+export function showSetupBeside(editor: Editor, step: 1 | -1): void {
+  const { session } = editor;
+  const at = session.setups.findIndex(({ id }) => id === session.setup);
+  const next = session.setups[at + step];
+  if (!next) return;
+  session.showSetup(next.id);
+  editor.announce(next.name || text.setups.unnamed(next.order));
+}
+
+export function focusOn(part: 'plan' | 'store' | 'outline'): void {
+  document.querySelector<HTMLElement>(`[data-${part}]`)?.focus();
+}
+
+export function openAndFocus({ view }: Editor, part: 'store' | 'outline'): void {
+  view.leftOpen = true;
+  requestAnimationFrame(() => focusOn(part));
+}
+
+function pointsOf(document: Document, id: string): readonly Vec2[] {
+  const record = document.records.get(id);
+  if (!record) return [];
+  if (isPlaced(record)) return outlineOf(record);
+  if (record.kind === 'platform') return platformOf(document).outline;
+  return housePlaces(document).filter((place) => place.record === id);
+}

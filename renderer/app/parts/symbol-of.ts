@@ -1,0 +1,74 @@
+/** The drawing of one thing of the store by itself, on an empty platform. */
+
+import { applyDiff } from '#model/document/diff.ts';
+import { documentOf } from '#model/document/document.ts';
+import { asId } from '#model/document/ids.ts';
+import type { AnyRecord, Platform } from '#model/document/records.ts';
+import { PALETTES } from '#model/drawing/palette.ts';
+import { drawItems, planContext } from '#model/drawing/plan.ts';
+import type { Primitive } from '#model/drawing/primitives.ts';
+import { newConcert } from '../../store/new-concert.ts';
+import type { Thing } from '../../store/things.ts';
+
+export interface Symbol {
+  readonly records: readonly AnyRecord[];
+  readonly draw: (scale: number) => Primitive[];
+}
+
+const PLATFORM: Platform = {
+  id: asId('platform-1'),
+  kind: 'platform',
+  name: '',
+  outline: [
+    { x: -20_000, y: -20_000 },
+    { x: 20_000, y: -20_000 },
+    { x: 20_000, y: 20_000 },
+    { x: -20_000, y: 20_000 },
+  ],
+  height: 0,
+  openEdges: [],
+};
+
+const EMPTY = newConcert(
+  { id: '', name: '', summary: '', seats: 0, source: '', records: () => [PLATFORM] },
+  'metric',
+);
+
+const SETUP = asId<'setup'>('setup-1');
+
+/** Null for what draws nothing. */
+export function symbolOf(thing: Thing, theme: 'light' | 'dark'): Symbol | null {
+  const spot = { x: 0, y: 0, setup: SETUP, facing: 0, units: 'metric' } as const;
+  const outcome = thing.place(EMPTY, { spot, withStand: false });
+  if (!outcome.ok) return null;
+  const document = applyDiff(documentOf(EMPTY.records.values()), outcome.diff);
+  const records = [...outcome.diff.values()].flatMap(({ after }) => after ?? []);
+  return {
+    records,
+    draw: (scale) =>
+      drawItems(
+        planContext({
+          document,
+          setup: SETUP,
+          report: null,
+          scale,
+          origin: { x: 0, y: 0 },
+          palette: PALETTES[theme],
+          measure: (text, size) => text.length * size * 0.5,
+          units: 'metric',
+          layers: {
+            seats: false,
+            sightBands: null,
+            marks: false,
+            names: false,
+            dimensions: 'none',
+            grid: false,
+            words: false,
+            reach: false,
+            routes: false,
+          },
+          area: null,
+        }),
+      ),
+  };
+}

@@ -1,0 +1,90 @@
+/** Drags the selected items, or copies of them; they settle on lines and round figures. */
+
+import { duplicate } from '#model/commands/duplicate.ts';
+import { move } from '#model/commands/move.ts';
+import type { Outcome } from '#model/commands/command.ts';
+import { belongsTo, concertOf, type Document } from '#model/document/document.ts';
+import { isPlaced, type PlacedRecord } from '#model/document/records.ts';
+import type { Vec2 } from '#model/geometry/frame.ts';
+import { pickOutline } from '../pickables.ts';
+import { roundFigureFor, settle, type Neighbour, type Settled } from '../snapping.ts';
+import { clearTraces, type Bench, type Gesture, type PointerAt } from './gesture.ts';
+
+/** Lines catch within this many pixels. */
+export const CATCH_PIXELS = 7;
+
+/** `lead` is the item under the pointer: it settles, the others go with it. */
+export function dragItems({ editor, traces }: Bench, lead: string, from: Vec2): Gesture {
+  const { session, view } = editor;
+  const before = session.settled;
+  const ids = session.selection;
+  const start = spotOf(before, lead) ?? from;
+  const neighbours = neighboursOf(before, session.setup, ids);
+  const spread = spreadOf(before, lead);
+  let moved = false;
+
+  const wanted = (at: PointerAt): Vec2 => ({
+    x: start.x + at.spot.x - from.x,
+    y: start.y + at.spot.y - from.y,
+  });
+
+  const settled = (at: PointerAt): Settled =>
+    at.free
+      ? { ...wanted(at), guides: [] }
+      : settle({
+          wanted: wanted(at),
+          spread,
+          neighbours,
+          edgeDistance: concertOf(before).limits.edgeDistance,
+          within: CATCH_PIXELS / view.camera.scale,
+          roundTo: roundFigureFor(view.camera.scale),
+        });
+
+  const outcome = (at: PointerAt, { x, y }: Vec2): Outcome => {
+    const way = { ids, dx: x - start.x, dy: y - start.y };
+    return at.copy ? duplicate(before, way) : move(before, way);
+  };
+
+  return {
+    cursor: 'grabbing',
+    move(at) {
+      moved = true;
+      const to = settled(at);
+      traces.guides = to.guides;
+      session.preview(outcome(at, to));
+    },
+    finish() {
+      clearTraces(traces);
+      if (!moved) return;
+      session.keepDraft();
+      editor.announce(session.selection.map((id) => editor.whereIs(id)).join('; '));
+    },
+    cancel() {
+      clearTraces(traces);
+      session.dropDraft();
+    },
+  };
+}
+
+/** Items that others line up with: players, stands and whatever else is not moved along. */
+export function neighboursOf(document: Document, setup: string, moving: readonly string[]): Neighbour[] {
+  const others: Neighbour[] = [];
+  for (const record of document.records.values()) {
+    if (!isPlaced(record) || moving.includes(record.id)) continue;
+    if (!belongsTo(record, setup as PlacedRecord['setup'] & string)) continue;
+    others.push({ id: record.id, x: record.x, y: record.y });
+  }
+  return others;
+}
+
+function spotOf(document: Document, id: string): Vec2 | null {
+  const record = document.records.get(id);
+  return record && 'x' in record ? record : null;
+}
+
+function spreadOf(document: Document, id: string): { downstage: number } {
+  const record = document.records.get(id);
+  if (!record || !isPlaced(record)) return { downstage: 0 };
+  const least = pickOutline(record).reduce((low, { y }) => Math.min(low, y), Infinity);
+  return { downstage: record.y - least };
+}

@@ -1,0 +1,92 @@
+/** Puts the overlay together from the selection, the traces of the hands and the findings. */
+
+import { labelOf } from '#model/document/labels.ts';
+import { formatLength } from '#model/document/measures.ts';
+import { isPlaced } from '#model/document/records.ts';
+import { platformOf, type Document } from '#model/document/document.ts';
+import { PALETTES } from '#model/drawing/palette.ts';
+import type { Polygon } from '#model/geometry/polygon.ts';
+import { text } from '../app/text.ts';
+import { keyOf } from '../state/checks.svelte.ts';
+import type { Editor } from '../state/editor.svelte.ts';
+import { platformCorners, turnHandle } from './handles.ts';
+import { pickOutline } from './pickables.ts';
+import type { DrawnGuide, Overlay, OverlayInks, Remark } from './overlay.ts';
+import type { Guide } from './snapping.ts';
+import type { HandTraces } from './traces.svelte.ts';
+
+export function overlayOf(editor: Editor, traces: HandTraces): Overlay {
+  const { session, view } = editor;
+  const { document, selection } = session;
+  const hovered = traces.hovered !== null && !selection.includes(traces.hovered) ? traces.hovered : null;
+  return {
+    selected: ringsOf(document, selection),
+    hovered: hovered === null ? null : ringOf(document, hovered),
+    turn: traces.marquee ? null : turnHandle(document, selection, view.camera),
+    corners: platformCorners(document, selection),
+    guides: traces.guides.map((guide) => drawnGuide(editor, guide)),
+    marquee: traces.marquee,
+    remarks: session.drafting ? [] : remarksOf(editor),
+    sightlines: sightlinesOf(editor),
+    caption: traces.caption,
+  };
+}
+
+/** Judgements are in red pencil, everything else in the drawing's ink. */
+export function overlayInks(theme: 'light' | 'dark'): OverlayInks {
+  const { ink, paper, faint } = PALETTES[theme];
+  return { ink, paper, faint, pencil: theme === 'light' ? '#b0301c' : '#ff8a70' };
+}
+
+function ringsOf(document: Document, ids: readonly string[]): Polygon[] {
+  const rings: Polygon[] = [];
+  for (const id of ids) {
+    const ring = ringOf(document, id);
+    if (ring) rings.push(ring);
+  }
+  return rings;
+}
+
+function ringOf(document: Document, id: string): Polygon | null {
+  const record = document.records.get(id);
+  if (!record) return null;
+  if (isPlaced(record)) return pickOutline(record);
+  return record.kind === 'platform' ? platformOf(document).outline : null;
+}
+
+function drawnGuide({ session, units }: Editor, guide: Guide): DrawnGuide {
+  const others = text.list(guide.with.map((id) => labelOf(session.document, session.setup, id)));
+  const words = text.guides[guide.reason](others, formatLength(guide.at, units));
+  return { axis: guide.axis, at: guide.at, words };
+}
+
+function remarksOf({ checks, view, session }: Editor): Remark[] {
+  if (checks.judged?.setup !== session.setup) return [];
+  return (checks.report?.findings ?? []).flatMap((finding, index) =>
+    finding.where
+      ? [
+          {
+            where: finding.where,
+            severity: finding.severity,
+            number: index + 1,
+            chosen: keyOf(finding) === view.finding,
+          },
+        ]
+      : [],
+  );
+}
+
+/** From the place looked into to every player, by what it sees of him. */
+function sightlinesOf({ checks, view, session }: Editor): Overlay['sightlines'] {
+  const { report } = checks;
+  if (view.seat === null || !report || report.setup !== session.setup) return [];
+  const { seats, targets } = report.sight.scene;
+  const row = seats.findIndex(({ id }) => id === view.seat);
+  const from = seats[row];
+  if (!from) return [];
+  return targets.map((to, column) => ({
+    from,
+    to,
+    seen: report.sight.visible[row * targets.length + column] ?? 1,
+  }));
+}

@@ -1,0 +1,52 @@
+/** What happens when the window opens: the shell's greeting, the settings, and the document to begin with. */
+
+import type { Handle, Hello, Host, Recoverable, Result, Settings } from '#contract/contract.ts';
+import type { Document } from '#model/document/document.ts';
+import { readDocument } from '#model/file-format/read.ts';
+
+export interface Opening {
+  /** A file to open over the demo: named on the command line, or the last one. */
+  readonly file: Handle | null;
+  readonly kept: readonly Recoverable[];
+  /** Nothing was ever opened here: show the first steps. */
+  readonly first: boolean;
+}
+
+export interface Begun {
+  readonly hello: Hello;
+  readonly settings: Settings;
+  readonly document: Document;
+  readonly name: string;
+  readonly opening: Opening;
+}
+
+/** The demo is always read, so that there is a concert to show whatever becomes of the other file. */
+export async function begin(host: Host): Promise<Result<Begun>> {
+  const hello = await host.call('app.hello');
+  if (!hello.ok) return hello;
+  const [settings, demo, recent, kept] = await Promise.all([
+    host.call('settings.read'),
+    host.call('files.demo'),
+    host.call('recent.list'),
+    host.call('recovery.list'),
+  ]);
+  if (!settings.ok) return settings;
+  if (!demo.ok) return demo;
+  const reading = readDocument(demo.value.text);
+  if (!reading.ok) return { ok: false, error: { code: 'demo.unreadable', message: reading.problem.message } };
+  const last = recent.ok ? (recent.value[0]?.handle ?? null) : null;
+  return {
+    ok: true,
+    value: {
+      hello: hello.value,
+      settings: settings.value,
+      document: reading.document,
+      name: demo.value.name,
+      opening: {
+        file: hello.value.open ?? last,
+        kept: kept.ok ? kept.value : [],
+        first: last === null && hello.value.open === null,
+      },
+    },
+  };
+}

@@ -1,0 +1,57 @@
+/** Dialogs as questions: whoever asks waits for the answer, and null always means that it was dismissed. */
+
+import type { Fault, FileType, Recoverable } from '#contract/contract.ts';
+import type { ChosenPlace, ConflictChoice, TroubleChoice, UnsavedChoice } from '../files/file-desk.ts';
+
+/** Every dialog: what it is asked with, and what it answers. */
+export interface Dialogs {
+  unsaved: { readonly about: { readonly name: string }; readonly answer: UnsavedChoice };
+  conflict: { readonly about: Fault; readonly answer: ConflictChoice };
+  notSaved: {
+    readonly about: { readonly fault: Fault; readonly mayReplace: boolean };
+    readonly answer: TroubleChoice;
+  };
+  place: {
+    readonly about: { readonly mode: 'open' | 'save'; readonly type: FileType; readonly name: string };
+    readonly answer: ChosenPlace;
+  };
+  recovery: { readonly about: { readonly kept: readonly Recoverable[] }; readonly answer: string };
+  newConcert: { readonly about: null; readonly answer: string };
+  otherHouse: { readonly about: null; readonly answer: string };
+  setupName: {
+    readonly about: { readonly title: string; readonly name: string };
+    readonly answer: string;
+  };
+  print: { readonly about: null; readonly answer: null };
+  commands: { readonly about: null; readonly answer: null };
+  concert: { readonly about: null; readonly answer: null };
+}
+
+export type DialogKind = keyof Dialogs;
+
+export type OpenQuestion = {
+  [K in DialogKind]: {
+    readonly kind: K;
+    readonly about: Dialogs[K]['about'];
+    readonly answer: (value: Dialogs[K]['answer'] | null) => void;
+  };
+}[DialogKind];
+
+export class Questions {
+  /** The lowest first; a dialog may ask another question. */
+  open: readonly OpenQuestion[] = $state.raw([]);
+
+  ask<K extends DialogKind>(kind: K, about: Dialogs[K]['about']): Promise<Dialogs[K]['answer'] | null> {
+    return new Promise((resolve) => {
+      const question = {
+        kind,
+        about,
+        answer: (value: Dialogs[K]['answer'] | null) => {
+          this.open = this.open.filter((other) => other !== question);
+          resolve(value);
+        },
+      } as OpenQuestion;
+      this.open = [...this.open, question];
+    });
+  }
+}

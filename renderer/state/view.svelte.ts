@@ -1,0 +1,38 @@
+/** What of the concert is on the screen and how: nothing in here is part of the document. */
+
+import { WORST_SEEN } from '#model/drawing/plan.ts';
+import type { Vec2 } from '#model/geometry/frame.ts';
+import type { Camera, ViewSize } from '../canvas/camera.ts';
+import type { Thing } from '../store/things.ts';
+
+/** What the pointer does on the plan. */
+export type Hand = 'arrange' | 'pan';
+
+export class View {
+  camera: Camera = $state.raw({ centre: { x: 0, y: 0 }, scale: 0.05 });
+  size: ViewSize = $state.raw({ width: 0, height: 0 });
+  hand: Hand = $state('arrange');
+
+  /** What the next click on the plan sets down. */
+  armed: Thing | null = $state.raw(null);
+  withStand = $state(true);
+
+  /** A player's id, `WORST_SEEN`, or null for plain seats. */
+  colouring: string | null = $state(WORST_SEEN);
+  /** The place of the house that is looked into. */
+  seat: string | null = $state(null);
+  /** Key of the finding that is looked at. */
+  finding: string | null = $state(null);
+
+  names = $state(true);
+  marks = $state(true);
+  grid = $state(true);
+  reach = $state(false);
+  routes = $state(false);
+
+  leftOpen = $state(true);
+  rightOpen = $state(true);
+
+  /** Where the pointer is on the stage; null: not over the plan. */
+  pointer: Vec2 | null = $state.raw(null);
+}

@@ -1,0 +1,162 @@
+/** Everything that can be placed, as the store lists it: a name, words to find it by, and the command that sets it. */
+
+import { INSTRUMENT_MODELS, type InstrumentFamily } from '#model/catalogue/instruments.ts';
+import { INSTRUMENT_STAND_MODELS } from '#model/catalogue/instrumentStands.ts';
+import { LARGE_INSTRUMENT_MODELS } from '#model/catalogue/largeInstruments.ts';
+import { PIANO_MODELS } from '#model/catalogue/pianos.ts';
+import { SEAT_MODELS } from '#model/catalogue/seats.ts';
+import { STAND_MODELS } from '#model/catalogue/stands.ts';
+import { TABLE_MODELS } from '#model/catalogue/tables.ts';
+import { circle } from '#model/catalogue/shapes.ts';
+import { add, type NewRecord } from '#model/commands/add.ts';
+import type { Outcome } from '#model/commands/command.ts';
+import type { Document } from '#model/document/document.ts';
+import { addPlayer, addPlayerAt } from './players.ts';
+import * as recipes from './recipes.ts';
+import type { Spot } from './recipes.ts';
+
+export type Shelf =
+  'players' | 'stands' | 'seats' | 'holders' | 'tables' | 'percussion' | 'keyboards' | 'levels' | 'house';
+
+export const SHELVES: readonly Shelf[] = [
+  'players',
+  'stands',
+  'seats',
+  'keyboards',
+  'percussion',
+  'holders',
+  'tables',
+  'levels',
+  'house',
+];
+
+export interface Placing {
+  readonly spot: Spot;
+  /** Whether a player comes with a stand to read from. */
+  readonly withStand: boolean;
+}
+
+export interface Thing {
+  readonly id: string;
+  readonly shelf: Shelf;
+  readonly name: string;
+  /** Further words it is found by, lower case. */
+  readonly words: string;
+  readonly place: (document: Document, placing: Placing) => Outcome;
+}
+
+const FAMILY_WORDS: Readonly<Record<InstrumentFamily, string>> = {
+  woodwind: 'player musician wind woodwind',
+  brass: 'player musician wind brass',
+  bowed: 'player musician string strings bowed',
+  plucked: 'player musician string strings plucked',
+  keyboard: 'player musician keyboard',
+  percussion: 'player musician percussion',
+  voice: 'player singer voice',
+};
+
+const BASE = { x: 0, y: 0 };
+
+export const THINGS: readonly Thing[] = [
+  ...INSTRUMENT_MODELS.map(playerThing),
+  ...PIANO_MODELS.map(({ id, name }) => withPlayer('piano', id, name)),
+  ...LARGE_INSTRUMENT_MODELS.map(({ id, name }) => withPlayer('largeInstrument', id, name)),
+  ...STAND_MODELS.map((model) =>
+    single('stands', [model.id, model.name, 'music stand desk'], (spot) =>
+      recipes.newStand(model, 'single', spot),
+    ),
+  ),
+  ...STAND_MODELS.filter(({ id }) => id !== 'table-top').map((model) =>
+    single(
+      'stands',
+      [`${model.id}-pair`, `${model.name}, back to back`, 'music stand desk pair two readers'],
+      (spot) => recipes.newStand(model, 'backToBack', spot),
+    ),
+  ),
+  ...SEAT_MODELS.map((model) =>
+    single('seats', [model.id, model.name, 'seat chair stool bench'], (spot) => recipes.newSeat(model, spot)),
+  ),
+  ...INSTRUMENT_STAND_MODELS.map((model) =>
+    single('holders', [model.id, model.name, 'instrument stand peg cradle change doubling'], (spot) =>
+      recipes.newInstrumentStand(model, spot),
+    ),
+  ),
+  ...TABLE_MODELS.map((model) =>
+    single('tables', [model.id, model.name, 'table tray shelf'], (spot) => recipes.newTable(model, spot)),
+  ),
+  ...LARGE_INSTRUMENT_MODELS.map(({ id, name }) =>
+    single('percussion', [`${id}-alone`, name, 'instrument without a player'], (spot) =>
+      recipes.newLargeInstrument(id, spot),
+    ),
+  ),
+  ...PIANO_MODELS.map(({ id, name }) =>
+    single('keyboards', [`${id}-alone`, name, 'piano without a player'], (spot) =>
+      recipes.newPiano(id, spot),
+    ),
+  ),
+  single('levels', ['riser', 'Riser, 2 × 1 m', 'level platform step podium'], (spot) =>
+    recipes.newRiser(2000, 1000, spot),
+  ),
+  single('levels', ['riser-small', 'Riser, 1 × 1 m', 'level platform step podium conductor'], (spot) =>
+    recipes.newRiser(1000, 1000, spot),
+  ),
+  single('levels', ['lamp', 'Floor lamp', 'light lamp cable'], (spot) => recipes.newLamp(spot)),
+  single('house', ['box', 'Box or case', 'object shape flight case'], (spot) =>
+    recipes.newShape(
+      { name: 'Case', outline: recipes.boxOutline(1200, 600), height: 600, fixed: false },
+      spot,
+    ),
+  ),
+  single('house', ['screen', 'Screen', 'object shape wall shell'], (spot) =>
+    recipes.newShape(
+      { name: 'Screen', outline: recipes.boxOutline(2000, 80), height: 2200, fixed: false },
+      spot,
+    ),
+  ),
+  single('house', ['column', 'Column of the building', 'object shape pillar'], (spot) =>
+    recipes.newShape({ name: 'Column', outline: circle(BASE, 200), height: 3000, fixed: true }, spot),
+  ),
+];
+
+const byId = new Map(THINGS.map((thing) => [thing.id, thing]));
+
+export function thingOf(id: string): Thing | undefined {
+  return byId.get(id);
+}
+
+/** The things whose name or words hold every word of the search. */
+export function found(search: string, things: readonly Thing[] = THINGS): Thing[] {
+  const wanted = search.toLowerCase().split(/\s+/).filter(Boolean);
+  return things.filter(({ name, words }) => {
+    const all = `${name.toLowerCase()} ${words}`;
+    return wanted.every((word) => all.includes(word));
+  });
+}
+
+function playerThing(model: (typeof INSTRUMENT_MODELS)[number]): Thing {
+  return {
+    id: `player-${model.id}`,
+    shelf: 'players',
+    name: model.name,
+    words: FAMILY_WORDS[model.family],
+    place: (document, placing) => addPlayer(document, model, placing),
+  };
+}
+
+function withPlayer(kind: 'piano' | 'largeInstrument', model: string, name: string): Thing {
+  return {
+    id: `player-at-${model}`,
+    shelf: kind === 'piano' ? 'keyboards' : 'percussion',
+    name: `${name}, with player`,
+    words: kind === 'piano' ? 'player musician pianist keyboard' : 'player musician percussion',
+    place: (document, { spot }) => addPlayerAt(document, { kind, model }, spot),
+  };
+}
+
+function single(
+  shelf: Shelf,
+  [id, name, words]: readonly [id: string, name: string, words: string],
+  recipe: (spot: Spot) => NewRecord,
+): Thing {
+  return { id, shelf, name, words, place: (document, { spot }) => add(document, recipe(spot)) };
+}

@@ -1,0 +1,77 @@
+/** The checks worker without the worker: a copy of the document and the answers to questions about it. */
+
+import { checkSetup } from '#model/checks/check-setup.ts';
+import { suggestRemedy } from '#model/checks/remedy.ts';
+import type { Scene } from '#model/checks/scene.ts';
+import { buildScene } from '#model/checks/scene/build-scene.ts';
+import { visibleShares } from '#model/checks/sightlines/visible-shares.ts';
+import type { Document } from '#model/document/document.ts';
+import { touchesHouse, withChanges } from './mirror.ts';
+import type { Answers, Asked, Judgement, QuestionKind, Questions, SeatView, SeenPlayer } from './protocol.ts';
+
+export class Answerer {
+  #document: Document = { records: new Map() };
+  #seatsAreKnown = false;
+  readonly #clock: () => number;
+
+  constructor(clock: () => number) {
+    this.#clock = clock;
+  }
+
+  answer<K extends QuestionKind>({ kind, changes, question }: Asked<K>): Answers[K] {
+    if (touchesHouse(this.#document.records, changes)) this.#seatsAreKnown = false;
+    this.#document = { records: withChanges(this.#document.records, changes) };
+    return this.#answers[kind](question);
+  }
+
+  readonly #answers: { readonly [K in QuestionKind]: (question: Questions[K]) => Answers[K] } = {
+    judge: ({ setup }) => this.#judge(setup),
+    remedy: ({ setup, finding }) => suggestRemedy(this.#document, setup, finding),
+    seat: ({ setup, seat }) => seatView(buildScene(this.#document, setup), seat),
+  };
+
+  #judge(setup: Questions['judge']['setup']): Judgement {
+    const begun = this.#clock();
+    const { findings, sight, reach, routes } = checkSetup(this.#document, setup);
+    const { seats, targets, occluders } = sight.scene;
+    const known = this.#seatsAreKnown;
+    this.#seatsAreKnown = true;
+    return {
+      findings,
+      figures: sight.figures,
+      visible: sight.visible,
+      targets,
+      occluders,
+      seats: known ? null : seats,
+      reach,
+      routes,
+      milliseconds: this.#clock() - begun,
+    };
+  }
+}
+
+/** What one place sees of every player, and what hides him from there. */
+export function seatView(scene: Scene, seatId: string): SeatView | null {
+  const seat = scene.seats.find(({ id }) => id === seatId);
+  if (!seat) return null;
+  const shares = visibleShares({ ...scene, seats: [seat] });
+  const players = scene.targets.map((target, index): SeenPlayer => {
+    const share = shares[index] ?? 0;
+    return { player: target.id, share, coveredBy: share < 1 ? coversOf(scene, { seat, target }) : [] };
+  });
+  return { seat, players };
+}
+
+type Line = { readonly seat: Scene['seats'][number]; readonly target: Scene['targets'][number] };
+
+const TRIFLE = 0.005;
+
+/** Each record's own shadow, as if nothing else stood there; shadows may overlap. */
+function coversOf({ occluders }: Scene, { seat, target }: Line): SeenPlayer['coveredBy'] {
+  const covers = [...new Set(occluders.map(({ record }) => record))].map((record) => {
+    const alone = occluders.filter((occluder) => occluder.record === record);
+    const seen = visibleShares({ seats: [seat], targets: [target], occluders: alone })[0] ?? 1;
+    return { record, share: 1 - seen };
+  });
+  return covers.filter(({ share }) => share > TRIFLE).sort((a, b) => b.share - a.share);
+}

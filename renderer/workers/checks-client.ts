@@ -1,0 +1,73 @@
+/** The window's side of the checks worker: sends what changed in the document with each question. */
+
+import type { Document } from '#model/document/document.ts';
+import { changesBetween } from './mirror.ts';
+import type { Answers, Asked, QuestionKind, Questions, Told } from './protocol.ts';
+
+/** As much of `Worker` as is used, so that tests can stand one in. */
+export interface WorkerLike {
+  postMessage(message: Asked): void;
+  addEventListener(type: 'message', listener: (event: MessageEvent<Told>) => void): void;
+  addEventListener(type: 'error', listener: (event: ErrorEvent) => void): void;
+  terminate(): void;
+}
+
+interface Waiting {
+  readonly done: (answer: never) => void;
+  readonly failed: (error: Error) => void;
+}
+
+export class ChecksClient {
+  readonly #start: () => WorkerLike;
+  #worker: WorkerLike | null = null;
+  #sent: Document['records'] = new Map();
+  #tickets = 0;
+  readonly #waiting = new Map<number, Waiting>();
+
+  constructor(start: () => WorkerLike) {
+    this.#start = start;
+  }
+
+  ask<K extends QuestionKind>(document: Document, kind: K, question: Questions[K]): Promise<Answers[K]> {
+    const worker = (this.#worker ??= this.#started());
+    const changes = changesBetween(this.#sent, document.records);
+    this.#sent = document.records;
+    const ticket = ++this.#tickets;
+    return new Promise<Answers[K]>((done, failed) => {
+      this.#waiting.set(ticket, { done: done as Waiting['done'], failed });
+      worker.postMessage({ ticket, kind, changes, question });
+    });
+  }
+
+  /** Ends the worker in the middle of whatever it does; the next question starts another one. */
+  stop(): void {
+    this.#worker?.terminate();
+    this.#worker = null;
+    this.#sent = new Map();
+    this.#fail('stopped');
+  }
+
+  #started(): WorkerLike {
+    const worker = this.#start();
+    worker.addEventListener('message', ({ data }) => this.#told(data));
+    worker.addEventListener('error', (event) => this.#fail(event.message));
+    return worker;
+  }
+
+  #told({ ticket, answer, failure }: Told): void {
+    const waiting = this.#waiting.get(ticket);
+    this.#waiting.delete(ticket);
+    if (failure !== null) waiting?.failed(new Error(failure));
+    else waiting?.done(answer as never);
+  }
+
+  #fail(message: string): void {
+    const waiting = [...this.#waiting.values()];
+    this.#waiting.clear();
+    for (const { failed } of waiting) failed(new Error(message));
+  }
+}
+
+export function startChecksWorker(): WorkerLike {
+  return new Worker(new URL('./checks.worker.ts', import.meta.url), { type: 'module' });
+}

@@ -1,0 +1,22 @@
+/** Runs the checks beside the window, so that a long one never holds up a frame. */
+
+import { Answerer } from './answers.ts';
+import type { Asked, Told } from './protocol.ts';
+
+const answerer = new Answerer(() => performance.now());
+
+addEventListener('message', ({ data }: MessageEvent<Asked>) => {
+  postMessage(told(data));
+});
+
+function told(asked: Asked): Told {
+  try {
+    return { ticket: asked.ticket, answer: answerer.answer(asked), failure: null };
+  } catch (error) {
+    return {
+      ticket: asked.ticket,
+      answer: null,
+      failure: error instanceof Error ? error.message : String(error),
+    };
+  }
+}
