@@ -1,10 +1,11 @@
 /** Builds what is missing or older than its sources, into `dist/`. `node electron/bootstrap/build.mjs` builds all. */
 
 import { createHash } from 'node:crypto';
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { ensureDependencies } from './dependencies.mjs';
+import { oneAtATime } from './one-at-a-time.mjs';
 import { runScript } from './run.mjs';
 import { requireNode, root, say } from './surroundings.mjs';
 
@@ -25,20 +26,42 @@ const PARTS = {
 /** Ends the program when a build fails.
  * @param {readonly Part[]} parts */
 export async function ensureBuilt(parts) {
-  for (const part of parts) if (!(await ensurePart(part))) process.exit(2);
+  const stale = parts.filter((part) => !isFresh(part));
+  if (stale.length === 0) return;
+  const built = await oneAtATime(join(root, 'dist', 'building.lock'), () => buildParts(stale));
+  if (!built) process.exit(2);
+}
+
+/** @param {readonly Part[]} parts */
+async function buildParts(parts) {
+  for (const part of parts) if (!isFresh(part) && !(await buildPart(part))) return false;
+  return true;
 }
 
 /** @param {Part} part */
-async function ensurePart(part) {
+function isFresh(part) {
+  return contentOf(stampOf(part)) === digestOfPart(part);
+}
+
+/** @param {Part} part */
+function stampOf(part) {
+  return join(root, 'dist', `${part}.stamp`);
+}
+
+/** @param {Part} part */
+function digestOfPart(part) {
   const { sources, configs } = PARTS[part];
-  const stamp = join(root, 'dist', `${part}.stamp`);
-  const digest = digestOf([...sources, ...configs, 'package.json', 'package-lock.json']);
-  if (contentOf(stamp) === digest) return true;
+  return digestOf([...sources, ...configs, 'package.json', 'package-lock.json']);
+}
+
+/** The digest is taken first, so that a source changed meanwhile makes the build stale.
+ * @param {Part} part */
+async function buildPart(part) {
   say(`Building the ${part === 'node' ? 'program' : 'window'} ...`);
-  rmSync(stamp, { force: true });
-  for (const config of configs) if (!(await build(config))) return false;
-  mkdirSync(join(root, 'dist'), { recursive: true });
-  writeFileSync(stamp, digest);
+  const digest = digestOfPart(part);
+  rmSync(stampOf(part), { force: true });
+  for (const config of PARTS[part].configs) if (!(await build(config))) return false;
+  writeFileSync(stampOf(part), digest);
   return true;
 }
 

@@ -72,7 +72,9 @@ function countVitest(report) {
     if (!['passed', 'failed'].includes(test.status)) notRun.push(`${test.fullName}${reasonOf(test)}`);
   }
   const broken = report.testResults.filter(
-    (/** @type {any} */ file) => file.status === 'failed' && file.assertionResults.length === 0,
+    (/** @type {any} */ file) =>
+      file.status === 'failed' &&
+      !file.assertionResults.some((/** @type {any} */ test) => test.status === 'failed'),
   ).length;
   const failed = report.numFailedTests + broken;
   return {
