@@ -2,6 +2,7 @@
 
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { oneAtATime } from './one-at-a-time.mjs';
 import { run } from './run.mjs';
 import { root, say } from './surroundings.mjs';
 
@@ -9,31 +10,42 @@ import { root, say } from './surroundings.mjs';
 
 /** Ends the program when the packages cannot be installed. */
 export async function ensureDependencies() {
-  if (areInstalled()) return;
-  say('Installing the packages (once) ...');
-  if ((await npm(['ci', '--no-audit', '--no-fund'])) === 0) return;
+  if (areInstalled() || (await oneAtATime(join(root, 'dist', 'installing.lock'), install))) return;
   say(
     'The packages could not be installed; npm says why above. Is there a connection to the package registry?',
   );
   process.exit(2);
 }
 
+async function install() {
+  if (areInstalled()) return true;
+  say('Installing the packages (once) ...');
+  return (await npm(['ci', '--no-audit', '--no-fund'])) === 0;
+}
+
 /** npm keeps a list of what it has installed; compare that with what is wanted. */
 function areInstalled() {
   const wanted = packagesIn(join(root, 'package-lock.json'));
   const installed = packagesIn(join(root, 'node_modules', '.package-lock.json'));
-  if (!wanted || !installed) return false;
-  return Object.entries(wanted).every(([path, entry]) => path === '' || agrees(entry, installed[path]));
+  return wanted !== null && installed !== null && missingPackages(wanted, installed).length === 0;
 }
 
 /**
- * Optional packages are for other platforms and may be missing.
- * @param {Package} wanted
+ * Paths of the packages that are not there as wanted. Optional ones are for other systems and may be left out.
+ * @param {Readonly<Record<string, Package>>} wanted
+ * @param {Readonly<Record<string, Package>>} installed
+ */
+export function missingPackages(wanted, installed) {
+  return Object.keys(wanted).filter((path) => path !== '' && !agrees(wanted[path], installed[path]));
+}
+
+/**
+ * @param {Package | undefined} wanted
  * @param {Package | undefined} installed
  */
 function agrees(wanted, installed) {
-  if (!installed) return wanted.optional === true;
-  return installed.version === wanted.version && installed.integrity === wanted.integrity;
+  if (!installed) return wanted?.optional === true;
+  return installed.version === wanted?.version && installed.integrity === wanted?.integrity;
 }
 
 /**
