@@ -1,6 +1,6 @@
 /** A setup as a scene in plain numbers: eye points, windows and everything that can stand in between. */
 
-import { concertOf, inSetup, platformOf, type Document } from '../../document/document.ts';
+import { belongsTo, concertOf, find, inSetup, platformOf, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import { floorHeightOn } from '../../document/levels.ts';
 import type { Millimetres, Point, Shape } from '../../document/records.ts';
@@ -13,13 +13,14 @@ import {
   shapeOccluders,
   standOccluders,
   tableOccluder,
+  waitingOccluder,
 } from './furniture.ts';
 import { headOccluders, platformOccluders, railOccluders, seatPoints } from './house.ts';
 import { bodyOccluders, targetOf, type PlayerOnFloor } from './people.ts';
 
 /**
  * Order is fixed (places by block and row, items by kind and natural id order), so equal documents give equal scenes.
- * Left out because they are slender: lamps, the columns of stands, empty chairs, and instruments on their pegs.
+ * Left out because they are slender: lamps, the columns of stands, empty chairs, and most instruments on their pegs.
  */
 export function buildScene(document: Document, setup: Id<'setup'>): Scene {
   const players = playersOnFloor(document, setup);
@@ -56,6 +57,12 @@ function itemOccluders(document: Document, setup: Id<'setup'>): Occluder[] {
     ...inSetup(document, setup, 'largeInstrument').flatMap((item) =>
       largeInstrumentOccluders(item, floorAt(item)),
     ),
+    ...inSetup(document, setup, 'instrument').flatMap((instrument) => {
+      const support = find(document, instrument.support);
+      return support && belongsTo(support, setup)
+        ? waitingOccluder(instrument, support, floorAt(support))
+        : [];
+    }),
     ...risers.map(riserOccluder),
     ...inSetup(document, setup, 'shape').flatMap((shape) => shapeOnItsFloor(document, shape, floorAt)),
   ];

@@ -1,10 +1,13 @@
 /** Desks, tables, instruments on the floor, pianos, risers and free shapes as occluders. */
 
+import { instrumentModel } from '../../catalogue/instruments.ts';
 import { largeInstrumentModel } from '../../catalogue/largeInstruments.ts';
 import type { LocalBox } from '../../catalogue/boxes.ts';
 import { lidQuads, pianoModel, USUAL_PIANO, type LocalQuad } from '../../catalogue/pianos.ts';
 import { desksOf, type Rectangle3 } from '../../document/desks.ts';
 import type {
+  Instrument,
+  InstrumentStand,
   LargeInstrument,
   Millimetres,
   Piano,
@@ -38,6 +41,19 @@ export function riserOccluder(riser: Riser): BoxOccluder {
 
 export function largeInstrumentOccluders(item: LargeInstrument, floor: Millimetres): BoxOccluder[] {
   return boxesOf(item, largeInstrumentModel(item.model)?.boxes ?? [], floor);
+}
+
+/** A large instrument that waits: upright on the stand or table that keeps it, which is what to move. */
+export function waitingOccluder(
+  instrument: Instrument,
+  support: InstrumentStand | Table,
+  floor: Millimetres,
+): BoxOccluder[] {
+  const held = instrumentModel(instrument.model)?.held;
+  if (!held) return [];
+  const bottom = support.kind === 'table' ? support.height : 0;
+  const upright = { ...held, x: 0, y: 0, bottom, top: bottom + held.top - held.bottom };
+  return boxesOf(support, [upright], floor).map((box) => ({ ...box, id: `${instrument.id}:waiting` }));
 }
 
 /** The case as boxes, the open lid and the music desk as quadrilaterals. */

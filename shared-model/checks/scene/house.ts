@@ -31,7 +31,7 @@ export function platformOccluders(document: Document): QuadOccluder[] {
 /** How far before the front row's eyes a rail stands. Common practice, no source. */
 const RAIL_AHEAD = 500;
 
-/** A closed rail before each block that has one, straight between neighbouring seats of the front row. */
+/** A closed rail before each block that has one, as long as the front row. */
 export function railOccluders(document: Document): QuadOccluder[] {
   const places = housePlaces(document);
   return allOf(document, 'seatBlock').flatMap((block) => {
@@ -47,8 +47,9 @@ function railOf(block: SeatBlock, front: readonly HousePlace[]): QuadOccluder[] 
   const first = front[0];
   const last = front.at(-1);
   if (!first || !last) return [];
-  const posts = [beside(first, -block.seatPitch / 2), ...front.map((seat) => beside(seat, 0))];
-  posts.push(beside(last, block.seatPitch / 2));
+  // Before a curved row it runs straight from seat to seat; before a straight one it is a single piece.
+  const between = block.curveRadius === 0 ? [] : front.map((seat) => beside(seat, 0));
+  const posts = [beside(first, -block.seatPitch / 2), ...between, beside(last, block.seatPitch / 2)];
   return posts.slice(1).map((to, index) => {
     const from = posts[index] ?? to;
     return upright(block.id, `rail-${index + 1}`, [from, to], [first.floorZ, first.floorZ + block.frontRail]);

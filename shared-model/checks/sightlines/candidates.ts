@@ -7,19 +7,26 @@ export interface Candidates {
   /** The occluders that may hide the target from the current seat, in the order of the scene. */
   readonly list: Int32Array;
   count: number;
+  /** Four numbers for each occluder: the places it concerns; see Stretches. */
+  readonly stretches: Int32Array;
   /** Bits of the current seat. */
   readonly row: Int32Array;
-  /** For each place in the order of seats, which bits change there. */
+  /** For each place of the current block, which bits change there. */
   readonly flips: Int32Array;
 }
 
+/** Seats are gone through in blocks of this many, so that a large house with many occluders needs little room. */
+const BLOCK = 512;
+
 export function createCandidates(scene: CompiledScene): Candidates {
-  const words = Math.ceil(scene.occluders.count / 32);
+  const { count } = scene.occluders;
+  const words = Math.ceil(count / 32);
   return {
-    list: new Int32Array(scene.occluders.count),
+    list: new Int32Array(count),
     count: 0,
+    stretches: new Int32Array(4 * count),
     row: new Int32Array(words),
-    flips: new Int32Array(words * (scene.eyes.x.length + 1)),
+    flips: new Int32Array(words * (BLOCK + 1)),
   };
 }
 
@@ -30,26 +37,24 @@ export function startTarget(
   target: number,
   seats: SeatsByBearing,
 ): void {
-  const { flips, row } = candidates;
+  const { occluders } = scene;
   const window = scene.targets[target];
   if (!window) throw new Error(`no target ${target}`);
   const axis = { x: window.x, y: window.y, margin: window.width / 2 };
   const stretches: Stretches = [0, 0, 0, 0];
-  flips.fill(0);
-  row.fill(0);
-  for (let index = 0; index < scene.occluders.count; index++) {
-    if (scene.occluders.owner[index] === window.owner || scene.occluders.nested[index] === 1) continue;
-    stretchesOf(seats, wedgeOf(scene.occluders, index, axis), stretches);
-    const word = index >> 5;
-    for (const place of stretches) flips[place * row.length + word]! ^= 1 << (index & 31);
+  for (let index = 0; index < occluders.count; index++) {
+    if (occluders.owner[index] === window.owner || occluders.nested[index] === 1) stretches.fill(0);
+    else stretchesOf(seats, wedgeOf(occluders, index, axis), stretches);
+    candidates.stretches.set(stretches, 4 * index);
   }
 }
 
 /** Moves on to the seat at `place` in the order. Every place has to be visited, in order. */
 export function moveTo(candidates: Candidates, place: number): void {
   const { row, flips, list } = candidates;
+  if (place % BLOCK === 0) startBlock(candidates, place);
   let count = 0;
-  for (let word = 0, at = place * row.length; word < row.length; word++, at++) {
+  for (let word = 0, at = (place % BLOCK) * row.length; word < row.length; word++, at++) {
     let bits = row[word]! ^ flips[at]!;
     row[word] = bits;
     while (bits !== 0) {
@@ -58,4 +63,20 @@ export function moveTo(candidates: Candidates, place: number): void {
     }
   }
   candidates.count = count;
+}
+
+/** Notes where in the block of places from `start` each occluder begins and ends to matter. */
+function startBlock({ stretches, row, flips }: Candidates, start: number): void {
+  row.fill(0);
+  flips.fill(0);
+  for (let i = 0; i < stretches.length; i += 2) {
+    const from = Math.max(start, stretches[i]!);
+    const to = Math.min(start + BLOCK, stretches[i + 1]!);
+    if (from >= to) continue;
+    const index = i >> 2;
+    const bit = 1 << (index & 31);
+    const word = index >> 5;
+    flips[(from - start) * row.length + word]! ^= bit;
+    flips[(to - start) * row.length + word]! ^= bit;
+  }
 }

@@ -1,47 +1,84 @@
 /** Who hides whom: what each record alone takes away from each player. */
 
-import type { HouseFigure } from '../report.ts';
-import type { Occluder, Scene } from '../scene.ts';
-import { visibleShares } from './visible-shares.ts';
+import { EVERYTHING } from '../../geometry/shadows/shadows.ts';
+import { uncoveredShare } from '../../geometry/shadows/uncovered.ts';
+import type { Scene } from '../scene.ts';
+import { sortSeats } from './bearings.ts';
+import { createCandidates, moveTo, startTarget, type Candidates } from './candidates.ts';
+import { compileScene, type CompiledScene } from './compile-scene.ts';
+import { aim, castShadow, createKernel, type Kernel } from './pair-kernel.ts';
 
-type Losses = HouseFigure['coveredBy'];
+export interface RecordLoss {
+  readonly record: string;
+  /** Mean over the house of the share of the window (0..1) that it would cover if nothing else stood there. */
+  readonly loss: number;
+}
 
 /** Losses under this share of a window are not worth naming. */
 const NEGLIGIBLE = 1e-6;
 
 /**
- * For each target the records that cover it, worst first: the mean over the house of the share of its window that the
- * record would cover if nothing else stood there. Shadows overlap, so these may add up to more than what is lost in all.
+ * For each target the records that cover it, worst first. Shadows overlap, so these may add up to more than what is
+ * lost in all.
  */
-export function lossesByRecord(scene: Scene): Losses[] {
-  const losses = scene.targets.map((): { record: string; loss: number }[] => []);
-  if (scene.seats.length === 0) return losses;
-  for (const [record, occluders] of occludersByRecord(scene)) {
-    meanLosses({ ...scene, occluders }).forEach((loss, target) => {
-      if (loss > NEGLIGIBLE) losses[target]?.push({ record, loss });
-    });
-  }
-  for (const list of losses) list.sort((a, b) => b.loss - a.loss || (a.record < b.record ? -1 : 1));
-  return losses;
+export function lossesByRecord(scene: Scene): RecordLoss[][] {
+  const { sorted, records, recordOf } = groupedByRecord(scene);
+  const compiled = compileScene(sorted);
+  const kernel = createKernel();
+  const candidates = createCandidates(compiled);
+  return scene.targets.map((window, target) => {
+    const seats = sortSeats(compiled, window.x, window.y);
+    const sums = new Float64Array(records.length);
+    startTarget(candidates, compiled, target, seats);
+    for (let place = 0; place < seats.order.length; place++) {
+      moveTo(candidates, place);
+      if (!aim(kernel, compiled, seats.order[place]!, target)) continue;
+      addLosses(sums, { kernel, compiled, candidates, recordOf });
+    }
+    return ranked(records, sums, scene.seats.length);
+  });
 }
 
-function occludersByRecord(scene: Scene): Map<string, Occluder[]> {
-  const byRecord = new Map<string, Occluder[]>();
-  for (const occluder of scene.occluders) {
-    const known = byRecord.get(occluder.record);
-    if (known) known.push(occluder);
-    else byRecord.set(occluder.record, [occluder]);
-  }
-  return byRecord;
+interface Grouped {
+  /** The scene with all occluders of a record next to each other. */
+  readonly sorted: Scene;
+  readonly records: readonly string[];
+  /** The number of each occluder's record. */
+  readonly recordOf: Int32Array;
 }
 
-function meanLosses(scene: Scene): number[] {
-  const targets = scene.targets.length;
-  const sums = new Array<number>(targets).fill(0);
-  const visible = visibleShares(scene);
-  for (let pair = 0; pair < visible.length; pair++) {
-    const target = pair % targets;
-    sums[target] = (sums[target] ?? 0) + 1 - (visible[pair] ?? 1);
+function groupedByRecord(scene: Scene): Grouped {
+  const records = [...new Set(scene.occluders.map(({ record }) => record))];
+  const numbers = new Map(records.map((record, number) => [record, number]));
+  const numberOf = (record: string): number => numbers.get(record) ?? -1;
+  const occluders = [...scene.occluders].sort((a, b) => numberOf(a.record) - numberOf(b.record));
+  const recordOf = Int32Array.from(occluders, ({ record }) => numberOf(record));
+  return { sorted: { ...scene, occluders }, records, recordOf };
+}
+
+interface Pair {
+  readonly kernel: Kernel;
+  readonly compiled: CompiledScene;
+  readonly candidates: Candidates;
+  readonly recordOf: Int32Array;
+}
+
+/** Adds what each record hides of the pair that the kernel is aimed at. */
+function addLosses(sums: Float64Array, { kernel, compiled, candidates, recordOf }: Pair): void {
+  for (let i = 0; i < candidates.count;) {
+    const record = recordOf[candidates.list[i]!]!;
+    let all = false;
+    kernel.shadows.count = 0;
+    for (; i < candidates.count && recordOf[candidates.list[i]!] === record; i++) {
+      all = castShadow(kernel, compiled.occluders, candidates.list[i]!) === EVERYTHING || all;
+    }
+    sums[record]! += all ? 1 : 1 - uncoveredShare(kernel.shadows);
   }
-  return sums.map((sum) => sum / scene.seats.length);
+}
+
+function ranked(records: readonly string[], sums: Float64Array, seats: number): RecordLoss[] {
+  return records
+    .map((record, number) => ({ record, loss: (sums[number] ?? 0) / Math.max(1, seats) }))
+    .filter(({ loss }) => loss > NEGLIGIBLE)
+    .sort((a, b) => b.loss - a.loss || (a.record < b.record ? -1 : 1));
 }
