@@ -27,18 +27,17 @@ export const remove: Command<Remove> = (document, { ids }) => {
 
 /** The edits that take these records out and keep every reference whole. */
 export function removalOf(document: Document, doomed: readonly AnyRecord[]): Edits {
-  const edits = new Map<string, AnyRecord | null>();
   const gone = new Set<string>(doomed.map(({ id }) => id));
-  // A record that goes with another can take further ones along: round again until none does.
-  for (let before = -1; before !== gone.size;) {
-    before = gone.size;
-    for (const record of document.records.values()) {
-      if (gone.has(record.id) || !referencesOf(record).some(({ id }) => gone.has(id))) continue;
-      const left = withReferences(record, (id) => (gone.has(id) ? null : id));
-      if (left) edits.set(record.id, left);
-      else gone.add(record.id);
+  const edits = new Map<string, AnyRecord | null>();
+  // One round is enough: nothing names an instrument, and what names an item of a removed setup is in it too.
+  for (const record of document.records.values()) {
+    if (gone.has(record.id)) edits.set(record.id, null);
+    else if (referencesOf(record).some(({ id }) => gone.has(id))) {
+      edits.set(
+        record.id,
+        withReferences(record, (id) => (gone.has(id) ? null : id)),
+      );
     }
   }
-  for (const id of gone) edits.set(id, null);
   return edits;
 }

@@ -35,6 +35,8 @@ describe('fresh ids', () => {
 
   it('does not count on from a number that was typed by hand', () => {
     expect(freshId(aDocument(aStand({ id: asId('stand-999999999999') })), 'stand')).toBe('stand-1');
+    const brink = aDocument(aStand({ id: asId('stand-1000000') }), aStand({ id: asId('stand-1000001') }));
+    expect(freshId(brink, 'stand')).toBe('stand-1000002');
   });
 });
 

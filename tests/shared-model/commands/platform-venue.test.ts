@@ -72,6 +72,12 @@ describe('adding a corner', () => {
     expect(doorAt(after)).toEqual(doorAt(document));
   });
 
+  it('leaves the edges behind it as open as they were', () => {
+    const document = frozen(aDocument(aPlatform({ openEdges: [3, 1] })));
+    const after = carriedOut(document, insertCorner(document, { edge: 2, x: 0, y: 5000 }));
+    expect(platformOf(after).openEdges).toEqual([1, 4]);
+  });
+
   it('leaves doors on either side of it where they are', () => {
     const document = frozen(aDocument(aDoor({ id: asId('door-2'), offset: 6000 })));
     const after = carriedOut(document, insertCorner(document, { edge: 2, x: 0, y: 5000 }));

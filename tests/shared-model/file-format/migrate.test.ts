@@ -46,7 +46,10 @@ describe('bringing old files up to date', () => {
   it('leaves what it is given as it was', () => {
     const file = JSON.parse(OLD_TEXT) as Json;
     const before = JSON.stringify(file);
-    expect(migrate(file, 1, 3, INVENTED).ok).toBe(true);
+    expect(migrate(file, 1, 3, INVENTED)).toMatchObject({
+      ok: true,
+      file: { format: 'standlines', version: 3 },
+    });
     expect(JSON.stringify(file)).toBe(before);
   });
 
