@@ -76,6 +76,7 @@ function facesOf(weight: FontWeight): readonly [Face, Face] {
 
 function faceFrom(path: string): Face {
   const font = create(readFileSync(path));
+  if (!('layout' in font)) throw new Error(`${path} is a collection of fonts, not a font`);
   return { name: font.postscriptName, font };
 }
 

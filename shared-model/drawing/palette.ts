@@ -42,7 +42,7 @@ const PRINT: Palette = {
   hairline: '#d3d7da',
   platform: '#f6f2ea',
   riser: '#e9e2d4',
-  building: '#868d94',
+  building: '#7b828a',
   houseSeat: '#ffffff',
   houseSeatLine: '#878e95',
   player: '#cfdfe8',

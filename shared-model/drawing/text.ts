@@ -81,6 +81,7 @@ function printable(text: string): string {
       .replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Cn}]/gu, '')
       // A pile of accents would reach into the lines above.
       .replace(/(\p{M}{3})\p{M}+/gu, '$1')
+      .replace(/ {2,}/g, ' ')
       .trim()
   );
 }

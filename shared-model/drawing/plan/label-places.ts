@@ -34,12 +34,13 @@ export interface LabelSurroundings {
 
 export function placeLabels(requests: readonly LabelRequest[], surroundings: LabelSurroundings): LabelPlaces {
   // What carries its label in a corner is ground that others stand on: labels may lie on it.
-  const solid = requests.filter((request) => request.inside !== 'corner');
+  const solid = requests.slice(0, MOST_LABELS).filter((request) => request.inside !== 'corner');
   const things = createOccupancy([...surroundings.things, ...solid.map((request) => request.item)]);
   const placed: PlacedLabel[] = [];
-  const dropped: LabelRequest[] = [];
-  for (const request of requests) {
-    const label = bestPlace(request, { ...surroundings, things });
+  const dropped: LabelRequest[] = requests.slice(MOST_LABELS);
+  const search: Search = { ...surroundings, things, full: false };
+  for (const request of requests.slice(0, MOST_LABELS)) {
+    const label = bestPlace(request, search);
     if (label) {
       placed.push(label);
       surroundings.texts.take(withAir(label.box));
@@ -53,7 +54,12 @@ interface Search {
   readonly texts: Occupancy;
   readonly things: Occupancy;
   readonly area: Box | null;
+  /** Set once a bubble found no room anywhere: what is full stays full. */
+  full: boolean;
 }
+
+/** No plan that anybody can read has more; beyond, the table of marks must do. */
+const MOST_LABELS = 500;
 
 /** How far off the thing labels are tried, mm; from the second on with a leader. */
 const RINGS = [0.7, 3.5, 7, 11, 16, 22, 30, 40, 55];
@@ -205,7 +211,7 @@ function anywhere(request: LabelRequest, search: Search): PlacedLabel | null {
   const { area } = search;
   const { item } = request;
   const size = search.sizeOf(request);
-  if (!area) return null;
+  if (!area || search.full) return null;
   let best: Box | null = null;
   let nearest = Infinity;
   for (let y = area.y; y + size.height <= area.y + area.height; y += size.height / 2) {
@@ -215,5 +221,6 @@ function anywhere(request: LabelRequest, search: Search): PlacedLabel | null {
       if (away < nearest && isFree(box, search)) [best, nearest] = [box, away];
     }
   }
+  if (!best && request.name === '') search.full = true;
   return best && { request, box: best, leader: true };
 }

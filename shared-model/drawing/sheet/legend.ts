@@ -13,7 +13,7 @@ const SMALL: Type = { size: TEXT.small, weight: 'regular' };
 /** Lines of notes in a box, from its top; what does not fit is left out, whole lines at a time. */
 export function notes(paragraphs: readonly string[], box: Box, { palette, measure }: TextTools): Primitive {
   const lines = paragraphs.flatMap((words) => wrapped(words, box.width, SMALL, measure));
-  const room = Math.floor(box.height / (SMALL.size * LEADING));
+  const room = Math.floor(box.height / (SMALL.size * LEADING) + 1e-6);
   return grouped('paragraph', linesOfText(lines.slice(0, room), box, { ...SMALL, colour: palette.ink }));
 }
 

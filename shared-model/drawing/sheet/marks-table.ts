@@ -24,18 +24,20 @@ import type { PlotSheetRequest } from './request.ts';
 import type { Table } from './table.ts';
 
 export function marksTable(request: PlotSheetRequest): Table {
-  const { document, setup } = request;
+  const { document, setup, units } = request;
   const marks = shortMarks(document, setup);
+  // Feet, inches and quarters take more room than millimetres.
+  const [distance, notes] = units === 'metric' ? [19, 45] : [25, 33];
   return {
     columns: [
       { title: 'Mark', parts: 11, bold: true },
       { title: 'What', parts: 37 },
-      { title: 'Off centre', parts: 19 },
-      { title: 'From edge', parts: 19 },
+      { title: 'Off centre', parts: distance },
+      { title: 'From edge', parts: distance },
       { title: 'Faces', parts: 33 },
       { title: 'Lip', parts: 12 },
       { title: 'Tilt', parts: 10 },
-      { title: 'Notes', parts: 45 },
+      { title: 'Notes', parts: notes },
     ],
     rows: placedInSetup(document, setup).map((record) =>
       markRow(request, record, marks.get(record.id) ?? ''),

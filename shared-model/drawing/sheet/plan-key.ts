@@ -4,32 +4,29 @@ import { housePlaces } from '../../document/seating.ts';
 import { placedInSetup, letterKey } from '../plan/short-marks.ts';
 import { SCALE_BAR_HEIGHT, scaleBar } from '../plan/scale-bar.ts';
 import type { Box, Primitive } from '../primitives.ts';
-import { notes, notesHeight, signKey, signKeyHeight } from './legend.ts';
+import { notesHeight, signKey, signKeyHeight } from './legend.ts';
 import type { PlotSheetRequest } from './request.ts';
 
 const GAP = 1.6;
 
 export function planKeyHeight(request: PlotSheetRequest, width: number): number {
-  return (
-    SCALE_BAR_HEIGHT +
-    signKeyHeight(width, request) +
-    notesHeight(keyNotes(request), width, request) +
-    2 * GAP
-  );
+  return SCALE_BAR_HEIGHT + GAP + signKeyHeight(width, request);
 }
 
 export function planKey(request: PlotSheetRequest, scale: number, box: Box): Primitive[] {
   const { units, palette } = request;
-  const signs = { x: box.x, y: box.y + SCALE_BAR_HEIGHT + GAP };
-  const below = signs.y + signKeyHeight(box.width, request) + GAP;
   return [
     scaleBar({ scale, units, palette, x: box.x, y: box.y, width: box.width }),
-    ...signKey(signs, box.width, request),
-    notes(keyNotes(request), { ...box, y: below, height: box.y + box.height - below + 1 }, request),
+    ...signKey({ x: box.x, y: box.y + SCALE_BAR_HEIGHT + GAP }, box.width, request),
   ];
 }
 
-function keyNotes({ document, setup, units }: PlotSheetRequest): string[] {
+export function planNotesHeight(request: PlotSheetRequest, width: number): number {
+  return notesHeight(planNotes(request), width, request);
+}
+
+/** Letters of the marks, how distances run, and how to use the print. */
+export function planNotes({ document, setup, units }: PlotSheetRequest): string[] {
   const letters = letterKey(placedInSetup(document, setup));
   const house = housePlaces(document).length > 0 ? ['The seat map shows the whole house.'] : [];
   const unit = units === 'metric' ? 'millimetres' : 'feet and inches';

@@ -7,7 +7,7 @@ import { pageOf, PAPERS, type Orientation, type Page } from '../papers.ts';
 import { PLATFORM_MARGIN } from '../plan/datum.ts';
 import { stageExtent } from '../plan/extent.ts';
 import type { Box } from '../primitives.ts';
-import { planKeyHeight } from './plan-key.ts';
+import { planKeyHeight, planNotesHeight } from './plan-key.ts';
 import type { FittingChoice, PlotRefusal, PlotSheetRequest } from './request.ts';
 import { TITLE_BLOCK_HEIGHT, titleBlockBox } from './title-block.ts';
 
@@ -18,8 +18,9 @@ export interface PlanLayout {
   readonly origin: Point;
   /** What the plan may fill. */
   readonly area: Box;
-  /** For scale bar, keys and notes. */
+  /** For the scale bar and the signs. */
   readonly key: Box;
+  readonly notes: Box;
   readonly title: Box;
 }
 
@@ -44,30 +45,32 @@ function orientations({ options }: PlotSheetRequest): readonly Orientation[] {
 }
 
 const INSET = 2;
+/** Between the notes and the scale bar below them. */
+const KEY_AIR = 1.4;
 
 interface Regions {
   readonly area: Box;
   readonly key: Box;
+  readonly notes: Box;
   readonly title: Box;
 }
 
-/** The key stands beside the title block where there is room, otherwise above it. */
+/** From the bottom up: the title block, the key beside it where there is room or above it, and the notes. */
 function regions(request: PlotSheetRequest, { frame }: Page): Regions {
   const title = titleBlockBox(frame);
   const beside = frame.width - title.width;
   const keyWidth = (beside > 0 ? beside : frame.width) - 2 * INSET;
-  const keyHeight = planKeyHeight(request, keyWidth) + INSET;
-  const strip = beside > 0 ? Math.max(TITLE_BLOCK_HEIGHT, keyHeight) : TITLE_BLOCK_HEIGHT + keyHeight;
-  const bottom = frame.y + frame.height - strip;
+  const keyHeight = planKeyHeight(request, keyWidth) + KEY_AIR;
+  const strip = beside > 0 ? Math.max(TITLE_BLOCK_HEIGHT, keyHeight) : TITLE_BLOCK_HEIGHT + keyHeight + INSET;
+  const keyTop = frame.y + frame.height - strip;
+  const inner = { x: frame.x + INSET, width: frame.width - 2 * INSET };
+  const notesHeight = planNotesHeight(request, inner.width);
+  const notesTop = keyTop - notesHeight - 1;
   return {
     title,
-    key: { x: frame.x + INSET, y: bottom + INSET, width: keyWidth, height: keyHeight - INSET },
-    area: {
-      x: frame.x + INSET,
-      y: frame.y + INSET,
-      width: frame.width - 2 * INSET,
-      height: bottom - frame.y - 2 * INSET,
-    },
+    key: { x: inner.x, y: keyTop + KEY_AIR, width: keyWidth, height: keyHeight - KEY_AIR },
+    notes: { ...inner, y: notesTop, height: notesHeight },
+    area: { ...inner, y: frame.y + INSET, height: notesTop - frame.y - 2 * INSET },
   };
 }
 
@@ -93,11 +96,11 @@ function fits(request: PlotSheetRequest, page: Page, scale: number): boolean {
 
 /** The platform as high as it goes, so that the front rows show below it; in the middle when none would. */
 function layOut(request: PlotSheetRequest, page: Page, scale: number): PlanLayout {
-  const { area, key, title } = regions(request, page);
+  const { area, ...boxes } = regions(request, page);
   const stage = stageExtent(request.document, request.setup);
   const x = area.x + area.width / 2 - (stage.x + stage.width / 2) / scale;
   const top = area.y + PLATFORM_MARGIN + (stage.y + stage.height) / scale;
-  const high: PlanLayout = { page, scale, area, key, title, origin: { x, y: top } };
+  const high: PlanLayout = { ...boxes, page, scale, area, origin: { x, y: top } };
   const spare = area.height - neededSize(request, scale).height;
   if (seatsShown(request, high) === 0) return { ...high, origin: { x, y: top + spare / 2 } };
   const below = lowestSeat(request) / scale;

@@ -6,7 +6,8 @@ import { placedInSetup } from '../plan/short-marks.ts';
 import { rectangle } from '../outline.ts';
 import type { GroupPrimitive, Primitive } from '../primitives.ts';
 import { WEIGHT } from '../style.ts';
-import { planKey } from './plan-key.ts';
+import { notes } from './legend.ts';
+import { planKey, planNotes } from './plan-key.ts';
 import type { PlanLayout } from './plan-layout.ts';
 import type { PlotSheetRequest } from './request.ts';
 import { titleBlock, type TitleFields } from './title-block.ts';
@@ -24,6 +25,7 @@ export function planSheet(request: PlotSheetRequest, layout: PlanLayout, fields:
       frameLine(request, layout),
       ...titleBlock(fields, layout.title, request),
       plan,
+      notes(planNotes(request), layout.notes, request),
       ...planKey(request, layout.scale, layout.key),
     ],
     dropped,

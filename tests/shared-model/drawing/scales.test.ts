@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { pageOf, PAPERS } from '#model/drawing/papers.ts';
+import {
+  isKnownScale,
+  ISO_SCALES,
+  largestScale,
+  offeredScales,
+  scaleDesignation,
+} from '#model/drawing/scales.ts';
+
+/** ISO 5455:1979 section 5.1, recommended reductions (check-values.md section 6). */
+const ISO_5455 = [2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000];
+
+describe('standard scales', () => {
+  it('offers only ratios of ISO 5455 in metric (F5)', () => {
+    for (const scale of offeredScales('metric')) expect(ISO_5455).toContain(scale);
+    expect(offeredScales('metric')).toEqual(ISO_SCALES);
+  });
+
+  it('offers the stage scales 1/2", 1/4" and 1/8" to the foot in imperial', () => {
+    // 12 in / 0.5 in, 12 / 0.25, 12 / 0.125: arithmetic.
+    expect(offeredScales('imperial').slice(0, 3)).toEqual([12 / 0.5, 12 / 0.25, 12 / 0.125]);
+  });
+
+  it('takes 1:25 only by number, and says that it is not of the standard (F5)', () => {
+    expect(isKnownScale(25)).toBe(true);
+    expect(offeredScales('metric')).not.toContain(25);
+    expect(offeredScales('imperial')).not.toContain(25);
+    expect(scaleDesignation(25)).toBe('SCALE 1:25 (not an ISO 5455 scale)');
+    expect(isKnownScale(33)).toBe(false);
+  });
+
+  it('is designated as ISO 5455 section 3 wants it', () => {
+    expect(scaleDesignation(50)).toBe('SCALE 1:50');
+    expect(scaleDesignation(48)).toBe('SCALE 1:48 (1/4" = 1\'-0")');
+  });
+
+  it('picks the largest drawing that fits, or none', () => {
+    expect(largestScale('metric', (scale) => 8400 / scale <= 200)).toBe(50);
+    expect(largestScale('metric', () => false)).toBeNull();
+  });
+});
+
+describe('papers', () => {
+  const points = (millimetres: number) => (millimetres * 72) / 25.4;
+
+  it.each([
+    // F3 of check-values.md section 6, in points.
+    ['A4', 595.276, 841.89],
+    ['A3', 841.89, 1190.551],
+    ['Letter', 612, 792],
+    ['Tabloid', 792, 1224],
+  ] as const)('%s has its published size', (name, width, height) => {
+    const page = pageOf(name, 'portrait');
+    expect(points(page.width)).toBeCloseTo(width, 3);
+    expect(points(page.height)).toBeCloseTo(height, 3);
+    const turned = pageOf(name, 'landscape');
+    expect([turned.width, turned.height]).toEqual([page.height, page.width]);
+  });
+
+  it('each leave a frame inside their borders', () => {
+    for (const { name } of PAPERS) {
+      const { frame, width, height } = pageOf(name, 'landscape');
+      expect(frame.x).toBe(20);
+      expect(width - frame.x - frame.width).toBeCloseTo(10, 9);
+      expect(height - frame.y - frame.height).toBeCloseTo(10, 9);
+    }
+  });
+});
