@@ -43,10 +43,14 @@ export function markOf(document: Document, setup: Id<'setup'>, record: AnyRecord
   return `${kindWord(record.kind)} ${numberOf(document, setup, record)}`;
 }
 
-/** The name if it has one, with the mark behind it for things that are set: "Clarinet (player 1)", "stand 3". */
+/**
+ * The name if it has one, with the mark behind it for things that are set: "Clarinet (player 1)", "stand 3". A carried
+ * instrument without a name goes by its model, which says more than its number.
+ */
 export function labelOf(document: Document, setup: Id<'setup'>, id: string): string {
   const record = find(document, asId(id));
   if (!record) return id;
+  if (record.kind === 'instrument') return record.name || record.model.replaceAll('-', ' ');
   const mark = isPlaced(record) ? markOf(document, setup, record) : '';
   if (!record.name) return mark || markOf(document, setup, record);
   return mark ? `${record.name} (${mark})` : record.name;

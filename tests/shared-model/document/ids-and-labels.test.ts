@@ -98,7 +98,7 @@ describe('a document', () => {
     const label = (id: string): string => labelOf(document, second, id);
     expect(label('player-9')).toBe('Viola (player 2)');
     expect(label('player-2')).toBe('player 1');
-    expect(label('instrument-1')).toBe('instrument 1');
+    expect(label('instrument-1')).toBe('clarinet');
     expect(label('gone-3')).toBe('gone-3');
     expect(label('stalls')).toBe('Stalls');
     const early = find(document, second);

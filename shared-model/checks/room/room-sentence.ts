@@ -1,0 +1,96 @@
+/** The findings of the room checks in words. They are cautions of the tool's own and say so. */
+
+import { formatLength, type Units } from '../../document/measures.ts';
+import type { Finding, FindingCode } from '../finding.ts';
+import { atLeast, figure, subject, type Sentence } from '../reading/sentence.ts';
+import { CLEAR_WIDTH, PINCH_LENGTH, PINCH_WIDTH } from './pinch-points.ts';
+
+type RoomCode = Extract<FindingCode, `room.${string}`>;
+
+/** Whose word counts. Ends every sentence about something on which people can be hurt. */
+const WHO_DECIDES = 'Local codes, the venue and licensed practice decide.';
+
+export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
+  'room.overlap': (finding, document, setup, units) => {
+    const [a, b] = [subject(finding, 0, document, setup), subject(finding, 1, document, setup)];
+    return {
+      headline: `${a} and ${b} run into each other`,
+      text: `They overlap by ${formatLength(-finding.measured, units)}${finding.detail['part'] === 'floor' ? ' on the floor' : ''}.`,
+      advice: `Set them ${atLeast(-finding.measured, units)} apart.`,
+    };
+  },
+
+  'room.offPlatform': (finding, document, setup, units) => ({
+    headline: `${subject(finding, 0, document, setup)} reaches over ${edgeWords(finding)}`,
+    text: `${formatLength(-finding.measured, units)} of it have no floor under them.`,
+    advice: `Move it in by ${atLeast(-finding.measured, units)}. ${WHO_DECIDES}`,
+  }),
+
+  'room.elbow': (finding, document, setup, units) => ({
+    headline: `${subject(finding, 0, document, setup)} lacks elbow room`,
+    text:
+      `${subject(finding, 1, document, setup)} leaves ${formatLength(figure(finding, 'free'), units)} on the ` +
+      `${finding.detail['side'] === 'left' ? 'left' : 'right'}; the instrument wants ${formatLength(figure(finding, 'wanted'), units)}.`,
+    advice: `Make ${atLeast(finding.required - finding.measured, units)} more room there.`,
+  }),
+
+  'room.edge': (finding, document, setup, units) => ({
+    headline: `${subject(finding, 0, document, setup)} is near an open edge`,
+    text:
+      `${formatLength(finding.measured, units)} to the edge, with a drop of ${formatLength(figure(finding, 'drop'), units)}; ` +
+      `you asked for ${formatLength(finding.required, units)}. This is the tool’s own precaution: many codes exempt the audience side of a stage from guards.`,
+    advice: `Move it in by ${atLeast(finding.required - finding.measured, units)}, or mark and watch the edge. ${WHO_DECIDES}`,
+  }),
+
+  'room.door': (finding, document, setup, units) => ({
+    headline: `${subject(finding, 1, document, setup)} stands before ${subject(finding, 0, document, setup)}`,
+    text: `${formatLength(finding.measured, units)} are free before the door; ${formatLength(finding.required, units)} are wanted.`,
+    advice: `Keep the way through the door free. ${WHO_DECIDES}`,
+  }),
+
+  'room.route': (finding, document, setup, units) =>
+    routeSentence(finding, subject(finding, 0, document, setup), units),
+
+  'room.cable': (finding, document, setup) => ({
+    headline: `The cable of ${subject(finding, 0, document, setup)} lies across a way out`,
+    text:
+      finding.measured === 1
+        ? `${subject(finding, 1, document, setup)} walks over it.`
+        : `${finding.measured} players walk over it, ${subject(finding, 1, document, setup)} among them.`,
+    advice: `Lay it along the wall, or cover it with a ramp or mat. ${WHO_DECIDES}`,
+  }),
+
+  'room.noExit': () => ({
+    headline: 'The platform has no way out',
+    text: 'No door or step of the platform is marked as a way out.',
+    advice: `Add the door or the steps that people leave by. ${WHO_DECIDES}`,
+  }),
+};
+
+function routeSentence(finding: Finding, player: string, units: Units): ReturnType<Sentence> {
+  const wanted = formatLength(finding.required, units);
+  if (finding.measured <= 0) {
+    return {
+      headline: `${player} has no way out`,
+      text: `No way from ${player} to an exit is wide enough for a person.`,
+      advice: `Open a way of ${wanted}. ${WHO_DECIDES}`,
+    };
+  }
+  return {
+    headline: `The way out for ${player} is narrow`,
+    text: `${formatLength(finding.measured, units)} at its narrowest; you asked for ${wanted}.${pinchWords(finding, units)}`,
+    advice: `Widen it by ${atLeast(finding.required - finding.measured, units)} there. ${WHO_DECIDES}`,
+  };
+}
+
+function pinchWords({ detail }: Finding, units: Units): string {
+  if (detail['pinch'] !== 'pinch') return '';
+  const [clear, pinch, length] = [CLEAR_WIDTH, PINCH_WIDTH, PINCH_LENGTH].map((value) =>
+    formatLength(value, units),
+  );
+  return ` ADA/ABA 403.5.1 speaks of ${clear}, and of ${pinch} over at most ${length}.`;
+}
+
+function edgeWords({ subjects }: Finding): string {
+  return subjects.length > 1 ? 'the edge of its level' : 'the edge of the platform';
+}

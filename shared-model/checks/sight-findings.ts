@@ -1,0 +1,61 @@
+/** What the sight check has to say: players whom too small a share of the house sees well. */
+
+import { concertOf, find, type Document } from '../document/document.ts';
+import { asId } from '../document/ids.ts';
+import type { Finding } from './finding.ts';
+import type { HouseFigure, SightReport } from './report.ts';
+import type { SeatPoint } from './scene.ts';
+
+/**
+ * `sight.house`, one a player at most: the share of places that see him well against the share the director asked for.
+ * Subjects: the player, then what covers him most. Detail: `lost` places of `places` do not see him well, in rows
+ * `firstRow` to `lastRow` (empty: no row of seats is concerned); the worst place and its share; the mean share of the
+ * window that the worst cover takes.
+ */
+export function sightFindings(document: Document, sight: SightReport): Finding[] {
+  const { limits } = concertOf(document);
+  return sight.figures.flatMap((figure, target) => {
+    if (figure.seenWell >= limits.houseShare) return [];
+    return [sightFinding(document, sight, figure, placesThatLost(sight, target, limits.seesWell))];
+  });
+}
+
+function placesThatLost({ scene, visible }: SightReport, target: number, seesWell: number): SeatPoint[] {
+  const targets = scene.targets.length;
+  return scene.seats.filter((_, seat) => (visible[seat * targets + target] ?? 1) < seesWell);
+}
+
+function sightFinding(
+  document: Document,
+  sight: SightReport,
+  figure: HouseFigure,
+  lost: readonly SeatPoint[],
+): Finding {
+  const player = find(document, asId<'player'>(figure.player));
+  const cover = figure.coveredBy[0];
+  const worstSeat = sight.scene.seats.find(({ id }) => id === figure.worst.seat);
+  return {
+    code: 'sight.house',
+    severity: 'fail',
+    subjects: cover ? [figure.player, cover.record] : [figure.player],
+    measured: figure.seenWell,
+    required: concertOf(document).limits.houseShare,
+    unit: 'share',
+    where: player ? { x: player.x, y: player.y } : null,
+    detail: {
+      lost: lost.length,
+      places: sight.scene.seats.length,
+      ...rowsOf(document, lost),
+      worstSeat: worstSeat?.label ?? '',
+      worstShare: figure.worst.share,
+      loss: cover?.loss ?? 0,
+    },
+  };
+}
+
+/** Names of the first and the last row with a place among these; single places have no row. */
+function rowsOf(document: Document, places: readonly SeatPoint[]): { firstRow: string; lastRow: string } {
+  const inRows = places.filter(({ record }) => document.records.get(record)?.kind === 'seatBlock');
+  const rowOf = (place: SeatPoint | undefined): string => place?.label.split(' ')[0] ?? '';
+  return { firstRow: rowOf(inRows[0]), lastRow: rowOf(inRows.at(-1)) };
+}
