@@ -26,5 +26,5 @@ export const PAST_WINDOW = 1e-6;
 /** Two heights in a window of height 1 that differ by less than this are equal. */
 export const SAME_HEIGHT = 1e-12;
 
-/** The sweep across a window of width 1 moves on by at least this. */
+/** Across a window of width 1, what is nearer than this is at one place, and a sweep moves on by at least this. */
 export const LEAST_STEP = 1e-13;

@@ -1,10 +1,11 @@
 /** The convex hull of a few upright strokes, as columns. */
 
+import { LEAST_STEP } from '../tolerances.ts';
 import { MOST_COLUMNS, type Outline } from './shadows.ts';
 
 /**
  * `outline` holds strokes (u, lo to hi) in any order; afterwards its columns are the convex hull of them all: sorted
- * by u, one column for each different u.
+ * by u, one column for each different u. Strokes closer than LEAST_STEP are at the same u.
  */
 export function hullColumns(outline: Outline): void {
   sortByU(outline);
@@ -31,12 +32,12 @@ function sortByU({ u, lo, hi, size }: Outline): void {
   }
 }
 
-/** Strokes at the very same u become one. */
+/** Strokes at the same u become one. */
 function mergeEqual(outline: Outline): void {
   const { u, lo, hi, size } = outline;
   let last = 0;
   for (let i = 1; i < size; i++) {
-    if (u[i] === u[last]) {
+    if (u[i]! - u[last]! < LEAST_STEP) {
       if (lo[i]! < lo[last]!) lo[last] = lo[i]!;
       if (hi[i]! > hi[last]!) hi[last] = hi[i]!;
     } else {

@@ -130,7 +130,9 @@ function beginStretch({ u, lo, hi }: Shadows, shadow: number, at: number, side: 
   const { records, column } = room;
   const record = shadow * RECORD;
   const end = u[at + 1]!;
-  const perWidth = 1 / (end - u[at]!);
+  const width = end - u[at]!;
+  // A stretch of next to no width has no slope to speak of, and no area.
+  const perWidth = width > LEAST_STEP ? 1 / width : 0;
   column[shadow] = at;
   records[record + LOW + side] = lo[at]!;
   records[record + HIGH + side] = hi[at]!;
