@@ -16,7 +16,7 @@ export const reachSentence: Readonly<Record<ReachCode, Sentence>> = {
   }),
 
   'reach.late': (finding, document, setup) => ({
-    headline: `${subject(finding, 0, document, setup)} has too little time ${purposeWords(finding, document, setup)}`,
+    headline: `${subject(finding, 0, document, setup)} ${finding.severity === 'fail' ? 'has' : 'may have'} too little time ${purposeWords(finding, document, setup)}`,
     text:
       `It takes ${seconds(figure(finding, 'seconds'))} (${seconds(figure(finding, 'secondsLeast'))} to ` +
       `${seconds(figure(finding, 'secondsMost'))} by the published ranges); the rest is ${seconds(finding.required)}.`,
