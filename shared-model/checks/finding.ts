@@ -18,18 +18,32 @@ export type FindingCode =
   | 'reach.noHand'
   /** Two footprints overlap. Subjects: the two items. */
   | 'room.overlap'
-  /** Something reaches over the platform's outline. Subjects: item. */
+  /** Something reaches over the platform's outline, or over the level it stands on. Subjects: item, that level. */
   | 'room.offPlatform'
   /** A player lacks elbow room. Subjects: player, what is in the way. */
   | 'room.elbow'
   /** A player, chair or stand is near an open edge. Subjects: item. */
   | 'room.edge'
+  /** Something stands close before a door. Subjects: door, item. */
+  | 'room.door'
   /** No route of the asked width from a player to an exit. Subjects: player. */
   | 'room.route'
-  /** An uncovered cable crosses a route. Subjects: lamp, player. */
+  /** An uncovered cable lies across routes. Subjects: lamp, the first player whose route it is. */
   | 'room.cable'
   /** The platform has no exit. */
-  | 'room.noExit';
+  | 'room.noExit'
+  /** Pages are seen at a steep angle, or from behind. Subjects: player, stand. */
+  | 'reading.angle'
+  /** A row of pages is so wide that the head or the body turns across it. Subjects: player, stand. */
+  | 'reading.turn'
+  /** Staves are printed smaller or larger than librarians ask for. Subjects: player, stand. */
+  | 'reading.staff'
+  /** Two players who must see each other cannot. Subjects: the two, then what is in the way, worst first. */
+  | 'facing.blocked'
+  /** A player has to turn his body to look at another whom he must see. Subjects: player, partner. */
+  | 'facing.turn'
+  /** A player faces away from the house by more than a profile. Subjects: player. */
+  | 'facing.house';
 
 /** A change that was tried on the document; `after` is what the check measured then. */
 export type Remedy =

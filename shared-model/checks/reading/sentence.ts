@@ -1,0 +1,59 @@
+/** What a sentence about a finding is made of, and the words that the sentences of reading and facing share. */
+
+import type { Document } from '../../document/document.ts';
+import type { Id } from '../../document/ids.ts';
+import { labelOf } from '../../document/labels.ts';
+import { formatLength, type Units } from '../../document/measures.ts';
+import type { Degrees, Millimetres } from '../../document/records.ts';
+import type { Finding } from '../finding.ts';
+
+export interface Told {
+  readonly headline: string;
+  readonly text: string;
+  /** Empty: there is nothing to be done. */
+  readonly advice: string;
+}
+
+export type Sentence = (finding: Finding, document: Document, setup: Id<'setup'>, units: Units) => Told;
+
+/** The label of the finding's subject at a place in its list. */
+export function subject(
+  { subjects }: Finding,
+  place: number,
+  document: Document,
+  setup: Id<'setup'>,
+): string {
+  return labelOf(document, setup, subjects[place] ?? '');
+}
+
+/** A figure of the finding's detail; NaN when the finding has none of that name. */
+export function figure({ detail }: Finding, name: string): number {
+  const value = detail[name];
+  return typeof value === 'number' ? value : NaN;
+}
+
+/** "52°". */
+export function angle(value: Degrees): string {
+  return `${Math.round(value)}°`;
+}
+
+/** An angle that is over a limit is not rounded down to it: "45.4°" and not "45° against 45°". */
+export function angleOver(value: Degrees, limit: Degrees): string {
+  return Math.round(value) > limit ? angle(value) : `${(Math.ceil(value * 10 - 1e-6) / 10).toFixed(1)}°`;
+}
+
+/** At least this angle, in whole degrees: turning by so much clears. */
+export function atLeastAngle(value: Degrees): string {
+  return `${Math.ceil(value - 1e-6)}°`;
+}
+
+/** At least this length in the words of the trade: what is to be lowered by so much clears. */
+export function atLeast(length: Millimetres, units: Units): string {
+  const step = units === 'metric' ? 1 : 25.4 / 4;
+  return formatLength(Math.ceil(length / step - 1e-9) * step, units);
+}
+
+/** Staves are measured in millimetres everywhere. */
+export function staff(size: Millimetres): string {
+  return `${Number(size.toFixed(2))} mm`;
+}
