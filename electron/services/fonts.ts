@@ -33,11 +33,16 @@ export function loadFaces(): Faces {
 
 /** Widths as the PDF painter sets them, kerning included. */
 export function createMeasure(faces: Faces = loadFaces()): MeasureText {
+  const known: Readonly<Record<FontWeight, Map<string, number>>> = { regular: new Map(), bold: new Map() };
   return (text, size, weight) => {
-    let width = 0;
-    for (const run of runsOf(faces, text, weight).runs) width += runWidth(run) * size;
-    return width;
+    const width = known[weight].get(text) ?? widthOf(faces, text, weight);
+    keep(known[weight], text, width);
+    return width * size;
   };
+}
+
+function widthOf(faces: Faces, text: string, weight: FontWeight): number {
+  return runsOf(faces, text, weight).runs.reduce((sum, run) => sum + runWidth(run), 0);
 }
 
 export interface Runs {
@@ -97,7 +102,6 @@ function wordsOf(text: string): string[] {
   return text.split(/(?<= )/);
 }
 
-const MOST_WORDS_KEPT = 20_000;
 const widths = new WeakMap<Face, Map<string, number>>();
 
 function wordUnits(face: Face, word: string): number {
@@ -106,8 +110,14 @@ function wordUnits(face: Face, word: string): number {
   const width = known.get(word);
   if (width !== undefined) return width;
   const measured = face.font.layout(word).advanceWidth;
-  // Cheap protection against a document that is all different words.
-  if (known.size >= MOST_WORDS_KEPT) known.clear();
-  known.set(word, measured);
+  keep(known, word, measured);
   return measured;
+}
+
+const MOST_KEPT = 20_000;
+
+/** Remembers a width; forgets all when a document turns out to be all different words. */
+function keep(known: Map<string, number>, text: string, width: number): void {
+  if (known.size >= MOST_KEPT) known.clear();
+  known.set(text, width);
 }

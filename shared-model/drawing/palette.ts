@@ -83,7 +83,8 @@ const DARK: Palette = {
   playerHead: '#a9cfe6',
   chair: '#1b1f24',
   desk: '#b3bac1',
-  page: '#f4f1ea',
+  // Dark enough for the lip, drawn in ink, to stand out against it.
+  page: '#807c72',
   metal: '#a3abb3',
   wood: '#6a4f2a',
   instrument: '#e0ab68',

@@ -5,12 +5,11 @@ import { createOccupancy, type Occupancy } from './occupancy.ts';
 import { planContext, type PlanContext, type PlanRequest } from './plan/context.ts';
 import { drawDatum, drawGrid, drawWords } from './plan/datum.ts';
 import { drawDimensions } from './plan/dimensions.ts';
-import { drawHouse } from './plan/house.ts';
-import { drawItems, drawRisers } from './plan/items.ts';
+import { drawHouse, placeBoxes } from './plan/house.ts';
+import { drawRisers, drawThings } from './plan/items.ts';
 import { drawLabels, findLabelPlaces } from './plan/labels.ts';
 import type { LabelPlaces } from './plan/label-places.ts';
 import { itemBox } from './plan/label-requests.ts';
-import { placedInSetup } from './plan/short-marks.ts';
 import { drawReach, drawRoutes } from './plan/overlays.ts';
 import { drawPlatform } from './plan/platform.ts';
 import type { GroupPrimitive, Primitive } from './primitives.ts';
@@ -18,20 +17,21 @@ import type { GroupPrimitive, Primitive } from './primitives.ts';
 export { planContext, WORST_SEEN } from './plan/context.ts';
 export type { PlanContext, PlanLayers, PlanRequest } from './plan/context.ts';
 export { houseExtent, planExtent, stageExtent } from './plan/extent.ts';
-export { describeItem, drawItem, drawItems, drawRisers } from './plan/items.ts';
+export { levelsApart } from './plan/levels-apart.ts';
+export { describeItem, drawItem, drawItems, drawRisers, drawThings } from './plan/items.ts';
 
 /** The plan from the ground up, in mm on the page. `scale` and `origin` say where the stage lies on it. */
 export function planDrawing(request: PlanRequest): Primitive[] {
   const context = planContext(request);
   const ground = [...drawGround(context), ...drawRisers(context)];
-  const items = drawItems(context);
+  const items = drawThings(context);
   const { below, above } = drawAnnotations(context, [...ground, ...items]);
   return [...ground, ...below, ...drawOverlays(context), ...items, ...above];
 }
 
 /** What stays as it is while items are dragged: house, platform, grid, centre line, words. */
 export function drawGround(context: PlanContext): GroupPrimitive[] {
-  const taken = createOccupancy();
+  const taken = createOccupancy(placeBoxes(context));
   const datum = drawDatum(context, taken);
   const words = drawWords(context, taken);
   const platform = drawPlatform(context, taken);
@@ -64,6 +64,6 @@ export function drawAnnotations(context: PlanContext, drawn: readonly Primitive[
 }
 
 function solidThings(context: PlanContext): Occupancy {
-  const solid = placedInSetup(context.document, context.setup).filter((record) => record.kind !== 'riser');
+  const solid = context.items.filter((record) => record.kind !== 'riser');
   return createOccupancy(solid.map((record) => itemBox(context, record)));
 }

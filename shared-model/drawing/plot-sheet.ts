@@ -3,6 +3,7 @@
 import { concertOf, find } from '../document/document.ts';
 import { housePlaces } from '../document/seating.ts';
 import { rectangle } from './outline.ts';
+import { levelsApart } from './plan/levels-apart.ts';
 import { pageOf, type Page } from './papers.ts';
 import type { Box, Primitive, Sheet } from './primitives.ts';
 import { scaleDesignation } from './scales.ts';
@@ -36,7 +37,8 @@ export type {
  * All sheets of the plot. An asked scale that is not a standard one or does not fit is refused with what would do;
  * throws when the document has no such setup.
  */
-export function plotSheets(request: PlotSheetRequest): PlotResult {
+export function plotSheets(asked: PlotSheetRequest): PlotResult {
+  const request = { ...asked, document: levelsApart(asked.document) };
   const layout = planLayout(request);
   if ('ok' in layout) return layout;
   const { page } = layout;

@@ -3,13 +3,13 @@
 import { inSetup, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import type { Units } from '../../document/measures.ts';
-import type { Point, PlacedRecord, Riser } from '../../document/records.ts';
+import type { Instrument, PlacedRecord, Point, Riser } from '../../document/records.ts';
 import type { Report } from '../../checks/report.ts';
 import { chain, mapPath, mapPoint, shift, turnAbout, type Affine } from '../affine.ts';
 import type { Path } from '../outline.ts';
 import type { Palette } from '../palette.ts';
 import type { Box, MeasureText, PathPrimitive, Stroke } from '../primitives.ts';
-import { shortMarks } from './short-marks.ts';
+import { placedInSetup, shortMarks } from './short-marks.ts';
 
 export interface PlanLayers {
   readonly seats: boolean;
@@ -51,18 +51,36 @@ export interface PlanRequest {
 export interface PlanContext extends PlanRequest {
   /** From the stage (mm, y upstage) to the page (mm on paper, y down). */
   readonly toPage: Affine;
-  readonly marks: ReadonlyMap<string, string>;
+  /** Everything placed in the setup, kind by kind in the order of the marks. */
+  readonly items: readonly PlacedRecord[];
   readonly risers: readonly Riser[];
+  readonly marks: ReadonlyMap<string, string>;
+  /** What each player has in hand from the start. */
+  readonly held: ReadonlyMap<string, readonly Instrument[]>;
 }
 
 export function planContext(request: PlanRequest): PlanContext {
   const { document, setup, scale, origin } = request;
+  const items = placedInSetup(document, setup);
   return {
     ...request,
     toPage: { a: 1 / scale, b: 0, c: 0, d: -1 / scale, e: origin.x, f: origin.y },
-    marks: shortMarks(document, setup),
-    risers: inSetup(document, setup, 'riser'),
+    items,
+    risers: items.filter((record) => record.kind === 'riser'),
+    marks: shortMarks(items),
+    held: heldInstruments(document, setup),
   };
+}
+
+function heldInstruments(document: Document, setup: Id<'setup'>): Map<string, Instrument[]> {
+  const held = new Map<string, Instrument[]>();
+  for (const instrument of inSetup(document, setup, 'instrument')) {
+    if (instrument.support !== null) continue;
+    const others = held.get(instrument.player);
+    if (others) others.push(instrument);
+    else held.set(instrument.player, [instrument]);
+  }
+  return held;
 }
 
 export function onPage(context: PlanContext, point: Point): Point {

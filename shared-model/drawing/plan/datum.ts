@@ -3,7 +3,7 @@
 import { platformOf } from '../../document/document.ts';
 import type { Units } from '../../document/measures.ts';
 import type { Point } from '../../document/records.ts';
-import { boxOfPoints } from '../bounds.ts';
+import { boxContains, boxOfPoints, textBox } from '../bounds.ts';
 import { firstFree, type Occupancy } from '../occupancy.ts';
 import { line, roundedRectangle } from '../outline.ts';
 import type { Box, GroupPrimitive, PathItem, Primitive, TextPrimitive } from '../primitives.ts';
@@ -17,7 +17,7 @@ const DATUM_OUT = 9;
 const WORDS_OUT = 12.6;
 
 /** Room on paper that the platform needs on every side for its words and figures. */
-export const PLATFORM_MARGIN = 17;
+export const PLATFORM_MARGIN = 14.5;
 
 /** Grid lines and their figures; figures that would fall on what is `taken` are left out. Static. */
 export function drawGrid(context: PlanContext, taken: Occupancy): GroupPrimitive {
@@ -102,27 +102,46 @@ export function drawWords(context: PlanContext, taken: Occupancy): GroupPrimitiv
     anchor: 'middle',
   } as const;
   const cap = TEXT.strong * CAP_HEIGHT;
-  const level = (words: string, y: number) =>
-    ASIDE.map((share) =>
-      textLine(words, { x: middleX + share * Math.max(box.width, LEAST_SPREAD), y }, look),
-    );
-  const upright = (words: string, x: number) =>
-    ASIDE.map((share) =>
-      textLine(words, { x, y: middleY - (share - 0.25) * box.height }, { ...look, turn: -90 }),
-    );
+  // `out` leads away from the platform; further out where seats or other words are in the way.
+  const level = (words: string, y: number, out: number) =>
+    places((share, further) => {
+      const x = middleX + share * Math.max(box.width, LEAST_SPREAD);
+      return textLine(words, { x, y: y + out * further }, look);
+    });
+  const upright = (words: string, x: number, out: number) =>
+    places((share, further) => {
+      const y = middleY - (share - 0.25) * box.height;
+      return textLine(words, { x: x + out * further, y }, { ...look, turn: -90 });
+    });
   const words = [
-    level('UPSTAGE', box.y - WORDS_OUT + cap),
-    level('HOUSE', box.y + box.height + WORDS_OUT),
-    upright('STAGE RIGHT', box.x - WORDS_OUT + cap),
-    upright('STAGE LEFT', box.x + box.width + WORDS_OUT),
+    level('UPSTAGE', box.y - WORDS_OUT + cap, -1),
+    level('HOUSE', box.y + box.height + WORDS_OUT, 1),
+    upright('STAGE RIGHT', box.x - WORDS_OUT + cap, -1),
+    upright('STAGE LEFT', box.x + box.width + WORDS_OUT, 1),
   ];
   return {
     kind: 'group',
     description: 'The house is at the bottom, stage left on the right-hand side',
-    children: words.flatMap((candidates) => firstFree(candidates, taken, context.measure)),
+    children: words.flatMap((candidates) =>
+      firstFree(
+        candidates.filter((text) => isOnArea(context, text)),
+        taken,
+        context.measure,
+      ),
+    ),
   };
 }
 
+function places(textAt: (share: number, further: number) => TextPrimitive): TextPrimitive[] {
+  return FURTHER.flatMap((further) => ASIDE.map((share) => textAt(share, further)));
+}
+
+function isOnArea({ area, measure }: PlanContext, text: TextPrimitive): boolean {
+  return area === null || boxContains(area, textBox(text, measure));
+}
+
+/** How much further off the platform the words are tried, mm. */
+const FURTHER = [0, 5, 10, 16, 24, 34, 46];
 /** Where the words are tried, in shares of the platform's breadth off its middle. */
 const ASIDE = [0.25, -0.25, 0.38, -0.38, 0.6, -0.6];
 /** Beside the centre line's plate even when the platform is small on paper. */

@@ -10,7 +10,6 @@ import type { Box, GroupPrimitive, PathItem, Primitive, TextPrimitive } from '..
 import { TEXT, WEIGHT } from '../style.ts';
 import { textLine } from '../text.ts';
 import { onPage, pen, type PlanContext } from './context.ts';
-import { placedInSetup } from './short-marks.ts';
 
 export interface DimensionRoom {
   /** Figures never fall on other texts. Grows by the figures. */
@@ -28,7 +27,7 @@ export function drawDimensions(context: PlanContext, { texts, things }: Dimensio
   if (dimensions === 'none') return [];
   const insist = dimensions !== 'all';
   const records = insist
-    ? placedInSetup(context.document, context.setup).filter((record) => dimensions.includes(record.id))
+    ? context.items.filter((record) => dimensions.includes(record.id))
     : [
         ...inSetup(context.document, context.setup, 'stand'),
         ...inSetup(context.document, context.setup, 'player'),

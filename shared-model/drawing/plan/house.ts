@@ -3,17 +3,17 @@
 import type { Report, SightBand } from '../../checks/report.ts';
 import { allOf } from '../../document/document.ts';
 import { housePlaces, type HousePlace } from '../../document/seating.ts';
-import type { Place, SeatBlock } from '../../document/records.ts';
+import type { Place, Point, SeatBlock } from '../../document/records.ts';
 import { IDENTITY, mapPath } from '../affine.ts';
 import { boxContains } from '../bounds.ts';
 import type { Occupancy } from '../occupancy.ts';
 import { polyline, roundedRectangle } from '../outline.ts';
-import type { GroupPrimitive, PathItem, Primitive } from '../primitives.ts';
+import type { Box, GroupPrimitive, PathItem, Primitive } from '../primitives.ts';
 import { bandMark, bandOf, bandRim, BANDS, SIGHT_BANDS } from '../sight-bands.ts';
 import { WEIGHT } from '../style.ts';
 import { itemToPage, onPage, paint, pen, WORST_SEEN, type PlanContext } from './context.ts';
 import { placeSymbol } from './places.ts';
-import { rowNames } from './row-names.ts';
+import { blockName, rowNames } from './row-names.ts';
 
 /** All places of the house, each block one group. Static while items are dragged, but for the bands. */
 export function drawHouse(context: PlanContext, taken: Occupancy): GroupPrimitive {
@@ -66,7 +66,10 @@ function drawBlock(
     const alike = seats.filter((seat) => (bandsById.get(seat.id) ?? null) === band);
     if (alike.length > 0) children.push(...drawSeats(context, alike, { block, band }));
   }
-  children.push(...rowNames(context, block, { seats, taken }));
+  children.push(
+    ...rowNames(context, block, { seats, taken }),
+    ...blockName(context, block, { seats, taken }),
+  );
   return {
     kind: 'group',
     subject: block.id,
@@ -152,7 +155,8 @@ function drawPlace(context: PlanContext, place: Place, band: SightBand | null): 
   };
 }
 
-function isInArea(context: PlanContext, place: HousePlace): boolean {
+/** Whether the whole seat lies in the area that may be drawn in. */
+export function isInArea(context: PlanContext, place: Point): boolean {
   if (!context.area) return true;
   const at = onPage(context, place);
   const reach = SEAT_HALF / context.scale;
@@ -160,6 +164,20 @@ function isInArea(context: PlanContext, place: HousePlace): boolean {
 }
 
 const SEAT_HALF = 300;
+
+/** Where the places of the house are on the page, as far as they are drawn: texts keep off them. */
+export function placeBoxes(context: PlanContext): Box[] {
+  if (!context.layers.seats) return [];
+  const half = CUSHION_HALF / context.scale;
+  return housePlaces(context.document)
+    .filter((place) => isInArea(context, place))
+    .map((place) => {
+      const at = onPage(context, place);
+      return { x: at.x - half, y: at.y - half, width: 2 * half, height: 2 * half };
+    });
+}
+
+const CUSHION_HALF = 220;
 
 function groupedByRecord(places: readonly HousePlace[]): Map<string, HousePlace[]> {
   const groups = new Map<string, HousePlace[]>();

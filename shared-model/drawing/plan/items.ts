@@ -10,7 +10,6 @@ import { drawInstrumentStand, drawLamp, drawRiser, drawShape, drawTable } from '
 import { drawLargeInstrument, drawPiano } from './large.ts';
 import { drawPlayer } from './players.ts';
 import { drawSeat } from './seats.ts';
-import { placedInSetup } from './short-marks.ts';
 import { drawStand } from './stands.ts';
 
 /** The symbol of one record, without its label; `subject` is its id. */
@@ -28,11 +27,15 @@ export function drawRisers(context: PlanContext): GroupPrimitive[] {
   return context.risers.map((riser) => drawItem(riser, context));
 }
 
-/** All other items of the setup, what lies lowest first. */
+/** All items of the setup, what lies lowest first. */
 export function drawItems(context: PlanContext): GroupPrimitive[] {
-  const records = placedInSetup(context.document, context.setup);
-  return LAYERS.flatMap((kinds) => records.filter((record) => kinds.includes(record.kind))).map((record) =>
-    drawItem(record, context),
+  return [...drawRisers(context), ...drawThings(context)];
+}
+
+/** The items of the setup without its risers. */
+export function drawThings(context: PlanContext): GroupPrimitive[] {
+  return LAYERS.flatMap((kinds) => context.items.filter((record) => kinds.includes(record.kind))).map(
+    (record) => drawItem(record, context),
   );
 }
 

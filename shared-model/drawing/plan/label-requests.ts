@@ -5,14 +5,12 @@ import { largeInstrumentModel } from '../../catalogue/largeInstruments.ts';
 import { chairOutline, outlineOf } from '../../catalogue/outlines.ts';
 import { pianoModel } from '../../catalogue/pianos.ts';
 import { allOf } from '../../document/document.ts';
-import { housePlaces } from '../../document/seating.ts';
 import type { PlacedRecord } from '../../document/records.ts';
 import { boxContains, boxOfPoints } from '../bounds.ts';
 import type { Box } from '../primitives.ts';
 import { oneLine } from '../text.ts';
 import { onPage, type PlanContext } from './context.ts';
-import { heldBy } from './players.ts';
-import { placedInSetup } from './short-marks.ts';
+import { isInArea } from './house.ts';
 
 export interface LabelRequest {
   readonly subject: string;
@@ -29,7 +27,7 @@ export interface LabelRequest {
 /** Labels of the items and of the single places in the house, as the layers ask for them. */
 export function labelRequests(context: PlanContext): LabelRequest[] {
   const { marks, names } = context.layers;
-  const items = placedInSetup(context.document, context.setup).map((record) => ({
+  const items = context.items.map((record) => ({
     subject: record.id,
     mark: marks ? (context.marks.get(record.id) ?? '') : '',
     name: names ? nameOf(context, record) : '',
@@ -37,7 +35,7 @@ export function labelRequests(context: PlanContext): LabelRequest[] {
     inside: CARRY_LABELS[record.kind] ?? null,
   }));
   return [...items, ...placeRequests(context)].filter(
-    (request) => (request.mark !== '' || request.name !== '') && isInArea(context, request.item),
+    (request) => (request.mark !== '' || request.name !== '') && itemIsInArea(context, request.item),
   );
 }
 
@@ -66,7 +64,7 @@ function nameOf(context: PlanContext, record: PlacedRecord): string {
 }
 
 function heldNames(context: PlanContext, player: PlacedRecord & { readonly kind: 'player' }): string {
-  return heldBy(context, player)
+  return (context.held.get(player.id) ?? [])
     .map((instrument) => oneLine(instrument.name) || (instrumentModel(instrument.model)?.name ?? ''))
     .filter((name) => name !== '')
     .join(', ');
@@ -74,7 +72,8 @@ function heldNames(context: PlanContext, player: PlacedRecord & { readonly kind:
 
 function placeRequests(context: PlanContext): LabelRequest[] {
   if (!context.layers.seats || !context.layers.names) return [];
-  return allOf(context.document, 'place').map((place) => {
+  const shown = allOf(context.document, 'place').filter((place) => isInArea(context, place));
+  return shown.map((place) => {
     const at = onPage(context, place);
     const half = PLACE_HALF / context.scale;
     return {
@@ -89,19 +88,7 @@ function placeRequests(context: PlanContext): LabelRequest[] {
 
 const PLACE_HALF = 400;
 
-/** The seats round labelled places, so that their labels keep off them. */
-export function seatBoxes(context: PlanContext): Box[] {
-  if (!context.layers.seats || allOf(context.document, 'place').length === 0) return [];
-  const half = SEAT_HALF / context.scale;
-  return housePlaces(context.document).map((place) => {
-    const at = onPage(context, place);
-    return { x: at.x - half, y: at.y - half, width: 2 * half, height: 2 * half };
-  });
-}
-
-const SEAT_HALF = 230;
-
-function isInArea({ area }: PlanContext, item: Box): boolean {
+function itemIsInArea({ area }: PlanContext, item: Box): boolean {
   return (
     !area ||
     boxContains(area, { x: item.x + item.width / 2, y: item.y + item.height / 2, width: 0, height: 0 })

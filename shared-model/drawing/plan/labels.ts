@@ -11,7 +11,8 @@ import { CAP_HEIGHT, TEXT, WEIGHT } from '../style.ts';
 import { fitted, textLine } from '../text.ts';
 import { onPage, pen, type PlanContext } from './context.ts';
 import { placeLabels, type LabelPlaces, type PlacedLabel, type Size } from './label-places.ts';
-import { labelRequests, seatBoxes, type LabelRequest } from './label-requests.ts';
+import { placeBoxes } from './house.ts';
+import { labelRequests, type LabelRequest } from './label-requests.ts';
 
 const BUBBLE = { height: 4, pad: 1.1, gap: 0.9 };
 const LONGEST_NAME = 60;
@@ -24,7 +25,7 @@ export function findLabelPlaces(context: PlanContext, drawn: readonly Primitive[
   return placeLabels(requests, {
     sizeOf: (request) => labelSize(context, request),
     texts: createOccupancy(textBoxes(drawn, context.measure)),
-    things: [...centreLineBoxes(context), ...edgeBoxes(context), ...seatBoxes(context)],
+    things: [...centreLineBoxes(context), ...edgeBoxes(context), ...placeBoxes(context)],
     area: context.area,
   });
 }

@@ -64,8 +64,8 @@ export function wordsBeside(
     anchor: 'middle',
     turn,
   } as const;
-  const candidates = STEPS_OUT.flatMap((step) =>
-    at.map((share) => textLine(words, besideEdge(edge, share * edge.length, baseline + step), look)),
+  const candidates = at.flatMap((share) =>
+    STEPS_OUT.map((step) => textLine(words, besideEdge(edge, share * edge.length, baseline + step), look)),
   );
   return firstFree(candidates, taken, context.measure);
 }

@@ -8,7 +8,7 @@ import { boxOfPoints } from '../bounds.ts';
 import type { Occupancy } from '../occupancy.ts';
 import { line, polygon } from '../outline.ts';
 import type { Box, GroupPrimitive, PathItem, Primitive } from '../primitives.ts';
-import { WEIGHT } from '../style.ts';
+import { TEXT, WEIGHT } from '../style.ts';
 import { paint, pen, type PlanContext } from './context.ts';
 import { besideEdge, pageEdge, wordsBeside, type PageEdge } from './page-edge.ts';
 
@@ -92,7 +92,7 @@ function drawDoor(context: PlanContext, { platform, taken }: Surroundings, door:
   ].join(', ');
   const jambs = [0, length].flatMap((at) => line(besideEdge(edge, at, -1), besideEdge(edge, at, THRESHOLD)));
   const threshold = line(besideEdge(edge, 0, THRESHOLD), besideEdge(edge, length, THRESHOLD));
-  if (door.exit) taken.take(arrowBox(edge));
+  for (const box of doorBoxes(edge, door.exit)) taken.take(box);
   return {
     kind: 'group',
     subject: door.id,
@@ -102,7 +102,13 @@ function drawDoor(context: PlanContext, { platform, taken }: Surroundings, door:
       { kind: 'path', path: jambs, ...pen(palette.ink, WEIGHT.bold) },
       { kind: 'path', path: threshold, ...pen(palette.ink, WEIGHT.thin) },
       ...(door.exit ? exitArrow(context, edge) : []),
-      ...wordsBeside(context, edge, { words, clear: 5.2, colour: palette.ink, at: [0.5], taken }),
+      ...wordsBeside(context, edge, {
+        words,
+        clear: 5.2,
+        colour: palette.ink,
+        at: doorShares(context, length, words),
+        taken,
+      }),
     ],
   };
 }
@@ -116,8 +122,18 @@ function exitArrow({ palette }: PlanContext, edge: PageEdge): Primitive[] {
   ];
 }
 
-/** So that no figure of the grid falls on the arrow. */
-function arrowBox(edge: PageEdge): Box {
-  const ends = [besideEdge(edge, edge.length / 2 - 1.2, 0), besideEdge(edge, edge.length / 2 + 1.2, 4.4)];
-  return boxOfPoints(ends) ?? { ...edge.a, width: 0, height: 0 };
+/** Threshold and arrow, so that no figure of the grid falls on them. */
+function doorBoxes(edge: PageEdge, exit: boolean): Box[] {
+  const middle = edge.length / 2;
+  const spots = [
+    [besideEdge(edge, 0, 0), besideEdge(edge, edge.length, THRESHOLD)],
+    ...(exit ? [[besideEdge(edge, middle - 0.8, 0), besideEdge(edge, middle + 0.8, 4.4)]] : []),
+  ];
+  return spots.flatMap((ends) => boxOfPoints(ends) ?? []);
+}
+
+/** Over the doorway, or to one side of it where something stands before it. */
+function doorShares({ measure }: PlanContext, length: number, words: string): number[] {
+  const aside = (measure(words, TEXT.small, 'regular') / 2 + 5) / Math.max(length, 1e-6);
+  return [0.5, 0.5 + aside, 0.5 - aside];
 }

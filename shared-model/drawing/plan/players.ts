@@ -2,8 +2,7 @@
 
 import { instrumentModel } from '../../catalogue/instruments.ts';
 import { bodies } from '../../catalogue/people.ts';
-import { inSetup } from '../../document/document.ts';
-import type { Instrument, Player } from '../../document/records.ts';
+import type { Player } from '../../document/records.ts';
 import { ellipse, polygon } from '../outline.ts';
 import type { Primitive } from '../primitives.ts';
 import { WEIGHT } from '../style.ts';
@@ -27,7 +26,7 @@ export function drawPlayer(context: PlanContext, player: Player): Primitive[] {
       fill: palette.player,
       ...pen(palette.ink, WEIGHT.fine),
     }),
-    ...heldBy(context, player).flatMap((instrument) => {
+    ...(context.held.get(player.id) ?? []).flatMap((instrument) => {
       const model = instrumentModel(instrument.model);
       return model ? heldSymbol(context, map, model) : [];
     }),
@@ -38,10 +37,3 @@ export function drawPlayer(context: PlanContext, player: Player): Primitive[] {
 
 /** Chest and back of a clothed adult (common practice, no source). */
 const BODY_DEPTH = 280;
-
-/** What the player has in hand from the start. */
-export function heldBy(context: PlanContext, player: Player): Instrument[] {
-  return inSetup(context.document, context.setup, 'instrument').filter(
-    (instrument) => instrument.player === player.id && instrument.support === null,
-  );
-}

@@ -1,5 +1,6 @@
 /** The letters or numbers of the rows, at both ends of each; every second, third, ... where they would touch. */
 
+import { allOf } from '../../document/document.ts';
 import type { HousePlace } from '../../document/seating.ts';
 import { rowName } from '../../document/seating.ts';
 import type { SeatBlock } from '../../document/records.ts';
@@ -7,7 +8,7 @@ import { facingVector } from '../../geometry/frame.ts';
 import { firstFree, type Occupancy } from '../occupancy.ts';
 import type { TextPrimitive } from '../primitives.ts';
 import { CAP_HEIGHT, LEADING, TEXT } from '../style.ts';
-import { textLine } from '../text.ts';
+import { fitted, textLine } from '../text.ts';
 import { onPage, type PlanContext } from './context.ts';
 
 interface Rows {
@@ -54,3 +55,22 @@ function endsOfRows(seats: readonly HousePlace[]): Map<number, { first: HousePla
   }
   return rows;
 }
+
+/** The name of a block before its front row, or behind its last; none where the house is one block. */
+export function blockName(context: PlanContext, block: SeatBlock, { seats, taken }: Rows): TextPrimitive[] {
+  const front = seats.filter((seat) => seat.row === 0);
+  if (front.length === 0 || allOf(context.document, 'seatBlock').length < 2) return [];
+  const look = facingVector(block.facing);
+  const name = fitted(block.name, LONGEST_NAME, ROW_TYPE, context.measure);
+  if (name === '') return [];
+  const [depth, step] = [(block.rows - 1) * block.rowDepth, context.scale * TEXT.small];
+  const candidates = [block.rowDepth * 0.62, -depth - block.rowDepth * 0.75, step * 3, -depth - step * 3].map(
+    (ahead) => {
+      const at = onPage(context, { x: block.x + look.x * ahead, y: block.y + look.y * ahead });
+      return textLine(name, at, { ...ROW_TYPE, weight: 'bold', colour: context.palette.faint });
+    },
+  );
+  return firstFree(candidates, taken, context.measure);
+}
+
+const LONGEST_NAME = 70;

@@ -18,20 +18,21 @@ export const KIND_LETTERS: Readonly<Record<PlacedRecord['kind'], string>> = {
   shape: 'OB',
 };
 
-/** "S3" for stand 3, for every placed record of the setup. */
-export function shortMarks(document: Document, setup: Id<'setup'>): ReadonlyMap<string, string> {
-  const marks = new Map<string, string>();
-  for (const kind of PLACED_KINDS) {
-    inSetup(document, setup, kind).forEach((record, index) => {
-      marks.set(record.id, `${KIND_LETTERS[kind]}${index + 1}`);
-    });
-  }
-  return marks;
-}
-
 /** Every placed record of the setup, kind by kind, in the order of the marks. */
 export function placedInSetup(document: Document, setup: Id<'setup'>): PlacedRecord[] {
   return PLACED_KINDS.flatMap((kind): PlacedRecord[] => inSetup(document, setup, kind));
+}
+
+/** "S3" for stand 3: a mark for each of the records, which must be all of their setup and in their order. */
+export function shortMarks(records: readonly PlacedRecord[]): ReadonlyMap<string, string> {
+  const counts = new Map<PlacedRecord['kind'], number>();
+  return new Map(
+    records.map(({ id, kind }) => {
+      const number = (counts.get(kind) ?? 0) + 1;
+      counts.set(kind, number);
+      return [id, `${KIND_LETTERS[kind]}${number}`];
+    }),
+  );
 }
 
 /** "P player · S stand": what the letters stand for, as far as they occur. */

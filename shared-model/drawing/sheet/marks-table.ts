@@ -25,7 +25,8 @@ import type { Table } from './table.ts';
 
 export function marksTable(request: PlotSheetRequest): Table {
   const { document, setup, units } = request;
-  const marks = shortMarks(document, setup);
+  const records = placedInSetup(document, setup);
+  const marks = shortMarks(records);
   // Feet, inches and quarters take more room than millimetres.
   const [distance, notes] = units === 'metric' ? [19, 45] : [25, 33];
   return {
@@ -39,9 +40,7 @@ export function marksTable(request: PlotSheetRequest): Table {
       { title: 'Tilt', parts: 10 },
       { title: 'Notes', parts: notes },
     ],
-    rows: placedInSetup(document, setup).map((record) =>
-      markRow(request, record, marks.get(record.id) ?? ''),
-    ),
+    rows: records.map((record) => markRow(request, record, marks.get(record.id) ?? '')),
   };
 }
 

@@ -28,11 +28,11 @@ export function planNotesHeight(request: PlotSheetRequest, width: number): numbe
 /** Letters of the marks, how distances run, and how to use the print. */
 export function planNotes({ document, setup, units }: PlotSheetRequest): string[] {
   const letters = letterKey(placedInSetup(document, setup));
-  const house = housePlaces(document).length > 0 ? ['The seat map shows the whole house.'] : [];
+  const house = housePlaces(document).length > 0 ? ' The seat map has the whole house.' : '';
   const unit = units === 'metric' ? 'millimetres' : 'feet and inches';
   return [
-    ...(letters === '' ? [] : [`Marks: ${letters}.`]),
-    `Distances in ${unit} from the centre line (CL) to stage left (SL) or right (SR), and upstage (US) of the front edge (EDGE). ${house.join('')}`.trim(),
+    ...(letters === '' ? [] : [`Marks: ${letters}.${house}`]),
+    `Distances in ${unit} from the centre line (CL) to stage left (SL) or right (SR), and upstage (US) of the front edge (EDGE).`,
     'Print at 100 % and check the bar with a ruler. Local codes, the venue and licensed practice come before this plot.',
   ];
 }

@@ -1,8 +1,7 @@
 /** The first sheet: the plan of the platform with everything on it, and as much of the house as fits below. */
 
 import { inSetup } from '../../document/document.ts';
-import { describeItem, drawAnnotations, drawGround, drawItems, drawRisers, planContext } from '../plan.ts';
-import { placedInSetup } from '../plan/short-marks.ts';
+import { describeItem, drawAnnotations, drawGround, drawRisers, drawThings, planContext } from '../plan.ts';
 import { rectangle } from '../outline.ts';
 import type { GroupPrimitive, Primitive } from '../primitives.ts';
 import { WEIGHT } from '../style.ts';
@@ -59,10 +58,9 @@ function drawPlan(
     },
   });
   const ground = [...drawGround(context), ...drawRisers(context)];
-  const items = drawItems(context);
+  const items = drawThings(context);
   const { below, above, labels } = drawAnnotations(context, [...ground, ...items]);
-  const records = placedInSetup(document, setup);
-  const words = records.map((record) => describeItem(record, context)).join('. ');
+  const words = context.items.map((record) => describeItem(record, context)).join('. ');
   return {
     plan: {
       kind: 'group',

@@ -1,7 +1,7 @@
 /** The whole house at its own scale, each place marked by what it sees of the player it sees worst. */
 
 import type { SightBand } from '../../checks/report.ts';
-import { drawGround, drawItems, drawRisers, planContext, planExtent, WORST_SEEN } from '../plan.ts';
+import { drawGround, drawItems, planContext, planExtent, WORST_SEEN } from '../plan.ts';
 import { PLATFORM_MARGIN } from '../plan/datum.ts';
 import { seatBands } from '../plan/house.ts';
 import { SCALE_BAR_HEIGHT, scaleBar } from '../plan/scale-bar.ts';
@@ -98,7 +98,7 @@ function drawMap(request: PlotSheetRequest, { area, scale, extent, counts }: Map
     kind: 'group',
     clip: area,
     description: `Seat map at 1:${scale}. ${words}`,
-    children: [...drawGround(context), ...drawRisers(context), ...drawItems(context)],
+    children: [...drawGround(context), ...drawItems(context)],
   };
 }
 

@@ -71,5 +71,8 @@ describe.each(Object.entries(PALETTES))('the %s palette', (_, palette) => {
     expect(contrast(palette.ink, palette.wood)).toBeGreaterThan(4.5);
     expect(contrast(palette.ink, palette.player)).toBeGreaterThan(4.5);
     expect(contrast(palette.playerHead, palette.player)).toBeGreaterThan(3);
+    // The lip says on which side the reader is.
+    expect(contrast(palette.ink, palette.page)).toBeGreaterThan(3);
+    expect(contrast(palette.page, palette.platform)).toBeGreaterThan(palette === PALETTES.dark ? 3 : 1);
   });
 });
