@@ -22,7 +22,7 @@ const MODEL_ROOMS = {
 const PURE_LIBRARIES = ['valibot', '@valibot/to-json-schema', 'delaunator'];
 
 /** Only this file of the checks tries commands: a remedy has to be something that the user could do. */
-const REMEDY = '^shared-model/checks/remedy';
+const REMEDY = '^shared-model/checks/remed(y\\.ts$|ies/)';
 
 const roomRule = ([room, seen]) => ({
   name: `model-${room}`,

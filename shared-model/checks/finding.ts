@@ -45,17 +45,21 @@ export type FindingCode =
   /** A player faces away from the house by more than a profile. Subjects: player. */
   | 'facing.house';
 
-/** A change that was tried on the document; `after` is what the check measured then. */
-export type Remedy =
-  | { readonly kind: 'lower'; readonly item: string; readonly by: number; readonly after: number }
-  | {
-      readonly kind: 'move';
-      readonly item: string;
-      readonly dx: number;
-      readonly dy: number;
-      readonly after: number;
-    }
-  | { readonly kind: 'turn'; readonly item: string; readonly by: number; readonly after: number };
+/** `by`: how much lower, mm; degrees anticlockwise from above for a turn about its own spot. */
+export interface ItemChange {
+  readonly item: string;
+  readonly by: number;
+}
+
+/** A change that might clear a finding. `lowerAll`: several desks together, each as far as its stand goes. */
+export type RemedyChange =
+  | ({ readonly kind: 'lower' } & ItemChange)
+  | { readonly kind: 'lowerAll'; readonly items: readonly ItemChange[] }
+  | { readonly kind: 'move'; readonly item: string; readonly dx: number; readonly dy: number }
+  | ({ readonly kind: 'turn' } & ItemChange);
+
+/** A change that was tried on the document and clears the finding; `after` is what the check measured then. */
+export type Remedy = RemedyChange & { readonly after: number };
 
 export interface Finding {
   readonly code: FindingCode;

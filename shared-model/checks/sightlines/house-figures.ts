@@ -34,7 +34,8 @@ export function sharesOf(scene: Scene, visible: Float64Array, target: number): F
 /** A share within this of the limit meets it: rounding must not turn 90 % into 89.99 %. */
 const ROUNDING = 1e-9;
 
-function shareOfPlaces(shares: Float64Array, seesWell: number): number {
+/** Of the places with these shares, how many (0..1) see at least `seesWell`; 1 when there is none. */
+export function shareOfPlaces(shares: Float64Array, seesWell: number): number {
   if (shares.length === 0) return 1;
   let seeing = 0;
   for (const share of shares) if (share >= seesWell - ROUNDING) seeing++;

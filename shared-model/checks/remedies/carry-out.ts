@@ -1,0 +1,43 @@
+/** A remedy as the command that makes it: nothing is suggested that the user could not do himself. */
+
+import type { Outcome } from '../../commands/command.ts';
+import { refuse } from '../../commands/command.ts';
+import { move } from '../../commands/move.ts';
+import { propose } from '../../commands/propose.ts';
+import { turnBy } from '../../commands/turn.ts';
+import { nameOf, namesOf } from '../../commands/words.ts';
+import { applyDiff } from '../../document/diff.ts';
+import type { Document } from '../../document/document.ts';
+import type { Stand } from '../../document/records.ts';
+import type { ItemChange, RemedyChange } from '../finding.ts';
+
+export function remedyOutcome(document: Document, change: RemedyChange): Outcome {
+  switch (change.kind) {
+    case 'move':
+      return move(document, { ids: [change.item], dx: change.dx, dy: change.dy });
+    case 'turn':
+      return turnBy(document, { ids: [change.item], by: change.by, about: 'own' });
+    case 'lower':
+      return lowered(document, [change]);
+    case 'lowerAll':
+      return lowered(document, change.items);
+  }
+}
+
+/** The document with the change made; null where the command refuses. */
+export function carriedOut(document: Document, change: RemedyChange): Document | null {
+  const outcome = remedyOutcome(document, change);
+  return outcome.ok ? applyDiff(document, outcome.diff) : null;
+}
+
+function lowered(document: Document, items: readonly ItemChange[]): Outcome {
+  const desks: Stand[] = [];
+  for (const { item, by } of items) {
+    const stand = document.records.get(item);
+    if (!stand) return refuse(`There is no "${item}" any more.`);
+    if (stand.kind !== 'stand') return refuse(`${nameOf(document, stand)} has no desk to lower.`);
+    desks.push({ ...stand, lip: stand.lip - by });
+  }
+  const edits = new Map(desks.map((stand) => [stand.id, stand]));
+  return propose(document, edits, { label: `lower ${namesOf(document, desks)}` });
+}

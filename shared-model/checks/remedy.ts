@@ -1,0 +1,28 @@
+/**
+ * What to do about a finding: changes that were tried on a copy of the document and measured again by the same check.
+ * No change is suggested that was not seen to work.
+ */
+
+import type { Document } from '../document/document.ts';
+import type { Id } from '../document/ids.ts';
+import type { Finding, FindingCode, Remedy } from './finding.ts';
+import type { Task } from './remedies/attempt.ts';
+import { sightRemedies } from './remedies/sight.ts';
+
+const SOLVERS: Partial<Readonly<Record<FindingCode, (task: Task) => Remedy[]>>> = {
+  'sight.house': sightRemedies,
+};
+
+/**
+ * The smallest change of each kind that clears the finding, best first; empty when none of those tried does. Amounts
+ * are round (5 mm of height, 10 mm on plan, 1 degree) and the next smaller one does not do. The building, levels and
+ * the house stay as they are, and nothing else becomes wrong. The same document gives the same answer.
+ */
+export function suggestRemedies(document: Document, setup: Id<'setup'>, finding: Finding): Remedy[] {
+  return SOLVERS[finding.code]?.({ document, setup, finding }) ?? [];
+}
+
+/** The first of `suggestRemedies`. */
+export function suggestRemedy(document: Document, setup: Id<'setup'>, finding: Finding): Remedy | null {
+  return suggestRemedies(document, setup, finding)[0] ?? null;
+}
