@@ -15,7 +15,8 @@ import { openBrowser } from './browser.ts';
 import { startLoopback, type Loopback } from './server.ts';
 
 /** A reload closes the page's connection for a moment. */
-const GRACE_MS = 4_000;
+const RELOAD_MS = 4_000;
+const HAND_OVER_MS = 15_000;
 const LAST_SAVES_MS = 1_000;
 
 const { values, positionals } = parseArgs({
@@ -53,12 +54,16 @@ else openWindow(values.browser, loopback);
 
 function allPagesGone(): void {
   services.recovery.disown();
-  if (values.browser === undefined) return;
-  setTimeout(() => {
-    if (loopback.pages() === 0) void end();
-  }, GRACE_MS);
+  if (values.browser !== undefined) endIfEmptyAfter(RELOAD_MS);
 }
 
+function endIfEmptyAfter(delay: number): void {
+  setTimeout(() => {
+    if (loopback.pages() === 0) void end();
+  }, delay);
+}
+
+/** A browser that hands over to one that runs already ends at once, and its page comes a little later. */
 function openWindow(browser: string, server: Loopback): void {
   const child = openBrowser(browser, server.entrance(), services.state);
   const serveInstead = () => {
@@ -66,7 +71,8 @@ function openWindow(browser: string, server: Loopback): void {
   };
   child.on('error', serveInstead);
   child.on('exit', (code) => {
-    if (code !== 0 && server.pages() === 0) serveInstead();
+    if (code === 0) endIfEmptyAfter(HAND_OVER_MS);
+    else if (server.pages() === 0) serveInstead();
   });
 }
 

@@ -5,10 +5,18 @@ import { createHandles } from '../../electron/services/handles.ts';
 import { createHandlers, type Services, type WindowShell } from '../../electron/services/handlers.ts';
 import { nodeFs } from '../../electron/services/fs.ts';
 import { demoPath } from '../../electron/services/program.ts';
+import type { Plot } from '../../electron/services/plot.ts';
 import { createRecovery } from '../../electron/services/recovery.ts';
 import { createUserFiles } from '../../electron/services/user-files.ts';
 import type { Handlers } from '#contract/contract.ts';
 import { temporaryFolder } from './folders.ts';
+
+const PLOT: Plot = {
+  bytes: Buffer.from('%PDF-1.7 of a test'),
+  pages: 1,
+  choice: { paper: 'A4', orientation: 'portrait', scale: 50 },
+  notes: [],
+};
 
 export interface TestShell {
   readonly folder: string;
@@ -24,7 +32,7 @@ export function testShell(change: Partial<Services> = {}, window: Partial<Window
     files: createUserFiles(surroundings),
     recovery: createRecovery({ ...surroundings, now: () => new Date() }),
     demo: demoPath(),
-    renderPlot: async () => ({ bytes: Buffer.from('%PDF-1.7 of a test'), pages: 1 }),
+    renderPlot: async () => PLOT,
     ...change,
   };
   const shell = { shell: 'loopback', notice: null, locale: 'en', open: null, dialogs: null } as const;

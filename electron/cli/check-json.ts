@@ -1,0 +1,88 @@
+/**
+ * `check --json`: everything the checks say, as data. Lengths in millimetres in the stage frame of
+ * shared-model/document/records.ts, shares from 0 to 1, times in seconds, numbers in full double precision.
+ *
+ * - `file`, `setup` `{id, name}`, `setups` `[{id, name}]` of the whole programme, `units` of the sentences.
+ * - `findings` `[{code, severity, subjects, labels, measured, required, unit, where, detail, headline, text, advice}]`:
+ *   `subjects` are record ids and `labels` what people call them; `where` is `{x, y}` or null; `detail` holds the
+ *   further figures that the sentence names.
+ * - `sight` `[{player, label, seenWell, median, worst: {seat, label, share}, bands, coveredBy: [{record, label, loss}]}]`.
+ * - `reach` `[{grip: {id, player, item, purpose, x, y, z}, hand, distance, armReach, manner, seconds, secondsRange, freeTime}]`.
+ * - `routes` `[{player, label, exit, path, width}]`.
+ * - `scene`, only with `--geometry`: `seats` (eye points), `targets` (windows), `occluders`, and `visible[seat][target]`,
+ *   the share of that window which that eye sees, so that another program can recompute it. A target's window is
+ *   `width` wide, from z0 to z1, square to the horizontal line from the eye to (x, y). A capsule is every point
+ *   within `r` of the vertical segment from z0 to z1; a box's `size` is [dx, dy, dz] before it is turned by `yaw`
+ *   degrees anticlockwise from above. An occluder does not hide the target that is its `owner`.
+ */
+
+import type { Finding } from '#model/checks/finding.ts';
+import type { Report } from '#model/checks/report.ts';
+import type { Occluder } from '#model/checks/scene.ts';
+import { explain } from '#model/checks/sentences.ts';
+import { concertOf, setupsOf, type Document } from '#model/document/document.ts';
+import { labelOf } from '#model/document/labels.ts';
+import type { Setup } from '#model/document/records.ts';
+
+export interface Checked {
+  readonly file: string;
+  readonly document: Document;
+  readonly setup: Setup;
+  readonly report: Report;
+}
+
+export function checkAsData(checked: Checked, geometry: boolean): object {
+  const { file, document, setup, report } = checked;
+  const label = (id: string) => labelOf(document, setup.id, id);
+  return {
+    file,
+    setup: named(setup),
+    setups: setupsOf(document).map(named),
+    units: concertOf(document).units,
+    findings: report.findings.map((finding) => findingAsData(checked, finding)),
+    sight: sightAsData(report, label),
+    reach: report.reach,
+    routes: report.routes.map((route) => ({ label: label(route.player), ...route })),
+    ...(geometry ? { scene: sceneAsData(report) } : {}),
+  };
+}
+
+function named({ id, name }: Setup) {
+  return { id, name };
+}
+
+function findingAsData({ document, setup }: Checked, finding: Finding) {
+  const { subjects, ...figures } = finding;
+  return {
+    ...figures,
+    subjects,
+    labels: subjects.map((id) => labelOf(document, setup.id, id)),
+    ...explain(finding, document, setup.id, concertOf(document).units),
+  };
+}
+
+function sightAsData({ sight }: Report, label: (id: string) => string) {
+  const seats = new Map(sight.scene.seats.map((seat) => [seat.id, seat.label]));
+  return sight.figures.map(({ player, worst, coveredBy, ...figure }) => ({
+    player,
+    label: label(player),
+    ...figure,
+    worst: { ...worst, label: seats.get(worst.seat) ?? '' },
+    coveredBy: coveredBy.map(({ record, loss }) => ({ record, label: label(record), loss })),
+  }));
+}
+
+function sceneAsData({ sight: { scene, visible } }: Report) {
+  const targets = scene.targets.length;
+  return {
+    seats: scene.seats.map(({ id, x, y, z }) => ({ id, x, y, z })),
+    targets: scene.targets.map(({ id, x, y, z0, z1, width }) => ({ id, x, y, z0, z1, width })),
+    occluders: scene.occluders.map(occluderAsData),
+    visible: scene.seats.map((_, seat) => Array.from(visible.subarray(seat * targets, (seat + 1) * targets))),
+  };
+}
+
+/** What is computed with, without the record to blame. */
+function occluderAsData({ record: _record, ...occluder }: Occluder) {
+  return occluder;
+}

@@ -1,0 +1,150 @@
+/** `check` in words, for a terminal. */
+
+import type { Finding, Severity } from '#model/checks/finding.ts';
+import type { HouseFigure, ReachResult, RouteResult } from '#model/checks/report.ts';
+import { explain } from '#model/checks/sentences.ts';
+import { concertOf, setupsOf } from '#model/document/document.ts';
+import { labelOf } from '#model/document/labels.ts';
+import { formatLength } from '#model/document/measures.ts';
+import type { Checked } from './check-json.ts';
+
+const CAUTION =
+  'These are cautions of a planning tool. Local codes, the venue and licensed practice decide; nothing here states that they are met.';
+
+export function checkAsText(checked: Checked): string {
+  const blocks = [
+    heading(checked),
+    section('Seen from the house', sightLines(checked)),
+    section('Reach', reachLines(checked)),
+    section('Ways out', routeLines(checked)),
+    section('Findings', findingLines(checked)),
+    CAUTION,
+  ];
+  return `${blocks.filter((block) => block !== '').join('\n\n')}\n`;
+}
+
+function section(title: string, lines: readonly string[]): string {
+  return lines.length === 0 ? '' : [title, ...lines.map((line) => `  ${line}`)].join('\n');
+}
+
+function heading({ document, setup }: Checked): string {
+  const concert = concertOf(document);
+  const others = setupsOf(document).filter((other) => other.id !== setup.id);
+  const more = others.map((other) => `"${other.name || other.id}"`).join(', ');
+  return [
+    [concert.name, concert.venue].filter(Boolean).join(', '),
+    `Setup "${setup.name || setup.id}"${more ? ` (others: ${more})` : ''}`,
+  ].join('\n');
+}
+
+function sightLines(checked: Checked): string[] {
+  const { document, report } = checked;
+  const { seesWell } = concertOf(document).limits;
+  const places = report.sight.scene.seats.length;
+  if (report.sight.figures.length === 0) return [];
+  const labels = report.sight.figures.map(({ player }) => label(checked, player));
+  const width = longest(labels);
+  return [
+    `Share of the ${places} places that see at least ${percent(seesWell)} of the player:`,
+    ...report.sight.figures.flatMap((figure, index) => [
+      `${(labels[index] ?? '').padEnd(width)}  ${percent(figure.seenWell).padStart(5)}   ${spread(checked, figure)}`,
+      ...coverLine(checked, figure, width),
+    ]),
+  ];
+}
+
+function spread({ report }: Checked, { median, worst }: HouseFigure): string {
+  const seat = report.sight.scene.seats.find(({ id }) => id === worst.seat);
+  return `half of them see ${percent(median)} or more; worst ${seat?.label ?? worst.seat}: ${percent(worst.share)}`;
+}
+
+function coverLine(checked: Checked, { coveredBy }: HouseFigure, width: number): string[] {
+  const worst = coveredBy.filter(({ loss }) => loss >= 0.005).slice(0, 3);
+  if (worst.length === 0) return [];
+  const words = worst.map(
+    ({ record, loss }) => `${label(checked, record)} (${percent(loss)} of the player, over the house)`,
+  );
+  return [`${' '.repeat(width)}         covered by ${words.join(', ')}`];
+}
+
+const MANNERS: Readonly<Record<ReachResult['manner'], string>> = {
+  reach: 'in reach',
+  lean: 'with a lean',
+  step: 'with a step',
+  walk: 'a walk',
+  none: 'not at all',
+};
+
+const PURPOSES: Readonly<Record<ReachResult['grip']['purpose'], string>> = {
+  turnCorner: 'turn a page at',
+  turnRidge: 'turn over the ridge of',
+  pickUp: 'take up',
+};
+
+function reachLines(checked: Checked): string[] {
+  const tasks = checked.report.reach.map(
+    ({ grip }) => `${label(checked, grip.player)}, ${PURPOSES[grip.purpose]} ${label(checked, grip.item)}`,
+  );
+  const width = longest(tasks);
+  return checked.report.reach.map((result, index) =>
+    `${(tasks[index] ?? '').padEnd(width)}  ${MANNERS[result.manner].padEnd(11)}  ${reachFigures(checked, result)}`.trimEnd(),
+  );
+}
+
+function reachFigures(
+  { document }: Checked,
+  { distance, armReach, seconds, freeTime, manner }: ReachResult,
+): string {
+  const { units } = concertOf(document);
+  const lengths = `${formatLength(distance, units)} (arm: ${formatLength(armReach, units)})`;
+  if (manner === 'none') return lengths;
+  const rest = freeTime === null ? '' : ` of ${freeTime} s`;
+  return `${lengths}, ${seconds.toFixed(1)} s${rest}`;
+}
+
+function routeLines(checked: Checked): string[] {
+  const labels = checked.report.routes.map(({ player }) => label(checked, player));
+  const width = longest(labels);
+  return checked.report.routes.map(
+    (route, index) => `${(labels[index] ?? '').padEnd(width)}  ${wayOut(checked, route)}`,
+  );
+}
+
+function wayOut(checked: Checked, { exit, width }: RouteResult): string {
+  if (exit === null) return 'none';
+  return `by ${label(checked, exit)}, ${formatLength(width, concertOf(checked.document).units)} at its narrowest`;
+}
+
+const ORDER: readonly Severity[] = ['fail', 'caution', 'note'];
+const MARKS: Readonly<Record<Severity, string>> = { fail: 'FAIL', caution: 'CAUTION', note: 'NOTE' };
+
+function findingLines(checked: Checked): string[] {
+  const { findings } = checked.report;
+  if (findings.length === 0) return ['The checks found nothing.'];
+  const counts = ORDER.map((severity) => findings.filter((finding) => finding.severity === severity).length);
+  const sorted = ORDER.flatMap((severity) => findings.filter((finding) => finding.severity === severity));
+  return [
+    ...sorted.flatMap((finding) => findingAsText(checked, finding)),
+    `${counts[0]} failing, ${counts[1]} to look at, ${counts[2]} worth knowing.`,
+  ];
+}
+
+function findingAsText({ document, setup }: Checked, finding: Finding): string[] {
+  const { headline, text, advice } = explain(finding, document, setup.id, concertOf(document).units);
+  return [
+    `${MARKS[finding.severity]}  ${headline}`,
+    ...[text, advice].filter(Boolean).map((line) => `      ${line}`),
+  ];
+}
+
+function label({ document, setup }: Checked, id: string): string {
+  return labelOf(document, setup.id, id);
+}
+
+function percent(share: number): string {
+  return `${Math.round(share * 100)} %`;
+}
+
+function longest(texts: readonly string[]): number {
+  return texts.reduce((most, text) => Math.max(most, text.length), 0);
+}

@@ -1,0 +1,43 @@
+/** From words to an exit code: 0 done, 1 failing findings under `--strict`, 2 bad usage or bad input. */
+
+import type { Fs } from '../services/fs.ts';
+import { HELP, readOrder, UsageError, type Order } from './usage.ts';
+
+export interface Surroundings {
+  readonly fs: Fs;
+  readonly now: () => Date;
+  /** To stdout. */
+  readonly print: (text: string) => void;
+  /** One line to stderr. */
+  readonly complain: (line: string) => void;
+}
+
+/** Nothing is printed before all of it is known, so bad input leaves stdout empty. */
+export async function commandLine(words: readonly string[], surroundings: Surroundings): Promise<number> {
+  try {
+    return await carryOut(readOrder(words), surroundings);
+  } catch (error) {
+    if (!(error instanceof UsageError)) throw error;
+    surroundings.complain(`standlines: ${onOneLine(error.message)}`);
+    return 2;
+  }
+}
+
+/** Each verb is loaded when it is wanted, so that the quick ones stay quick. */
+async function carryOut(order: Order, surroundings: Surroundings): Promise<number> {
+  if (order.verb === 'check') return (await import('./check.ts')).check(order, surroundings);
+  if (order.verb === 'plot') return (await import('./plot.ts')).plot(order, surroundings);
+  surroundings.print(order.verb === 'help' ? HELP : await schema());
+  return 0;
+}
+
+async function schema(): Promise<string> {
+  const { fileJsonSchema } = await import('#model/file-format/json-schema.ts');
+  return `${JSON.stringify(fileJsonSchema(), null, 2)}\n`;
+}
+
+/** File names may hold anything. */
+function onOneLine(text: string): string {
+  // eslint-disable-next-line no-control-regex -- finding them is the point
+  return text.replace(/[\u0000-\u001f\u007f\u0085\u2028\u2029]+/g, ' ');
+}

@@ -1,0 +1,57 @@
+/** `standlines plot` */
+
+import { resolve } from 'node:path';
+import { FaultError, faultOf } from '../services/faults.ts';
+import type { Fs } from '../services/fs.ts';
+import { plotDocument } from '../services/plot.ts';
+import { saveFile } from '../services/save-file.ts';
+import type { Surroundings } from './command-line.ts';
+import { chooseSetup, readInput } from './input.ts';
+import { UsageError, type PlotOrder } from './usage.ts';
+
+/** Writes the whole PDF or nothing. Throws `UsageError`. */
+export async function plot(order: PlotOrder, { fs, print, now }: Surroundings): Promise<number> {
+  const { document, path } = await readInput(fs, order.file);
+  const setup = chooseSetup(document, order.setup);
+  const out = resolve(order.out);
+  if (await isSameFile(fs, out, path))
+    throw new UsageError('--out is the file that is being read; give another name');
+  try {
+    const { bytes, pages, choice, notes } = await plotDocument(document, setup.id, {
+      options: order.options,
+      now: now(),
+    });
+    const { warning } = await save(fs, out, bytes);
+    const sheets = `${pages} ${pages === 1 ? 'sheet' : 'sheets'}`;
+    print(
+      `${order.out}: "${setup.name || setup.id}" at 1:${choice.scale} on ${choice.paper} ${choice.orientation}, ${sheets}\n`,
+    );
+    for (const note of [...notes, ...(warning ? [warning] : [])]) print(`${note}\n`);
+    return 0;
+  } catch (error) {
+    throw new UsageError(faultOf(error, out).message);
+  }
+}
+
+function save(fs: Fs, path: string, bytes: Uint8Array) {
+  return saveFile(fs, {
+    path,
+    bytes,
+    expectedHash: 'any',
+    replace: false,
+    device: null,
+    backup: false,
+    newMode: 0o666,
+  });
+}
+
+/** Also through links. A file that is not there yet is no other. */
+async function isSameFile(fs: Fs, a: string, b: string): Promise<boolean> {
+  try {
+    const [first, second] = [await fs.stat(a), await fs.stat(b)];
+    return first.dev === second.dev && first.ino === second.ino;
+  } catch (error) {
+    if (error instanceof FaultError) throw error;
+    return false;
+  }
+}

@@ -1,0 +1,157 @@
+/** What the command line understands. */
+
+import { parseArgs, type ParseArgsConfig } from 'node:util';
+import type { PlotOptions } from '#contract/contract.ts';
+
+/** Bad usage or bad input: one line on stderr and exit code 2. */
+export class UsageError extends Error {}
+
+export const HELP = `Standlines without a window.
+
+  standlines check FILE [--setup SETUP] [--json] [--geometry] [--strict]
+      Says who sees and reaches what in a setup, and what is in the way.
+      --setup     its name, id or place in the programme; the first one if left out
+      --json      the same as data; --geometry adds the scene in plain numbers
+      --strict    exit code 1 when a finding fails a limit
+  standlines plot FILE --out FILE.pdf [--setup SETUP] [--paper A4|A3|Letter|Tabloid]
+                  [--scale 1:50] [--orientation portrait|landscape]
+      Prints the plot of a setup. The largest standard scale that fits, if none is given.
+  standlines schema
+      The JSON Schema of the file format.
+  standlines help
+      This text.
+
+FILE is a .standlines file; the word demo stands for the demo concert.
+Exit codes: 0 done, 1 failing findings under --strict, 2 bad usage or bad input.
+`;
+
+export interface CheckOrder {
+  readonly verb: 'check';
+  readonly file: string;
+  readonly setup: string | null;
+  readonly json: boolean;
+  readonly geometry: boolean;
+  readonly strict: boolean;
+}
+
+export interface PlotOrder {
+  readonly verb: 'plot';
+  readonly file: string;
+  readonly setup: string | null;
+  readonly out: string;
+  readonly options: PlotOptions;
+}
+
+export type Order = CheckOrder | PlotOrder | { readonly verb: 'schema' | 'help' };
+
+/** Throws `UsageError`. */
+export function readOrder(words: readonly string[]): Order {
+  const [verb, ...rest] = words;
+  if (verb === undefined) throw new UsageError('say what to do: check, plot, schema or help');
+  if (verb === 'check') return checkOrder(rest);
+  if (verb === 'plot') return plotOrder(rest);
+  if (verb === 'schema') return nothingMore('schema', rest);
+  if (['help', '--help', '-h'].includes(verb)) return nothingMore('help', []);
+  throw new UsageError(`there is no "${shorten(verb)}": say check, plot, schema or help`);
+}
+
+function checkOrder(words: readonly string[]): Order {
+  const flag = { type: 'boolean' } as const;
+  const { values, positionals } = parsed(words, {
+    setup: { type: 'string' },
+    json: flag,
+    geometry: flag,
+    strict: flag,
+    help: flag,
+  });
+  if (values['help']) return { verb: 'help' };
+  return {
+    verb: 'check',
+    file: oneFile('check', positionals),
+    setup: textOf(values['setup']),
+    json: values['json'] === true || values['geometry'] === true,
+    geometry: values['geometry'] === true,
+    strict: values['strict'] === true,
+  };
+}
+
+function plotOrder(words: readonly string[]): Order {
+  const text = { type: 'string' } as const;
+  const { values, positionals } = parsed(words, {
+    setup: text,
+    out: text,
+    paper: text,
+    scale: text,
+    orientation: text,
+    help: { type: 'boolean' },
+  });
+  if (values['help']) return { verb: 'help' };
+  const out = textOf(values['out']);
+  if (!out) throw new UsageError('plot needs --out FILE.pdf');
+  if (!out.toLowerCase().endsWith('.pdf'))
+    throw new UsageError(`--out "${shorten(out)}" does not end in .pdf`);
+  return {
+    verb: 'plot',
+    file: oneFile('plot', positionals),
+    setup: textOf(values['setup']),
+    out,
+    options: {
+      paper: oneOf('--paper', textOf(values['paper']) ?? 'A4', ['A4', 'A3', 'Letter', 'Tabloid']),
+      orientation: oneOf('--orientation', textOf(values['orientation']) ?? 'auto', [
+        'auto',
+        'portrait',
+        'landscape',
+      ]),
+      scale: scaleOf(textOf(values['scale'])),
+    },
+  };
+}
+
+function nothingMore(verb: 'schema' | 'help', words: readonly string[]): Order {
+  if (words.length > 0)
+    throw new UsageError(`${verb} takes nothing more, but got "${shorten(words[0] ?? '')}"`);
+  return { verb };
+}
+
+type Options = NonNullable<ParseArgsConfig['options']>;
+
+/** Every option at most once, every positional kept. */
+function parsed(words: readonly string[], options: Options) {
+  try {
+    return parseArgs({ args: [...words], options, allowPositionals: true, strict: true });
+  } catch (error) {
+    const [sentence = ''] = (error instanceof Error ? error.message : '').split('. ');
+    throw new UsageError(`${sentence.replace(/\.$/, '')} (see: standlines help)`);
+  }
+}
+
+function oneFile(verb: string, positionals: readonly string[]): string {
+  const [file, more] = positionals;
+  if (!file) throw new UsageError(`${verb} needs a FILE, or the word demo`);
+  if (more !== undefined) throw new UsageError(`${verb} takes one FILE, but got "${shorten(more)}" as well`);
+  return file;
+}
+
+function textOf(value: unknown): string | null {
+  return typeof value === 'string' ? value : null;
+}
+
+/** In any case of letters. */
+function oneOf<const T extends string>(option: string, given: string, allowed: readonly T[]): T {
+  const found = allowed.find((word) => word.toLowerCase() === given.toLowerCase());
+  if (found === undefined)
+    throw new UsageError(`${option} "${shorten(given)}" is not one of ${allowed.join(', ')}`);
+  return found;
+}
+
+/** "1:50" or "50". */
+function scaleOf(given: string | null): number | null {
+  if (given === null) return null;
+  const ratio = Number(/^(?:1:)?(\d{1,5})$/.exec(given)?.[1]);
+  if (!(ratio >= 1)) throw new UsageError(`--scale "${shorten(given)}" is not a ratio such as 1:50`);
+  return ratio;
+}
+
+function shorten(text: string): string {
+  return text.length > 60 ? `${text.slice(0, 57)}...` : text;
+}

@@ -1,0 +1,79 @@
+/** Words of a command line to an order, or one clear sentence. */
+
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { readOrder, UsageError } from '../../../electron/cli/usage.ts';
+
+it.each([
+  [
+    'check a.standlines',
+    { verb: 'check', file: 'a.standlines', setup: null, json: false, geometry: false, strict: false },
+  ],
+  ['check --json --setup Trio demo --strict', { file: 'demo', setup: 'Trio', json: true, strict: true }],
+  ['check demo --geometry', { json: true, geometry: true }],
+  ['plot demo --out a.pdf', { out: 'a.pdf', options: { paper: 'A4', orientation: 'auto', scale: null } }],
+  [
+    'plot demo --out=a.PDF --paper tabloid --scale 1:50 --orientation Landscape',
+    { out: 'a.PDF', options: { paper: 'Tabloid', orientation: 'landscape', scale: 50 } },
+  ],
+  ['plot demo --out a.pdf --scale 100', { options: { paper: 'A4', orientation: 'auto', scale: 100 } }],
+  ['check -- -odd.standlines', { file: '-odd.standlines' }],
+  ['schema', { verb: 'schema' }],
+  ['help', { verb: 'help' }],
+  ['--help', { verb: 'help' }],
+  ['plot --help', { verb: 'help' }],
+])('%s', (line, order) => {
+  expect(readOrder(line.split(' '))).toMatchObject(order);
+});
+
+it.each([
+  ['', 'say what to do'],
+  ['chekc demo', 'there is no "chekc"'],
+  ['check', 'check needs a FILE'],
+  ['check a b', 'takes one FILE, but got "b" as well'],
+  ['check demo --jsno', "Unknown option '--jsno'"],
+  ['check demo --setup', 'argument missing'],
+  ['check demo --json=yes', 'does not take an argument'],
+  ['check demo --out a.pdf', "Unknown option '--out'"],
+  ['plot demo', 'plot needs --out'],
+  ['plot demo --out a.txt', 'does not end in .pdf'],
+  ['plot demo --out a.pdf --paper A0', '--paper "A0" is not one of A4, A3, Letter, Tabloid'],
+  ['plot demo --out a.pdf --scale 1:0', 'not a ratio'],
+  ['plot demo --out a.pdf --scale 1:-50', 'not a ratio'],
+  ['plot demo --out a.pdf --scale fifty', 'not a ratio'],
+  ['plot demo --out a.pdf --scale 1:1e9', 'not a ratio'],
+  ['plot demo --out a.pdf --scale NaN', 'not a ratio'],
+  ['plot demo --out a.pdf --orientation up', 'not one of auto, portrait, landscape'],
+  ['schema x', 'schema takes nothing more'],
+])('refuses "%s"', (line, sentence) => {
+  expect(() => readOrder(line.split(' ').filter(Boolean))).toThrow(sentence);
+});
+
+it('any words whatever give an order or a usage error of one short sentence', () => {
+  const word = fc.oneof(
+    fc.string(),
+    fc.constantFrom(
+      'check',
+      'plot',
+      '--out',
+      'a.pdf',
+      '--json',
+      '--setup',
+      '--scale',
+      '1:50',
+      '--',
+      '-h',
+      'demo',
+    ),
+  );
+  fc.assert(
+    fc.property(fc.array(word, { maxLength: 6 }), (words) => {
+      try {
+        readOrder(words);
+      } catch (error) {
+        expect(error).toBeInstanceOf(UsageError);
+        expect((error as Error).message.length).toBeLessThan(300);
+      }
+    }),
+  );
+});
