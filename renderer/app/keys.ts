@@ -60,20 +60,3 @@ function counts(keys: string, action: Action, onPlan: boolean): boolean {
 function keepsForTyping({ key, ctrlKey, metaKey }: KeyboardEvent): boolean {
   return (ctrlKey || metaKey) && ['z', 'y', 'a', 'd'].includes(key.toLowerCase());
 }
-
-const KEY_SIGNS: Readonly<Record<string, string>> = {
-  Mod: 'Ctrl',
-  ArrowLeft: '←',
-  ArrowRight: '→',
-  ArrowUp: '↑',
-  ArrowDown: '↓',
-  Escape: 'Esc',
-  Delete: 'Del',
-  PageUp: 'Page up',
-  PageDown: 'Page down',
-};
-
-/** Keys as they are printed on the keyboard: "Ctrl+Shift+S", "←". */
-export function keyWords(keys: string): string {
-  return keys.replace(/[A-Za-z]+/g, (name) => KEY_SIGNS[name] ?? name);
-}

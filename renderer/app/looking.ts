@@ -55,6 +55,21 @@ export function showEverything(editor: Editor): void {
   glideTo(editor.view, fitted(planExtent(editor.session.document), editor.view.size, WITH_HOUSE));
 }
 
+/** Everything; but not so small that the players are mere dots: then the platform and the front of the house. */
+export function showAtFirst({ session, view }: Editor): void {
+  const extent = planExtent(session.document);
+  const whole = fitted(extent, view.size, WITH_HOUSE);
+  const least = atRatio(whole, SMALLEST_AT_FIRST).scale;
+  if (whole.scale >= least) return void (view.camera = whole);
+  const top = extent.y + extent.height;
+  view.camera = {
+    scale: least,
+    centre: { x: whole.centre.x, y: top - (view.size.height / 2 - WITH_HOUSE.top) / least },
+  };
+}
+
+const SMALLEST_AT_FIRST = 140;
+
 export function showStage({ session, view }: Editor): void {
   glideTo(view, fitted(stageExtent(session.document, session.setup), view.size, WITH_WORDS));
 }

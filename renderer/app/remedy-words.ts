@@ -1,21 +1,26 @@
 /** A suggested change in words: "Move stand 3 120 mm towards stage left". */
 
-import type { Remedy } from '#model/checks/finding.ts';
+import type { ItemChange, RemedyChange } from '#model/checks/finding.ts';
 import { formatLength, type Units } from '#model/document/measures.ts';
 import { text } from './text.ts';
 
-export function remedyWords(remedy: Remedy, item: string, units: Units): string {
+/** `label` names an item by its id. */
+export function remedyWords(remedy: RemedyChange, label: (id: string) => string, units: Units): string {
   const words = text.findings.remedy;
   switch (remedy.kind) {
-    case 'lower': {
-      const by = formatLength(Math.abs(remedy.by), units);
-      return remedy.by >= 0 ? words.lower(item, by) : words.raise(item, by);
-    }
+    case 'lower':
+      return loweringWords(remedy, label, units);
+    case 'lowerAll':
+      return text.list(remedy.items.map((change) => loweringWords(change, label, units)));
     case 'move':
-      return words.move(item, wayWords(remedy, units));
+      return words.move(label(remedy.item), wayWords(remedy, units));
     case 'turn':
-      return words.turn(item, Math.abs(Math.round(remedy.by)), remedy.by > 0 ? 'SL' : 'SR');
+      return words.turn(label(remedy.item), Math.abs(Math.round(remedy.by)), remedy.by > 0 ? 'SL' : 'SR');
   }
+}
+
+function loweringWords({ item, by }: ItemChange, label: (id: string) => string, units: Units): string {
+  return text.findings.remedy.lower(label(item), formatLength(by, units));
 }
 
 function wayWords({ dx, dy }: { readonly dx: number; readonly dy: number }, units: Units): string {

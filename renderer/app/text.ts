@@ -178,6 +178,7 @@ const english = {
   house: {
     label: 'What the house sees',
     worst: 'Worst seen',
+    worstShort: 'by each seat',
     worstHelp: 'Each seat shows whom it sees least of',
     off: 'Plain seats',
     nobody: 'Nobody plays here yet: place a player and the house tells what it sees of him.',
@@ -196,6 +197,7 @@ const english = {
   },
 
   seat: {
+    short: (label: string, player: string, share: number) => `${label}: ${player} ${percent(share)}`,
     title: (label: string) => `From place ${label}`,
     close: 'Close',
     sees: (share: number) => `sees ${percent(share)}`,
@@ -215,9 +217,9 @@ const english = {
     tried: 'A change that was tried and helps',
     noRemedy: 'No single small move, turn or lowering was found that clears this.',
     looking: 'Looking for a remedy…',
-    show: (headline: string) => `Show on the plan: ${headline}`,
+    show: 'Show it on the plan',
     count: (fails: number, cautions: number) =>
-      `${fails} ${fails === 1 ? 'fails' : 'fail'}, ${cautions} ${cautions === 1 ? 'caution' : 'cautions'}`,
+      `${fails} failing, ${cautions} ${cautions === 1 ? 'caution' : 'cautions'}`,
     disclaimer:
       'Edges, cables, routes and loads are cautions of this tool. Local codes, the venue and licensed practice decide.',
     remedy: {
@@ -242,7 +244,8 @@ const english = {
     facing: 'Faces',
     facingHint: '0 is straight at the house; positive towards stage left',
     deskFacing: 'Desk faces',
-    faceHouse: 'The house',
+    faceHouse: 'Face the house',
+    house: 'The house',
     turnTowards: 'Turn towards',
     choose: 'Choose…',
     wholeConcert: 'Stays for the whole concert',
@@ -469,7 +472,6 @@ const english = {
       title: 'A new concert',
       words: 'Choose a house to begin with. Everything about it can be changed later.',
       begin: 'Begin',
-      seats: (count: number) => `${count} seats`,
     },
     otherHouse: {
       title: 'Another house',
@@ -511,10 +513,10 @@ const english = {
     next: 'Next',
     away: 'Put away',
     steps: [
-      'Look at the seats: each is coloured and filled as far as it sees the player it sees worst. Below the plan you choose another player.',
-      'Go to setup 2. It has real faults: click one in the list of findings and the plan goes there.',
-      'Drag a music stand. Figures, seats and findings follow your hand; Escape puts it back.',
-      'Select a stand and type its place: 820, 2.4 m and 7\' 6" all work. Undo knows what it undoes.',
+      'Each seat is coloured and filled as far as it sees the player it sees worst. Choose another player below the plan.',
+      'Setup 2 has real faults: click one in the list of findings and the plan goes there.',
+      'Drag a music stand: seats and figures follow your hand. Escape puts it back.',
+      'Type the place of what is selected: 820, 2.4 m and 7\' 6" all work.',
       'Click a seat to see what is in its way. Then print: the plot is exactly to scale.',
     ],
   },

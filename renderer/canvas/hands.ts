@@ -2,10 +2,12 @@
 
 import { platformOf, type Document } from '#model/document/document.ts';
 import { edgeOf } from '#model/document/openings.ts';
-import { housePlaces } from '#model/document/seating.ts';
+import { labelOf } from '#model/document/labels.ts';
+import { housePlaces, type HousePlace } from '#model/document/seating.ts';
 import { asId } from '#model/document/ids.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
 import { distancePointToSegment } from '#model/geometry/segments.ts';
+import { text } from '../app/text.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import { dragCorner } from './gestures/drag-corner.ts';
 import { dragItems } from './gestures/drag-items.ts';
@@ -17,6 +19,7 @@ import { HANDLE_REACH_PIXELS, platformCorners, turnHandle } from './handles.ts';
 import { itemAt } from './picking.ts';
 import { pickables } from './pickables.ts';
 import { placingOutcome, settledForPlacing } from './placing.ts';
+import { seatFigure } from './seat-figures.ts';
 import type { HandTraces } from './traces.svelte.ts';
 
 /** A press that moves less than this is a click. */
@@ -85,6 +88,7 @@ export class Hands {
   leave(): void {
     this.#editor.view.pointer = null;
     this.#traces.hovered = null;
+    this.#traces.caption = null;
     if (this.#press) return;
     clearTraces(this.#traces);
     if (this.#editor.view.armed) this.#editor.session.dropDraft();
@@ -156,8 +160,19 @@ export class Hands {
       return;
     }
     const item = this.#itemUnder(at);
+    const seat = item === null ? seatAt(session.document, at.spot) : null;
     this.#traces.hovered = item;
-    this.#traces.cursor = this.#cursorOver(at, item);
+    this.#traces.caption = seat === null ? null : this.#seatCaption(seat);
+    this.#traces.cursor = seat === null ? this.#cursorOver(at, item) : 'pointer';
+  }
+
+  #seatCaption(seatId: string): HandTraces['caption'] {
+    const { checks, view, session } = this.#editor;
+    if (view.colouring === null || checks.report?.setup !== session.setup) return null;
+    const figure = seatFigure(checks.report, seatId, view.colouring);
+    if (!figure) return null;
+    const name = labelOf(session.document, session.setup, figure.player);
+    return { at: figure.seat, words: text.seat.short(figure.seat.label, name, figure.share) };
   }
 
   #cursorOver(at: PointerAt, item: string | null): string {
@@ -181,10 +196,14 @@ export class Hands {
   }
 }
 
+const placesOf = new WeakMap<Document, readonly HousePlace[]>();
+
 /** The place of the house under a spot; null: none. */
 export function seatAt(document: Document, spot: Vec2): string | null {
+  const places = placesOf.get(document) ?? housePlaces(document);
+  placesOf.set(document, places);
   let best: { id: string; distance: number } | null = null;
-  for (const { id, x, y } of housePlaces(document)) {
+  for (const { id, x, y } of places) {
     const distance = Math.hypot(x - spot.x, y - spot.y);
     if (distance <= SEAT_REACH && (!best || distance < best.distance)) best = { id, distance };
   }

@@ -62,19 +62,19 @@ function drawnGuide({ session, units }: Editor, guide: Guide): DrawnGuide {
 
 function remarksOf({ checks, view, session }: Editor): Remark[] {
   if (checks.judged?.setup !== session.setup) return [];
-  return (checks.report?.findings ?? []).flatMap((finding, index) =>
-    finding.where
-      ? [
-          {
-            where: finding.where,
-            severity: finding.severity,
-            number: index + 1,
-            chosen: keyOf(finding) === view.finding,
-          },
-        ]
-      : [],
-  );
+  const atSpot = new Map<string, number>();
+  return (checks.report?.findings ?? []).flatMap((finding, index) => {
+    const { where, severity } = finding;
+    if (!where) return [];
+    const spot = `${Math.round(where.x / NEAR)} ${Math.round(where.y / NEAR)}`;
+    const beside = atSpot.get(spot) ?? 0;
+    atSpot.set(spot, beside + 1);
+    return [{ where, severity, number: index + 1, chosen: keyOf(finding) === view.finding, beside }];
+  });
 }
+
+/** Remarks in the same square of this many mm would cover each other. */
+const NEAR = 200;
 
 /** From the place looked into to every player, by what it sees of him. */
 function sightlinesOf({ checks, view, session }: Editor): Overlay['sightlines'] {

@@ -33,6 +33,8 @@ export interface Remark {
   readonly severity: Severity;
   readonly number: number;
   readonly chosen: boolean;
+  /** How many remarks stand at the same spot before this one: their heads are set side by side. */
+  readonly beside: number;
 }
 
 export interface Overlay {
@@ -95,8 +97,7 @@ export function paintOverlay(pen: Pen, overlay: Overlay, frame: OverlayFrame): v
   for (const remark of overlay.remarks) paintRemark(pen, remark, frame);
   if (overlay.marquee) paintMarquee(pen, overlay.marquee, frame);
   for (const guide of overlay.guides) paintGuideWords(pen, guide, frame);
-  if (overlay.caption)
-    paintTag(pen, toScreen(frame.camera, frame.view, overlay.caption.at), overlay.caption.words, frame);
+  if (overlay.caption) paintCaption(pen, overlay.caption, frame);
   pen.restore();
 }
 
@@ -192,7 +193,7 @@ function paintMarquee(pen: Pen, extent: Extent, { camera, view, inks }: OverlayF
 /** A pin whose head says by its shape how grave it is: disc, triangle, ring. It stands beside what it is about. */
 function paintRemark(pen: Pen, remark: Remark, { camera, view, inks }: OverlayFrame): void {
   const spot = toScreen(camera, view, remark.where);
-  const at = { x: spot.x + SIZE.pin * 0.6, y: spot.y - SIZE.pin };
+  const at = { x: spot.x + SIZE.pin * 0.6 + remark.beside * SIZE.remark * 2.1, y: spot.y - SIZE.pin };
   const size = remark.chosen ? SIZE.remark + 3 : SIZE.remark;
   const colour = remark.severity === 'note' ? inks.faint : inks.pencil;
   pen.setLineDash([]);
@@ -231,10 +232,21 @@ function paintSightline(
   pen.setLineDash([]);
 }
 
+/** Above what it is about, so that it covers neither that nor the pointer. */
+function paintCaption(pen: Pen, { at, words }: NonNullable<Overlay['caption']>, frame: OverlayFrame): void {
+  const { x, y } = toScreen(frame.camera, frame.view, at);
+  paintTag(pen, { x, y: y - 26 }, words, frame);
+}
+
 /** Words on a slip of ink, centred on a spot. */
-function paintTag(pen: Pen, at: Vec2, text: string, { inks }: OverlayFrame): void {
+function paintTag(pen: Pen, spot: Vec2, text: string, { inks, view }: OverlayFrame): void {
   pen.font = `600 ${SIZE.text}px "${DRAWING_FACE}", sans-serif`;
   const width = pen.measureText(text).width + 12;
+  // Kept inside the view, whatever it is about.
+  const at = {
+    x: Math.min(view.width - width / 2 - 4, Math.max(width / 2 + 4, spot.x)),
+    y: Math.min(view.height - 14, Math.max(14, spot.y)),
+  };
   pen.fillStyle = inks.ink;
   pen.fillRect(Math.round(at.x - width / 2), Math.round(at.y - 10), Math.round(width), 20);
   pen.fillStyle = inks.paper;

@@ -22,7 +22,6 @@ export interface Subject {
 const STILL_AFTER_MS = 350;
 
 export class Checks {
-  /** Its findings come gravest first, so that their place in the list can be their number. */
   report: Report | null = $state.raw(null);
   /** The document that `report` is about. */
   judged: Subject | null = $state.raw(null);
@@ -61,8 +60,7 @@ export class Checks {
   }
 
   #show(subject: Subject, judgement: Judgement): void {
-    const { figures, visible, targets, occluders, seats, reach, routes } = judgement;
-    const findings = gravestFirst(judgement.findings);
+    const { findings, figures, visible, targets, occluders, seats, reach, routes } = judgement;
     if (seats) this.#seats = seats;
     const scene = { seats: this.#seats, targets, occluders };
     this.#compare(subject, figures);
@@ -103,12 +101,6 @@ export class Checks {
     if (this.remedies.size > 0) this.remedies = new Map();
     this.#patient.stop();
   }
-}
-
-const RANKS: Readonly<Record<Finding['severity'], number>> = { fail: 0, caution: 1, note: 2 };
-
-function gravestFirst(findings: readonly Finding[]): Finding[] {
-  return [...findings].sort((a, b) => RANKS[a.severity] - RANKS[b.severity]);
 }
 
 /** Names a finding across recomputations: the same complaint about the same things. */

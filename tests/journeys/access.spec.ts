@@ -1,0 +1,122 @@
+/** Everything for everybody: axe-core on the main states, the points it cannot see, and a concert without a mouse. */
+
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import type { Page } from '@playwright/test';
+import { expect, test } from './editor.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+interface Violation {
+  readonly id: string;
+  readonly nodes: readonly { readonly target: unknown; readonly failureSummary?: string }[];
+}
+
+/** WCAG 2.2 A and AA, as far as axe-core can tell. */
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(axe);
+  const found = await page.evaluate(async () => {
+    const run = (
+      globalThis as unknown as { axe: { run: (where: Document, how: unknown) => Promise<unknown> } }
+    ).axe;
+    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+    return (await run.run(document, { runOnly: { type: 'tag', values: tags } })) as {
+      violations: Violation[];
+    };
+  });
+  return found.violations.flatMap(({ id, nodes }) =>
+    nodes.map(({ target, failureSummary }) => `${id}: ${JSON.stringify(target)} ${failureSummary ?? ''}`),
+  );
+}
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`axe-core finds nothing in the main states, ${colorScheme}`, async ({ editor, page }) => {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await editor.showSetup('2 Hedgerow Dances');
+    expect(await violations(page), 'nothing selected').toEqual([]);
+    for (const item of [/^Clarinet/, /^stand 1/]) {
+      await editor.select(item);
+      expect(await violations(page), String(item)).toEqual([]);
+    }
+    await editor.findings.getByRole('button').first().click();
+    expect(await violations(page), 'a finding').toEqual([]);
+    for (const keys of ['Control+p', 'Control+k', 'Control+Shift+s', 'Control+Alt+n']) {
+      await page.keyboard.press(keys);
+      await expect(editor.dialog).toBeVisible();
+      expect(await violations(page), keys).toEqual([]);
+      await page.keyboard.press('Escape');
+      await expect(editor.dialog).toBeHidden();
+    }
+  });
+}
+
+test('targets are at least 24 pixels in both directions', async ({ editor, page }) => {
+  await editor.showSetup('2 Hedgerow Dances');
+  await editor.select(/^Clarinet/);
+  // WCAG 2.2, success criterion 2.5.8. Fields in a line of their own label count with the label's line.
+  const small = await page.evaluate(() =>
+    [
+      ...document.querySelectorAll(
+        'button, a, select, input:not([type="checkbox"]), [role="option"], [role="tab"]',
+      ),
+    ]
+      .filter((element) => element.checkVisibility())
+      .map((element) => ({ element, box: element.getBoundingClientRect() }))
+      .filter(({ box }) => box.width > 0 && (box.width < 24 || box.height < 24))
+      .map(({ element, box }) => `${element.outerHTML.slice(0, 80)} ${box.width} x ${box.height}`),
+  );
+  expect(small).toEqual([]);
+});
+
+test('the plan has a name, a summary and the keyboard', async ({ editor, page }) => {
+  await editor.plan.focus();
+  await expect(editor.plan).toHaveAccessibleDescription(/Lock Gates: \d+ items on the platform, 183 places/);
+  await page.keyboard.press('n');
+  const first = await editor.position();
+  await page.keyboard.press('ArrowRight');
+  expect(await editor.position()).toEqual({ x: first.x + 10, y: first.y });
+  await page.keyboard.press('Shift+ArrowUp');
+  expect(await editor.position()).toEqual({ x: first.x + 10, y: first.y + 100 });
+  await expect(page.getByRole('status').last()).toContainText(/SR|SL/);
+});
+
+test('single letters do nothing while something is typed', async ({ editor, page }) => {
+  await page.getByRole('searchbox').fill('');
+  await page.getByRole('searchbox').press('g');
+  await expect(page.getByRole('searchbox')).toHaveValue('g');
+  await expect(editor.plan).toBeVisible();
+});
+
+test('a duo is set up and printed without a mouse', async ({ editor, page, program }) => {
+  const { keyboard } = page;
+  await keyboard.press('Control+Alt+n');
+  await expect(editor.dialog).toBeVisible();
+  await keyboard.press('Enter');
+  await expect(editor.dialog).toBeHidden();
+  for (const what of ['cello', 'viola']) {
+    await keyboard.press('Control+i');
+    await keyboard.type(what);
+    await keyboard.press('Enter');
+    await expect(editor.items.getByRole('option', { name: new RegExp(what, 'i') })).toBeVisible();
+    await keyboard.press('Escape');
+    await keyboard.press('F6');
+    for (let i = 0; i < 8; i++)
+      await keyboard.press(what === 'cello' ? 'Shift+ArrowRight' : 'Shift+ArrowLeft');
+  }
+  await expect(editor.items.getByRole('option')).toHaveCount(5);
+  await keyboard.press('Control+s');
+  await keyboard.press('Control+a');
+  await keyboard.type('duo');
+  await keyboard.press('Enter');
+  await expect(editor.dialog).toBeHidden();
+  await keyboard.press('Control+p');
+  await expect(editor.dialog.getByText(/exactly 1:\d+/)).toBeVisible();
+  await page.getByRole('button', { name: 'Save as PDF…' }).focus();
+  await keyboard.press('Enter');
+  await expect(editor.dialog.last().getByLabel('File name')).toBeFocused();
+  await keyboard.press('Enter');
+  await expect(editor.dialog).toHaveCount(0, { timeout: 30_000 });
+  const pdf = readFileSync(join(program.home, 'duo.pdf'));
+  expect(pdf.subarray(0, 5).toString('latin1')).toBe('%PDF-');
+});

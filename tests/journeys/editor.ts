@@ -1,0 +1,215 @@
+/** A journey's own program: a loopback shell with an empty home, and the editor opened on it. */
+
+import { test as base, expect, type Page } from '@playwright/test';
+import { spawn, type ChildProcess } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const PROGRAM = fileURLToPath(new URL('../../dist/node/loopback.js', import.meta.url));
+
+export interface Program {
+  /** Where its dialogs begin. */
+  readonly home: string;
+  /** Where the editor is now. */
+  readonly address: () => string;
+  readonly stop: (signal?: NodeJS.Signals) => Promise<void>;
+  /** Once more with the same home, as after a crash or a new day. */
+  readonly startAgain: () => Promise<string>;
+}
+
+interface Fixtures {
+  readonly program: Program;
+  /** The editor on the demo concert, its first steps put away. */
+  readonly editor: Editor;
+}
+
+export const test = base.extend<Fixtures>({
+  program: async ({}, use) => {
+    const home = mkdtempSync(join(tmpdir(), 'standlines-journey-'));
+    mkdirSync(join(home, 'state'));
+    let running = await start(home);
+    await use({
+      home,
+      address: () => running.address,
+      stop: (signal = 'SIGTERM') => stopped(running.child, signal),
+      startAgain: async () => (running = await start(home)).address,
+    });
+    await stopped(running.child, 'SIGKILL');
+    rmSync(home, { recursive: true, force: true });
+  },
+  editor: async ({ page, program }, use) => {
+    const complaints = listenForComplaints(page);
+    const editor = new Editor(page);
+    await editor.open(program.address());
+    await editor.putHintsAway();
+    await use(editor);
+    expect(complaints, 'errors and policy violations in the page').toEqual([]);
+  },
+});
+
+export { expect };
+
+interface Running {
+  readonly child: ChildProcess;
+  readonly address: string;
+}
+
+function start(home: string): Promise<Running> {
+  const env = { ...process.env, HOME: home, STANDLINES_STATE_DIR: join(home, 'state') };
+  const child = spawn(process.execPath, [PROGRAM], { env, stdio: ['ignore', 'pipe', 'pipe'] });
+  return new Promise((resolve, reject) => {
+    child.once('exit', (code) =>
+      reject(new Error(`the program ended with ${code} before it served anything`)),
+    );
+    child.stdout.on('data', (piece: Buffer) => {
+      const address = /http:\/\/\S+/.exec(piece.toString())?.[0];
+      if (address) resolve({ child, address });
+    });
+  });
+}
+
+function stopped(child: ChildProcess, signal: NodeJS.Signals): Promise<void> {
+  if (child.exitCode !== null || child.signalCode !== null) return Promise.resolve();
+  return new Promise((resolve) => {
+    child.once('exit', () => resolve());
+    child.kill(signal);
+  });
+}
+
+/** Everything that the page complains of; a lost connection is not the page's fault. */
+export function listenForComplaints(page: Page): string[] {
+  const complaints: string[] = [];
+  page.on('pageerror', (error) => complaints.push(String(error.stack)));
+  page.on('console', (message) => {
+    if (message.type() !== 'error' || /ERR_CONNECTION|ERR_INCOMPLETE|Failed to fetch/.test(message.text()))
+      return;
+    complaints.push(message.text());
+  });
+  void page.addInitScript(() => {
+    document.addEventListener('securitypolicyviolation', (event) => {
+      console.error(`policy: ${event.violatedDirective} ${event.blockedURI} ${event.sourceFile}`);
+    });
+  });
+  return complaints;
+}
+
+/** The editor in a person's words. */
+export class Editor {
+  constructor(readonly page: Page) {}
+
+  async open(address: string): Promise<void> {
+    await this.page.goto(address);
+    await expect(this.plan).toBeVisible();
+    await expect(this.house.getByRole('button').first()).toBeVisible();
+  }
+
+  async putHintsAway(): Promise<void> {
+    const away = this.page.getByRole('button', { name: 'Put away' });
+    if (await away.isVisible()) await away.click();
+  }
+
+  get plan() {
+    return this.page.getByRole('application', { name: 'Plan of the platform and the house' });
+  }
+
+  get house() {
+    return this.page.getByRole('region', { name: 'What the house sees' });
+  }
+
+  get findings() {
+    return this.page.getByRole('region', { name: 'Findings' });
+  }
+
+  get items() {
+    return this.page.getByRole('listbox', { name: 'On the platform' });
+  }
+
+  get dialog() {
+    return this.page.getByRole('dialog');
+  }
+
+  field(label: string) {
+    return this.page.getByLabel(label, { exact: true });
+  }
+
+  async showSetup(name: string): Promise<void> {
+    await this.page.getByRole('tab', { name, exact: true }).click();
+    await expect(this.findings.getByText('Checking…')).toBeHidden();
+  }
+
+  async select(item: RegExp): Promise<void> {
+    await this.items.getByRole('option', { name: item }).click();
+  }
+
+  /** Share of the places that see a player well, in per cent, as the strip says it. */
+  async figureOf(player: string): Promise<number> {
+    const cell = this.house.getByRole('button', { name: new RegExp(`^${player}`) });
+    const words = await cell.innerText();
+    const percent = /(\d+) %/.exec(words)?.[1];
+    if (percent === undefined) throw new Error(`no figure in "${words}"`);
+    return Number(percent);
+  }
+
+  /** Millimetres from the centre line and the front edge, as the properties say it. */
+  async position(): Promise<{ x: number; y: number }> {
+    const [across, depth] = await Promise.all([
+      this.field('From the centre line').inputValue(),
+      this.field('From the front edge').inputValue(),
+    ]);
+    return { x: signed(across, 'SR'), y: signed(depth, 'DS') };
+  }
+
+  /** Where a selected item is in the window: it is brought to the middle of the plan first. */
+  async middleOfSelection(): Promise<{ x: number; y: number }> {
+    await this.plan.focus();
+    await this.page.keyboard.press('2');
+    await this.settled();
+    const box = await this.plan.boundingBox();
+    if (!box) throw new Error('the plan is not shown');
+    return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  }
+
+  /** Lets a glide of the view come to its end. */
+  async settled(): Promise<void> {
+    await this.page.waitForTimeout(400);
+  }
+
+  /**
+   * Drags the selected item with the mouse until it stands at a spot (within `within` mm), leaving the button down.
+   * Ctrl is held, so that nothing is snapped to. How far a pixel reaches is seen from the item's own figures.
+   */
+  async dragTo(spot: { x: number; y: number }, within = 40): Promise<void> {
+    const { mouse, keyboard } = this.page;
+    const start = await this.middleOfSelection();
+    const before = await this.position();
+    await mouse.move(start.x, start.y);
+    await mouse.down();
+    await keyboard.down('Control');
+    await mouse.move(start.x + 60, start.y, { steps: 4 });
+    await expect.poll(async () => (await this.position()).x).not.toBe(before.x);
+    const pixel = ((await this.position()).x - before.x) / 60;
+    const end = { x: start.x + (spot.x - before.x) / pixel, y: start.y - (spot.y - before.y) / pixel };
+    await mouse.move(end.x, end.y, { steps: 8 });
+    await expect
+      .poll(async () => {
+        const { x, y } = await this.position();
+        return Math.hypot(x - spot.x, y - spot.y);
+      })
+      .toBeLessThan(within);
+    await keyboard.up('Control');
+  }
+
+  async saveAs(name: string): Promise<void> {
+    await this.page.keyboard.press('Control+Shift+S');
+    await this.dialog.getByLabel('File name').fill(name);
+    await this.dialog.getByRole('button', { name: 'Save here' }).click();
+    await expect(this.page.getByRole('heading', { level: 1 })).toContainText(new RegExp(`${name}.*saved`));
+  }
+}
+
+function signed(words: string, negative: string): number {
+  const figure = /\d+/.exec(words)?.[0];
+  return figure === undefined ? 0 : Number(figure) * (words.includes(negative) ? -1 : 1);
+}
