@@ -3,7 +3,8 @@
 import { TOUCHING } from '../../geometry/tolerances.ts';
 import type { Eye } from '../reading/eyes.ts';
 import type { Occluder, QuadOccluder, Triple } from '../scene.ts';
-import { eyeLine, heightsOver, isMet, type EyeLine } from './eye-line.ts';
+import { cutOf } from './cuts.ts';
+import { eyeLine, heightsOver, isMet, type Cut, type EyeLine } from './eye-line.ts';
 
 /** Something solid with a disc round it in plan, so that most lines are seen to pass it at once. */
 export interface Solid {
@@ -39,13 +40,22 @@ export function eyeContact(
   players: readonly [string, string],
   eyes: readonly [readonly Eye[], readonly Eye[]],
 ): EyeContact {
-  const between = solids.filter(({ thing }) => !players.includes(thing.owner ?? ''));
   const lines = eyes[0].flatMap((from) => eyes[1].flatMap((to) => eyeLine(from, to) ?? []));
   const [first] = lines;
   if (!first) return { blockers: [], passesOver: null };
   // All lines of a pair run over the same ground.
-  const near = between.filter((solid) => comesNear(first, solid));
-  return contactAlong(lines, near);
+  const near = solids.filter((solid) => comesNear(first, solid));
+  const pieces = near.flatMap(({ thing }): Piece[] => {
+    const cut = players.includes(thing.owner ?? '') ? null : cutOf(first, thing);
+    return cut ? [{ record: thing.record, cut }] : [];
+  });
+  return contactAlong(lines, pieces);
+}
+
+/** What the lines' upright plane cuts out of a part of a record. */
+interface Piece {
+  readonly record: string;
+  readonly cut: Cut;
 }
 
 function comesNear({ from, along, length }: EyeLine, { x, y, radius }: Solid): boolean {
@@ -54,18 +64,17 @@ function comesNear({ from, along, length }: EyeLine, { x, y, radius }: Solid): b
   return Math.abs(dy * along.x - dx * along.y) <= radius && ahead >= -radius && ahead <= length + radius;
 }
 
-function contactAlong(lines: readonly EyeLine[], solids: readonly Solid[]): EyeContact {
+function contactAlong(lines: readonly EyeLine[], pieces: readonly Piece[]): EyeContact {
   const met = new Set<string>();
   // Over all lines and parts: one that hangs clear above a line would come down into it.
   const greatest = new Map<string, number>();
   let passesOver: EyeContact['passesOver'] = null;
-  for (const line of lines) {
-    for (const { thing } of solids) {
-      const heights = heightsOver(line, thing);
-      if (!heights) continue;
-      greatest.set(thing.record, Math.max(greatest.get(thing.record) ?? 0, heights.most));
-      if (isMet(heights)) met.add(thing.record);
-      else passesOver = closerOf(passesOver, thing.record, -heights.most);
+  for (const { record, cut } of pieces) {
+    for (const line of lines) {
+      const heights = heightsOver(line, cut);
+      greatest.set(record, Math.max(greatest.get(record) ?? 0, heights.most));
+      if (isMet(heights)) met.add(record);
+      else passesOver = closerOf(passesOver, record, -heights.most);
     }
   }
   const blockers = [...met].map((record) => ({ record, lowerBy: greatest.get(record) ?? 0 }));

@@ -7,11 +7,12 @@ import type { Id } from '../../document/ids.ts';
 import { floorHeightAt } from '../../document/levels.ts';
 import type { Degrees, Stand } from '../../document/records.ts';
 import { normaliseFacing } from '../../geometry/frame.ts';
-import { eyesOf } from './eyes.ts';
+import { eyesOf, type Eye } from './eyes.ts';
 import { isBeyond } from './gaze.ts';
+import { pageViews } from './page-view.ts';
 import { placesAt } from './places.ts';
 import { GREATEST_ANGLE } from './published.ts';
-import { readingAt, type ReadingResult } from './reading.ts';
+import type { ReadingResult } from './reading.ts';
 import { rowTurn } from './row-turn.ts';
 import { between } from './vectors.ts';
 
@@ -22,21 +23,29 @@ export interface Clearing {
   readonly angle: Degrees;
 }
 
+/** At the pages' middles, or at the line that is worst off. */
+export type AngleKind = 'angle' | 'greatestAngle';
+
 /**
  * The smallest change in whole degrees after which every page of the stand is within 45° for its reader: of the tilt
  * as far as the model goes, or else of the facing of a single stand. Null: neither does.
  */
-export function clearingOf(document: Document, setup: Id<'setup'>, standId: Id<'stand'>): Clearing | null {
+export function clearingOf(
+  document: Document,
+  setup: Id<'setup'>,
+  standId: Id<'stand'>,
+  kind: AngleKind,
+): Clearing | null {
   const stand = find(document, standId);
   if (!stand) return null;
-  const angleOf = measurer(document, setup, stand);
+  const angleOf = measurer(document, setup, stand, kind);
   return byTilt(stand, angleOf) ?? (stand.form === 'single' ? byFacing(stand, angleOf) : null);
 }
 
 type AngleOf = (changed: Stand) => Degrees;
 
-/** The greatest angle at a page's middle on the stand as changed; readers and floor stay as they are. */
-function measurer(document: Document, setup: Id<'setup'>, stand: Stand): AngleOf {
+/** The angle that is worst of all who read on the stand as changed; readers and floor stay as they are. */
+function measurer(document: Document, setup: Id<'setup'>, stand: Stand, kind: AngleKind): AngleOf {
   const floor = floorHeightAt(document, setup, stand);
   const readers = placesAt(document, setup, stand).map((place) => ({
     place,
@@ -47,9 +56,15 @@ function measurer(document: Document, setup: Id<'setup'>, stand: Stand): AngleOf
     return readers.reduce((most, { place, eyes }) => {
       const desk = desks[place.desk.sideIndex];
       if (!desk?.paper) return most;
-      return Math.max(most, readingAt({ ...place, desk, paper: desk.paper }, eyes).angle);
+      return Math.max(most, greatest(desk.paper, desk.side.pagesAcross, eyes, kind));
     }, 0);
   };
+}
+
+function greatest(row: Rectangle3, pages: number, eyes: readonly Eye[], kind: AngleKind): Degrees {
+  let most = 0;
+  for (const eye of eyes) for (const view of pageViews(row, pages, eye)) most = Math.max(most, view[kind]);
+  return most;
 }
 
 function byTilt(stand: Stand, angleOf: AngleOf): Clearing | null {

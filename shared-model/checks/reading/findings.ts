@@ -34,9 +34,10 @@ export function readingFindings(
 function angleFinding(document: Document, setup: Id<'setup'>, result: ReadingResult): Finding | null {
   const severity = severityOfAngle(result);
   if (!severity) return null;
-  const clearing = severity === 'note' ? null : clearingOf(document, setup, result.stand);
+  const kind = severity === 'note' ? 'greatestAngle' : 'angle';
+  const clearing = clearingOf(document, setup, result.stand, kind);
   return finding(result, 'reading.angle', severity, {
-    measured: severity === 'note' ? result.greatestAngle : result.angle,
+    measured: result[kind],
     required: GREATEST_ANGLE,
     unit: 'degrees',
     detail: clearing ? { change: clearing.change, to: clearing.to, after: clearing.angle } : {},

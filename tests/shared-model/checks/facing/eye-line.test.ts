@@ -1,6 +1,13 @@
 import { BoxGeometry, DoubleSide, Mesh, MeshBasicMaterial, Raycaster, Ray, Vector3 } from 'three';
 import { describe, expect, it } from 'vitest';
-import { eyeLine, heightsOver, isMet, type Heights } from '#model/checks/facing/eye-line.ts';
+import { cutOf } from '#model/checks/facing/cuts.ts';
+import {
+  eyeLine,
+  heightsOver as heightsOfCut,
+  isMet,
+  type EyeLine,
+  type Heights,
+} from '#model/checks/facing/eye-line.ts';
 import type { BoxOccluder, CapsuleOccluder, Occluder, QuadOccluder, Triple } from '#model/checks/scene.ts';
 import { radians, type Vec3 } from '#model/geometry/frame.ts';
 import { diceOf, type Dice } from '../../../oracles/seeded.ts';
@@ -10,6 +17,12 @@ const line = (from: Vec3, to: Vec3) => {
   if (!made) throw new Error('no line');
   return made;
 };
+/** Of a thing above the line; null when it is beside it. */
+function heightsOver(over: EyeLine, thing: Occluder): Heights | null {
+  const cut = cutOf(over, thing);
+  return cut && heightsOfCut(over, cut);
+}
+
 const at = (x: number, y: number, z: number): Vec3 => ({ x, y, z });
 const common = { id: 'thing', record: 'thing' };
 

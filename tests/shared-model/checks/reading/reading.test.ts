@@ -137,6 +137,14 @@ describe('reading.angle', () => {
     expect(find(steep(30), upright())).toEqual([]);
   });
 
+  it('names a tilt that clears the outer lines too', () => {
+    const [found] = find(steep(44.9), upright());
+    expect(found?.detail).toMatchObject({ change: 'tilt' });
+    const tilted = only(results(steep(44.9), upright({ tilt: Number(found?.detail['to']) })));
+    expect(tilted.greatestAngle).toBeCloseTo(Number(found?.detail['after']), 9);
+    expect(tilted.greatestAngle).toBeLessThanOrEqual(45);
+  });
+
   it('fails a page seen from behind', () => {
     const behind = upright({ facing: 0 });
     expect(find(withEyesAt(MIDDLE), behind)).toMatchObject([{ code: 'reading.angle', severity: 'fail' }]);
