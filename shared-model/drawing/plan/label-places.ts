@@ -1,6 +1,6 @@
 /** Finds a place for every label: near its thing, over no other text, over other things only when it must be. */
 
-import { boxContains, overlapArea } from '../bounds.ts';
+import { boxContains, grownBox, overlapArea } from '../bounds.ts';
 import { createOccupancy, type Occupancy } from '../occupancy.ts';
 import type { Box } from '../primitives.ts';
 import type { LabelRequest } from './label-requests.ts';
@@ -35,14 +35,15 @@ export interface LabelSurroundings {
 export function placeLabels(requests: readonly LabelRequest[], surroundings: LabelSurroundings): LabelPlaces {
   // What carries its label in a corner is ground that others stand on: labels may lie on it.
   const solid = requests.slice(0, MOST_LABELS).filter((request) => request.inside !== 'corner');
+  const items = createOccupancy(solid.map((request) => request.item));
   const things = createOccupancy([...surroundings.things, ...solid.map((request) => request.item)]);
   const placed: PlacedLabel[] = [];
   const dropped: LabelRequest[] = requests.slice(MOST_LABELS);
-  const search: Search = { ...surroundings, things, full: false };
+  const search: Search = { ...surroundings, things, items, full: false };
   for (const request of requests.slice(0, MOST_LABELS)) {
     const label = bestPlace(request, search);
     if (label) {
-      placed.push(label);
+      placed.push({ ...label, leader: label.leader || isAmbiguous(label, items) });
       surroundings.texts.take(withAir(label.box));
     } else dropped.push(request);
   }
@@ -53,6 +54,8 @@ interface Search {
   readonly sizeOf: (request: LabelRequest) => Size;
   readonly texts: Occupancy;
   readonly things: Occupancy;
+  /** The things that have labels of their own. */
+  readonly items: Occupancy;
   readonly area: Box | null;
   /** Set once a bubble found no room anywhere: what is full stays full. */
   full: boolean;
@@ -64,8 +67,8 @@ const MOST_LABELS = 500;
 /** How far off the thing labels are tried, mm; from the second on with a leader. */
 const RINGS = [0.7, 3.5, 7, 11, 16, 22, 30, 40, 55];
 
-/** What a place costs: a ring further out, a mm2 of something else covered, a leader over text, a name left out. */
-const COST = { ring: 3, covered: 0.25, mostCovered: 14, leaderOverText: 5, noName: 4.5 };
+/** What a place costs: a ring further out, a mm2 of something else covered or nearly so, a leader over text, a name left out. */
+const COST = { ring: 3, covered: 0.25, near: 0.12, mostCovered: 14, leaderOverText: 5, noName: 4.5 };
 
 interface Found {
   readonly request: LabelRequest;
@@ -108,9 +111,11 @@ interface Spot {
   readonly ring: number;
 }
 
-function costOf(request: LabelRequest, { box, ring }: Spot, { things, texts }: Search): number {
-  const own = request.inside === 'corner' ? 0 : overlapArea(request.item, box);
-  const covered = Math.max(0, things.coveredArea(box) - own) * COST.covered;
+function costOf(request: LabelRequest, { box, ring }: Spot, { things, items, texts }: Search): number {
+  const own = ownArea(request, box);
+  const near = grownBox(box, TOO_NEAR);
+  const nearArea = Math.max(0, items.coveredArea(near) - ownArea(request, near));
+  const covered = Math.max(0, things.coveredArea(box) - own) * COST.covered + nearArea * COST.near;
   const leader = ring > 0 && leaderCrossesText(request, box, texts) ? COST.leaderOverText : 0;
   return ring * COST.ring + Math.min(covered, COST.mostCovered) + leader;
 }
@@ -188,6 +193,21 @@ function centred(x: number, y: number, { width, height }: Size): Box {
 function withAir({ x, y, width, height }: Box): Box {
   return { x: x - 0.4, y: y - 0.25, width: width + 0.8, height: height + 0.5 };
 }
+
+/** How much of a label's box lies over the thing that it names. */
+function ownArea({ inside, item }: LabelRequest, box: Box): number {
+  return inside === 'corner' ? 0 : overlapArea(item, box);
+}
+
+/** So near to another thing that it could be taken for its label. */
+function isAmbiguous({ request, box }: PlacedLabel, items: Occupancy): boolean {
+  const near = grownBox(box, TOO_NEAR);
+  const inItself = request.inside !== null && boxContains(request.item, box);
+  return !inItself && items.coveredArea(near) - ownArea(request, near) > 1e-6;
+}
+
+/** Distance to another thing below which a label seems to belong to it, mm. */
+const TOO_NEAR = 1;
 
 function leaderCrossesText({ item }: LabelRequest, box: Box, texts: Occupancy): boolean {
   const [fromX, fromY] = [box.x + box.width / 2, box.y + box.height / 2];

@@ -3,7 +3,7 @@
 import { outlineOf } from '../../catalogue/outlines.ts';
 import { platformOf } from '../../document/document.ts';
 import { forEachEdge } from '../../geometry/polygon.ts';
-import { textBoxes } from '../bounds.ts';
+import { bounds, textBoxes } from '../bounds.ts';
 import { circle, line, roundedRectangle } from '../outline.ts';
 import { createOccupancy } from '../occupancy.ts';
 import type { Box, GroupPrimitive, Primitive, TextPrimitive } from '../primitives.ts';
@@ -12,6 +12,7 @@ import { fitted, textLine } from '../text.ts';
 import { onPage, pen, type PlanContext } from './context.ts';
 import { placeLabels, type LabelPlaces, type PlacedLabel, type Size } from './label-places.ts';
 import { placeBoxes } from './house.ts';
+import { drawHeld } from './players.ts';
 import { labelRequests, type LabelRequest } from './label-requests.ts';
 
 const BUBBLE = { height: 4, pad: 1.1, gap: 0.9 };
@@ -25,7 +26,12 @@ export function findLabelPlaces(context: PlanContext, drawn: readonly Primitive[
   return placeLabels(requests, {
     sizeOf: (request) => labelSize(context, request),
     texts: createOccupancy(textBoxes(drawn, context.measure)),
-    things: [...centreLineBoxes(context), ...edgeBoxes(context), ...placeBoxes(context)],
+    things: [
+      ...centreLineBoxes(context),
+      ...edgeBoxes(context),
+      ...placeBoxes(context),
+      ...heldBoxes(context),
+    ],
     area: context.area,
   });
 }
@@ -118,4 +124,9 @@ function edgeBoxes(context: PlanContext): Box[] {
     );
   }
   return boxes;
+}
+
+function heldBoxes(context: PlanContext): Box[] {
+  const players = context.items.filter((record) => record.kind === 'player');
+  return players.flatMap((player) => bounds(drawHeld(context, player), context.measure) ?? []);
 }

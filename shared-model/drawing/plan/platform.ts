@@ -2,7 +2,7 @@
 
 import { allOf, platformOf } from '../../document/document.ts';
 import { formatLength } from '../../document/measures.ts';
-import { doorway, openEdgesOf, type Segment } from '../../document/openings.ts';
+import { doorway, edgeOf } from '../../document/openings.ts';
 import type { Door, Platform } from '../../document/records.ts';
 import { boxOfPoints } from '../bounds.ts';
 import type { Occupancy } from '../occupancy.ts';
@@ -16,18 +16,21 @@ import { besideEdge, pageEdge, wordsBeside, type PageEdge } from './page-edge.ts
 export function drawPlatform(context: PlanContext, taken: Occupancy): GroupPrimitive {
   const platform = platformOf(context.document);
   const { palette, toPage, units } = context;
-  const edges = openEdgesOf(platform);
   const doors = allOf(context.document, 'door');
+  // The words of the doors find their places first: which way out is matters more than what teeth say for themselves.
+  const doorways = doors.map((door) => drawDoor(context, { platform, taken }, door));
+  const edges = platform.openEdges.flatMap((index) =>
+    drawOpenEdge(context, { platform, taken }, { index, doors: doors.filter((door) => door.edge === index) }),
+  );
   return {
     kind: 'group',
     subject: platform.id,
-    description: `Platform, ${formatLength(platform.height, units)} high, ${edges.length} open edges`,
+    description: `Platform, ${formatLength(platform.height, units)} high, ${platform.openEdges.length} open edges`,
     children: [
       paint(toPage, polygon(platform.outline), { fill: palette.platform }),
       paint(toPage, polygon(platform.outline), pen(palette.ink, WEIGHT.bold)),
-      // Doors first: which way out is matters more than the words of an edge, whose teeth speak for themselves.
-      ...doors.map((door) => drawDoor(context, { platform, taken }, door)),
-      ...edges.flatMap((edge) => drawOpenEdge(context, { platform, taken }, edge)),
+      ...edges,
+      ...doorways,
     ],
   };
 }
@@ -37,26 +40,25 @@ interface Surroundings {
   readonly taken: Occupancy;
 }
 
+interface OpenEdge {
+  readonly index: number;
+  readonly doors: readonly Door[];
+}
+
 /** Teeth that point down the drop, as on a map of a cliff, and the word: the warning must not hang on a colour. */
 function drawOpenEdge(
   context: PlanContext,
   { platform, taken }: Surroundings,
-  segment: Segment,
+  { index, doors }: OpenEdge,
 ): Primitive[] {
   const { palette, units } = context;
-  const edge = pageEdge(context, platform, segment);
+  const edge = pageEdge(context, platform, edgeOf(platform, index));
   const words = `OPEN EDGE, drop ${formatLength(platform.height, units)}`;
+  const look = { words, clear: TOOTH + 0.8, colour: palette.warning, bold: true, at: ALONG };
   return [
     { kind: 'path', path: line(edge.a, edge.b), ...pen(palette.warning, WEIGHT.heavy) },
-    { kind: 'path', path: teeth(edge), fill: palette.warning },
-    ...wordsBeside(context, edge, {
-      words,
-      clear: TOOTH + 0.8,
-      colour: palette.warning,
-      bold: true,
-      at: ALONG,
-      taken,
-    }),
+    { kind: 'path', path: teeth(edge, doors, context.scale), fill: palette.warning },
+    ...wordsBeside(context, edge, { ...look, taken }),
   ];
 }
 
@@ -65,16 +67,17 @@ const TOOTH_PITCH = 4;
 /** Clear of the centre line first. */
 const ALONG = [0.27, 0.73, 0.15, 0.85, 0.4, 0.6, 0.5];
 
-function teeth(edge: PageEdge): PathItem[] {
+/** None where steps or a ramp lead through the edge. */
+function teeth(edge: PageEdge, doors: readonly Door[], scale: number): PathItem[] {
   const count = Math.max(1, Math.round(edge.length / TOOTH_PITCH));
-  return Array.from({ length: count }, (_, tooth) => {
-    const at = (edge.length * (tooth + 0.5)) / count;
-    return polygon([
-      besideEdge(edge, at - 0.6, 0),
-      besideEdge(edge, at, TOOTH),
-      besideEdge(edge, at + 0.6, 0),
-    ]);
-  }).flat();
+  const spots = Array.from({ length: count }, (_, tooth) => (edge.length * (tooth + 0.5)) / count);
+  const inDoorway = (at: number): boolean =>
+    doors.some(({ offset, width }) => at > offset / scale && at < (offset + width) / scale);
+  return spots
+    .filter((at) => !inDoorway(at))
+    .flatMap((at) =>
+      polygon([besideEdge(edge, at - 0.6, 0), besideEdge(edge, at, TOOTH), besideEdge(edge, at + 0.6, 0)]),
+    );
 }
 
 /** How far a doorway's threshold is drawn outside the wall. */
@@ -98,7 +101,7 @@ function drawDoor(context: PlanContext, { platform, taken }: Surroundings, door:
     subject: door.id,
     description: `${door.name || 'Door'}: ${words}`,
     children: [
-      { kind: 'path', path: line(edge.a, edge.b), ...pen(palette.platform, WEIGHT.bold * 1.6) },
+      { kind: 'path', path: line(edge.a, edge.b), ...pen(palette.platform, WEIGHT.heavy * 1.5) },
       { kind: 'path', path: jambs, ...pen(palette.ink, WEIGHT.bold) },
       { kind: 'path', path: threshold, ...pen(palette.ink, WEIGHT.thin) },
       ...(door.exit ? exitArrow(context, edge) : []),

@@ -26,10 +26,7 @@ export function drawPlayer(context: PlanContext, player: Player): Primitive[] {
       fill: palette.player,
       ...pen(palette.ink, WEIGHT.fine),
     }),
-    ...(context.held.get(player.id) ?? []).flatMap((instrument) => {
-      const model = instrumentModel(instrument.model);
-      return model ? heldSymbol(context, map, model) : [];
-    }),
+    ...drawHeld(context, player),
     paint(map, nose, { fill: palette.playerHead }),
     paint(map, ellipse({ x: 0, y: 0 }, headX, headY), { fill: palette.playerHead }),
   ];
@@ -37,3 +34,12 @@ export function drawPlayer(context: PlanContext, player: Player): Primitive[] {
 
 /** Chest and back of a clothed adult (common practice, no source). */
 const BODY_DEPTH = 280;
+
+/** What the player has in hand. */
+export function drawHeld(context: PlanContext, player: Player): Primitive[] {
+  const map = itemToPage(context, player);
+  return (context.held.get(player.id) ?? []).flatMap((instrument) => {
+    const model = instrumentModel(instrument.model);
+    return model ? heldSymbol(context, map, model) : [];
+  });
+}

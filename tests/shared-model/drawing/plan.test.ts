@@ -284,6 +284,19 @@ describe('odd documents', () => {
     expect(teethBelow(aPlatform({ outline: outline.toReversed(), openEdges: [2] }))).toBe(true);
   });
 
+  it('have no teeth where steps lead through an open edge', () => {
+    const teethOf = (...records: AnyRecord[]) => {
+      const drawing = planDrawing(planRequest(base(aPlatform(), ...records)));
+      const path = pathsIn(groupsOf(drawing, 'platform-1')).find(
+        (each) => each.fill === PALETTES.print.warning,
+      );
+      return (path?.path ?? []).filter(([letter]) => letter === 'Z').length;
+    };
+    // 8 m at 1:50 carry a tooth every 4 mm; a door of 2 m takes 10 of them away.
+    expect(teethOf()).toBe(40);
+    expect(teethOf(aDoor({ edge: 0, offset: 3000, width: 2000 }))).toBe(30);
+  });
+
   it('with ten thousand items and twenty thousand seats are drawn in seconds', () => {
     const many = Array.from({ length: 10_000 }, (_, index) =>
       aStand({ id: `stand-${index + 1}`, x: (index % 100) * 80 - 4000, y: Math.floor(index / 100) * 50 }),

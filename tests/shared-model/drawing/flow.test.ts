@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest';
+import { PALETTES } from '#model/drawing/palette.ts';
+import { gap, heading, paragraph } from '#model/drawing/sheet/blocks.ts';
+import { columnsOf, flow } from '#model/drawing/sheet/flow.ts';
+import { tableBlocks } from '#model/drawing/sheet/table.ts';
+import { boxOf, groupsIn, roughMeasure, textsIn } from './drawings.ts';
+
+const tools = { palette: PALETTES.print, measure: roughMeasure };
+const body = { x: 20, y: 10, width: 180, height: 100 };
+
+const table = (rows: number) =>
+  tableBlocks(
+    {
+      columns: [
+        { title: 'Mark', parts: 1, bold: true },
+        { title: 'What', parts: 3 },
+      ],
+      rows: Array.from({ length: rows }, (_, row) => [`S${row + 1}`, 'Orchestral stand']),
+    },
+    body.width,
+    tools,
+  );
+
+describe('flow', () => {
+  it('repeats the header of a table on every page it goes on on, and loses no row', () => {
+    const pages = flow(table(60), body);
+    expect(pages.length).toBeGreaterThan(2);
+    for (const page of pages) {
+      expect(textsIn(page).filter(({ text }) => text === 'Mark')).toHaveLength(1);
+      expect(groupsIn(page).filter(({ role }) => role === 'table')).toHaveLength(1);
+      const box = boxOf(page);
+      expect(box.y + box.height).toBeLessThanOrEqual(body.y + body.height + 0.2);
+    }
+    const marks = pages
+      .flatMap((page) => textsIn(page).map(({ text }) => text))
+      .filter((text) => /^S\d/.test(text));
+    expect(marks).toEqual(Array.from({ length: 60 }, (_, row) => `S${row + 1}`));
+  });
+
+  it('never leaves a heading alone at the foot of a page', () => {
+    for (let above = 60; above < 100; above += 2) {
+      const pages = flow([gap(above), heading('Marks', body.width, tools), ...table(5)], body);
+      const page = pages.find((each) => textsIn(each).some(({ text }) => text === 'Marks'));
+      expect(textsIn(page ?? []).map(({ text }) => text)).toContain('S1');
+    }
+  });
+
+  it('sets two columns side by side on a broad page, in reading order', () => {
+    const broad = { ...body, width: 400 };
+    const [left, right] = columnsOf(broad);
+    if (!left || !right) throw new Error('400 mm carry two columns');
+    const [first, second] = [paragraph('first', left.width, tools), paragraph('second', left.width, tools)];
+    const [page] = flow([first, gap(92), second], broad);
+    const [a, b] = textsIn(page ?? []);
+    expect(a).toMatchObject({ text: 'first', x: left.x });
+    expect(b).toMatchObject({ text: 'second', x: right.x });
+  });
+
+  it('makes no table of nothing', () => {
+    expect(table(0)).toEqual([]);
+    expect(flow([], body)).toEqual([]);
+  });
+});
