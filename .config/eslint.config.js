@@ -44,6 +44,8 @@ export default ts.config(
       '@typescript-eslint/no-invalid-void-type': 'off',
       eqeqeq: 'error',
       'max-params': ['error', 4],
+      'no-control-regex': 'off',
+      'no-empty-pattern': ['error', { allowObjectPatternsAsParameters: true }],
       'no-eval': 'error',
       'no-implied-eval': 'error',
       'no-new-func': 'error',

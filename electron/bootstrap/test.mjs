@@ -48,12 +48,9 @@ async function gate(name, script, args) {
 /**
  * A test runner, counted by the report that it writes; a report that is missing is a failure.
  * @param {string} name
- * @param {string} script
- * @param {readonly string[]} args
- * @param {string} report
- * @param {(report: any) => Count} count
+ * @param {{ script: string, args: readonly string[], report: string, count: (report: any) => Count }} runner
  */
-async function suite(name, script, args, report, count) {
+async function suite(name, { script, args, report, count }) {
   console.log(`\n== ${name}`);
   const file = join(root, 'test-results', report);
   rmSync(file, { force: true });
@@ -97,6 +94,11 @@ function countPlaywright({ stats, errors }) {
   return { passed: stats.expected + stats.flaky, failed, skipped: stats.skipped };
 }
 
+/** @param {string} file */
+function reporters(file) {
+  return ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
+}
+
 /** Chromium for the journeys and poppler to look into the printed plots. */
 async function ensureTools() {
   const wanted = [];
@@ -131,23 +133,19 @@ await gate('format', 'node_modules/prettier/bin/prettier.cjs', [
   '.',
 ]);
 await gate('unused code', 'node_modules/knip/bin/knip.js', ['-c', '.config/knip.json']);
-await suite(
-  'tests',
-  'node_modules/vitest/vitest.mjs',
-  [
-    'run',
-    '-c',
-    '.config/vitest.config.ts',
-    '--reporter=default',
-    '--reporter=json',
-    '--outputFile.json=test-results/tests.json',
-  ],
-  'tests.json',
-  countVitest,
-);
+await suite('tests', {
+  script: 'node_modules/vitest/vitest.mjs',
+  args: ['run', '-c', '.config/vitest.config.ts', ...reporters('test-results/tests.json')],
+  report: 'tests.json',
+  count: countVitest,
+});
 if (findBrowser()) {
-  const args = ['test', '-c', '.config/playwright.config.ts'];
-  await suite('journeys', 'node_modules/@playwright/test/cli.js', args, 'journeys.json', countPlaywright);
+  await suite('journeys', {
+    script: 'node_modules/@playwright/test/cli.js',
+    args: ['test', '-c', '.config/playwright.config.ts'],
+    report: 'journeys.json',
+    count: countPlaywright,
+  });
 } else {
   leaveOut('journeys', 'no Chromium, Chrome or Edge was found, and none could be installed');
 }

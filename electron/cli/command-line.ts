@@ -38,6 +38,5 @@ async function schema(): Promise<string> {
 
 /** File names may hold anything. */
 function onOneLine(text: string): string {
-  // eslint-disable-next-line no-control-regex -- finding them is the point
   return text.replace(/[\u0000-\u001f\u007f\u0085\u2028\u2029]+/g, ' ');
 }

@@ -55,7 +55,6 @@ export async function startFolder(fs: Fs, home: string = homedir()): Promise<str
 
 const WINDOWS_DEVICES = /^(con|prn|aux|nul|com[0-9]|lpt[0-9])(\.|$)/i;
 /** What Windows, and a shared drive, cannot have in a name; control characters, for the reader's sake, too. */
-// eslint-disable-next-line no-control-regex -- finding them is the point
 const FORBIDDEN = /[/\\:*?"<>|\u0000-\u001f\u007f]/;
 
 /** Refuses names that are not one plain file name on every system. Throws `FaultError`. */
