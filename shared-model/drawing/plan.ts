@@ -16,7 +16,7 @@ import type { GroupPrimitive, Primitive } from './primitives.ts';
 
 export { planContext, WORST_SEEN } from './plan/context.ts';
 export type { PlanContext, PlanLayers, PlanRequest } from './plan/context.ts';
-export { houseExtent, planExtent, stageExtent } from './plan/extent.ts';
+export { planExtent, stageExtent } from './plan/extent.ts';
 export { levelsApart } from './plan/levels-apart.ts';
 export { describeItem, drawItem, drawItems, drawRisers, drawThings } from './plan/items.ts';
 

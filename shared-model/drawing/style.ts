@@ -1,8 +1,5 @@
 /** Sizes of lines and letters on paper, in mm. One home: nothing else in the drawings names a weight or a size. */
 
-/** One point, the unit of type: 1/72 inch. */
-export const POINT = 25.4 / 72;
-
 /** Line widths of ISO 128-2 (from memory): steps of the square root of two. */
 export const WEIGHT = {
   hair: 0.13,

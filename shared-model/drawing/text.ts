@@ -1,7 +1,6 @@
 /** Making foreign text fit to print: one line, no controls, no wider than its box. */
 
 import type { FontWeight, MeasureText, TextPrimitive } from './primitives.ts';
-import { LEADING } from './style.ts';
 
 export interface Type {
   readonly size: number;
@@ -67,11 +66,6 @@ export function textLine(
     colour,
     ...(turn === undefined || turn === 0 ? {} : { turn }),
   };
-}
-
-/** Height of `count` lines of text, in mm. */
-export function heightOfLines(count: number, size: number): number {
-  return count * size * LEADING;
 }
 
 function printable(text: string): string {

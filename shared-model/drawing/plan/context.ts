@@ -105,8 +105,3 @@ export function paint(map: Affine, path: Path, look: Look): PathPrimitive {
 export function pen(colour: string, width: number, dash?: readonly number[]): { readonly stroke: Stroke } {
   return { stroke: dash ? { colour, width, dash } : { colour, width } };
 }
-
-/** A record's name or, when it has none, its mark. */
-export function callOf(context: PlanContext, record: PlacedRecord): string {
-  return record.name || (context.marks.get(record.id) ?? record.id);
-}

@@ -21,11 +21,6 @@ export function stageExtent(document: Document, setup: Id<'setup'>): Box {
   return boxOfPoints(stagePoints(document, setup)) ?? NOTHING;
 }
 
-/** The places of the house; null when there are none. */
-export function houseExtent(document: Document): Box | null {
-  return boxOfPoints(houseCorners(document));
-}
-
 const NOTHING: Box = { x: 0, y: 0, width: 0, height: 0 };
 
 function stagePoints(document: Document, setup: Id<'setup'> | null): Point[] {
