@@ -52,6 +52,11 @@ describe('a page seen by an eye 700 mm before its middle', () => {
   it('cannot be read from behind', () => {
     const view = only(pageViews(tiltedPage(120), 1, eye));
     expect(view.angle).toBeCloseTo(120, 5);
+    // Worked by hand: the eye is 700 cos 60° behind the plane, 700 sin 60° along it from the middle; the nearest line is
+    // 129.45 mm from the middle, and from behind the nearest is the one seen most from behind.
+    const nearest = Math.hypot(350, 700 * Math.sin(radians(60)) - 129.45);
+    expect(view.nearest).toBeCloseTo(nearest, 9);
+    expect(view.greatestAngle).toBeCloseTo((Math.acos(-350 / nearest) * 180) / Math.PI, 9);
     expect(view.scale).toEqual({ middle: 0, least: 0 });
   });
 
