@@ -7,10 +7,23 @@ import type { Document } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import type { Finding, FindingCode, Remedy } from './finding.ts';
 import type { Task } from './remedies/attempt.ts';
+import { blockedRemedies } from './remedies/facing.ts';
+import { reachRemedies } from './remedies/reach.ts';
+import { readingRemedies } from './remedies/reading.ts';
+import { roomRemedies } from './remedies/room.ts';
 import { sightRemedies } from './remedies/sight.ts';
 
 const SOLVERS: Partial<Readonly<Record<FindingCode, (task: Task) => Remedy[]>>> = {
   'sight.house': sightRemedies,
+  'reach.far': reachRemedies,
+  'reach.late': reachRemedies,
+  'reading.angle': readingRemedies,
+  'facing.blocked': blockedRemedies,
+  'room.overlap': roomRemedies('room.overlap'),
+  'room.offPlatform': roomRemedies('room.offPlatform'),
+  'room.elbow': roomRemedies('room.elbow'),
+  'room.edge': roomRemedies('room.edge'),
+  'room.door': roomRemedies('room.door'),
 };
 
 /**

@@ -23,8 +23,9 @@ export interface Judgement {
   harms(changed: Document, change: RemedyChange): boolean;
 }
 
-/** The same change is tried once only. */
+/** The same change is tried once only, and none where there is nothing to clear. */
 export function attemptsAt({ document }: Task, { cleared, harms }: Judgement): Attempt {
+  if (cleared(document) !== null) return () => null;
   const known = new Map<string, number | null>();
   const tried = (change: RemedyChange): number | null => {
     const changed = carriedOut(document, change);

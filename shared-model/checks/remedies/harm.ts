@@ -5,8 +5,14 @@ import type { Id } from '../../document/ids.ts';
 import { facingFindings } from '../facing/findings.ts';
 import type { Finding, RemedyChange, Severity, Unit } from '../finding.ts';
 import { reachFindings } from '../reach/findings.ts';
-import { readingFindings } from '../reading/findings.ts';
-import { roomFindings } from '../room/room-findings.ts';
+import { isBeyond } from '../reading/gaze.ts';
+import { EDGE_ON, GREATEST_ANGLE } from '../reading/published.ts';
+import { readingResults } from '../reading/reading.ts';
+import { doorFindings } from '../room/doors.ts';
+import { edgeFindings } from '../room/edges.ts';
+import { elbowFindings } from '../room/elbow.ts';
+import { offPlatformFindings } from '../room/off-platform.ts';
+import { overlapFindings } from '../room/overlap.ts';
 import type { Task } from './attempt.ts';
 import { createCrowdMeter, type CrowdMeter } from './crowd-meter.ts';
 
@@ -43,56 +49,87 @@ function setupsTouched({ document, setup }: Task, change: RemedyChange): Id<'set
 
 type SetupHarm = (changed: Document) => boolean;
 
-/** Quick checks first. */
-const CHECKS: readonly ((document: Document, setup: Id<'setup'>) => Finding[])[] = [
-  (document, setup) => roomFindings(document, setup, null),
+/** What a complaint is judged by here. */
+type Complaint = Pick<Finding, 'code' | 'severity' | 'subjects' | 'measured' | 'required' | 'unit'>;
+
+type Check = (document: Document, setup: Id<'setup'>) => Complaint[];
+
+const CHECKS: readonly Check[] = [
+  steepPages,
   reachFindings,
+  overlapFindings,
+  offPlatformFindings,
+  elbowFindings,
+  edgeFindings,
+  doorFindings,
   (document, setup) => facingFindings(document, setup),
-  (document, setup) => readingFindings(document, setup),
 ];
 
+/** As the reading check judges them, without the advice that it works out for each. */
+function steepPages(document: Document, setup: Id<'setup'>): Complaint[] {
+  return readingResults(document, setup).flatMap(({ player, stand, angle }) => {
+    if (!isBeyond(angle, GREATEST_ANGLE)) return [];
+    const severity = angle >= EDGE_ON ? 'fail' : 'caution';
+    const figures = { measured: angle, required: GREATEST_ANGLE, unit: 'degrees' } as const;
+    return [{ code: 'reading.angle', severity, subjects: [player, stand], ...figures }];
+  });
+}
+
 function setupHarm({ document, setup, finding }: Task): SetupHarm {
-  const before = CHECKS.map((check) => byKey(check(document, setup)));
+  const checks = CHECKS.map((check) => {
+    const before = worstOfEach(check(document, setup));
+    return (changed: Document): boolean =>
+      check(changed, setup).some(
+        (found) => matters(found, finding.severity) && isWorse(found, before.get(keyOf(found))),
+      );
+  });
   let crowd: CrowdMeter | null = null;
-  const isHarm = (found: Finding, known: ReadonlyMap<string, Finding> | undefined): boolean =>
-    matters(found, finding.severity) && isWorse(found, known?.get(keyOf(found)));
-  return (changed) =>
-    CHECKS.some((check, index) => check(changed, setup).some((found) => isHarm(found, before[index]))) ||
-    (crowd ??= createCrowdMeter(document, setup)).losesSight(changed);
+  checks.push((changed) => (crowd ??= createCrowdMeter(document, setup)).losesSight(changed));
+  return (changed) => {
+    const objector = checks.findIndex((objects) => objects(changed));
+    // What objected to one change is likely to object to the next: it is asked first.
+    if (objector > 0) checks.unshift(...checks.splice(objector, 1));
+    return objector >= 0;
+  };
 }
 
 const SEVERITIES: readonly Severity[] = ['fail', 'caution', 'note'];
 
-function matters({ code, severity }: Finding, cleared: Severity): boolean {
+function matters({ code, severity }: Complaint, cleared: Severity): boolean {
   return (
     SEVERITIES.indexOf(severity) <= SEVERITIES.indexOf(cleared) ||
     code === 'room.edge' ||
-    (code === 'reading.angle' && severity !== 'note')
+    code === 'reading.angle'
   );
 }
 
 /** Less than this is measured, but not noticed. */
 const NOTICED: Readonly<Record<Unit, number>> = { mm: 1, share: 0.01, s: 0.1, count: 0, degrees: 1 };
 
-function isWorse(found: Finding, known: Finding | undefined): boolean {
+function isWorse(found: Complaint, known: Complaint | undefined): boolean {
   if (!known || SEVERITIES.indexOf(found.severity) < SEVERITIES.indexOf(known.severity)) return true;
   return lackOf(found) > lackOf(known) + NOTICED[found.unit];
 }
 
-function lackOf({ measured, required }: Finding): number {
+function lackOf({ measured, required }: Complaint): number {
   return Math.abs(measured - required);
 }
 
-/** The worst of each code and subjects. What is in the way of eyes may change without a new complaint. */
-function byKey(findings: readonly Finding[]): Map<string, Finding> {
-  const worst = new Map<string, Finding>();
-  for (const found of findings) {
+function worstOfEach(complaints: readonly Complaint[]): Map<string, Complaint> {
+  const worst = new Map<string, Complaint>();
+  for (const found of complaints) {
     const known = worst.get(keyOf(found));
     if (!known || isWorse(found, known)) worst.set(keyOf(found), found);
   }
   return worst;
 }
 
-function keyOf({ code, subjects }: Finding): string {
-  return [code, ...(code.startsWith('facing.') ? subjects.slice(0, 2) : subjects)].join(' ');
+/** The same complaint about the same things, in either order; of eyes that do not meet, about the same two players. */
+export function isSameComplaint(a: Complaint, b: Complaint): boolean {
+  return keyOf(a) === keyOf(b);
+}
+
+function keyOf({ code, subjects }: Complaint): string {
+  const named = code.startsWith('facing.') ? subjects.slice(0, 2) : [...subjects];
+  return [code, ...named.sort()].join(' ');
 }

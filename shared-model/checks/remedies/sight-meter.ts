@@ -2,11 +2,11 @@
 
 import { concertOf, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
-import { buildScene } from '../scene/build-scene.ts';
 import type { Scene } from '../scene.ts';
 import { shareOfPlaces } from '../sightlines/house-figures.ts';
 import { lossesByRecord } from '../sightlines/losses.ts';
 import { createSightEngine } from '../sightlines/sight-engine.ts';
+import { scenesOf } from './scenes.ts';
 
 export interface SightMeter {
   /** Records that cover the player, worst first. */
@@ -20,7 +20,8 @@ export interface SightMeter {
 /** For one player of a setup: only his window is looked at. */
 export function createSightMeter(document: Document, setup: Id<'setup'>, player: string): SightMeter {
   const limit = concertOf(document).limits.seesWell;
-  const base = onlyTarget(buildScene(document, setup), player);
+  const scenes = scenesOf(document, setup);
+  const base = onlyTarget(scenes.base, player);
   const engine = createSightEngine(base);
   const measured = (scene: Scene): number => {
     const { visible } = engine.update(scene);
@@ -28,7 +29,7 @@ export function createSightMeter(document: Document, setup: Id<'setup'>, player:
   };
   return {
     covers: (lossesByRecord(base)[0] ?? []).map(({ record }) => record),
-    seenWell: (changed) => measured(onlyTarget(buildScene(changed, setup), player)),
+    seenWell: (changed) => measured(onlyTarget(scenes.of(changed), player)),
     seenWellWithout: (records) =>
       measured({ ...base, occluders: base.occluders.filter(({ record }) => !records.has(record)) }),
   };

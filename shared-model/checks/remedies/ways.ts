@@ -1,0 +1,95 @@
+/** The ways in which things can be changed, each as a search for the least of it that helps. */
+
+import { standModel, USUAL_STAND } from '../../catalogue/stands.ts';
+import type { PlacedRecord, Stand } from '../../document/records.ts';
+import { facingVector, type Vec2 } from '../../geometry/frame.ts';
+import type { Remedy, RemedyChange } from '../finding.ts';
+import { smallestRemedy, type Attempt } from './attempt.ts';
+import type { Steps } from './search.ts';
+
+/** Heights are round to 5 mm. */
+const LOWERING: Omit<Steps, 'most'> = { coarse: 40, fine: 5 };
+/** Turned farther, a desk no longer shows its pages to whom it did. */
+const TURNING: Steps = { coarse: 8, fine: 1, most: 48 };
+
+/** Of the desks of these stands the one that has to come down least. */
+export function lowerOne(stands: readonly Stand[], attempt: Attempt): Remedy | null {
+  const lowered = (stand: Stand, amount: number): RemedyChange => ({
+    kind: 'lower',
+    item: stand.id,
+    by: Math.min(amount, roomBelow(stand)),
+  });
+  const able = stands.filter((stand) => roomBelow(stand) > 0);
+  return smallestRemedy(able, loweringOf(able), lowered, attempt);
+}
+
+/** All desks down by the same, or as far as they go. */
+export function lowerTogether(stands: readonly Stand[], attempt: Attempt): Remedy | null {
+  const able = stands.filter((stand) => roomBelow(stand) > 0);
+  if (able.length < 2) return null;
+  const lowered = (desks: readonly Stand[], amount: number): RemedyChange => ({
+    kind: 'lowerAll',
+    items: desks.map((stand) => ({ item: stand.id, by: Math.min(amount, roomBelow(stand)) })),
+  });
+  return smallestRemedy([able], loweringOf(able), lowered, attempt);
+}
+
+/** Of these stands the one that has to turn least, about its own spot. */
+export function turnOne(stands: readonly Stand[], attempt: Attempt): Remedy | null {
+  const ways = stands.flatMap((stand) => [1, -1].map((sense) => ({ stand, sense })));
+  const turned = ({ stand, sense }: (typeof ways)[number], amount: number): RemedyChange => ({
+    kind: 'turn',
+    item: stand.id,
+    by: sense * amount,
+  });
+  return smallestRemedy(ways, TURNING, turned, attempt);
+}
+
+/** An item with the direction, a unit vector, in which it is tried to be moved. */
+export interface Way {
+  readonly item: PlacedRecord;
+  readonly direction: Vec2;
+}
+
+/** Both coordinates of a move are round to this, mm. */
+const ROUND = 10;
+
+/** Of all ways the shortest; `coarse` and `most` in mm. */
+export function moveOne(ways: readonly Way[], steps: Omit<Steps, 'fine'>, attempt: Attempt): Remedy | null {
+  const round = (length: number): number => Math.round(length / ROUND) * ROUND + 0;
+  const moved = ({ item, direction }: Way, amount: number): RemedyChange => ({
+    kind: 'move',
+    item: item.id,
+    dx: round(direction.x * amount),
+    dy: round(direction.y * amount),
+  });
+  return smallestRemedy(ways, { ...steps, fine: ROUND }, moved, attempt);
+}
+
+/** Towards the house, stage left, upstage and stage right. */
+export const STRAIGHT: readonly Vec2[] = [0, 90, 180, -90].map(facingVector);
+
+/** Every 22.5 degrees; of two moves that do as well the straight one comes first. */
+export const ALL_ROUND: readonly Vec2[] = [
+  ...STRAIGHT,
+  ...[45, 135, -135, -45].map(facingVector),
+  ...[22.5, 67.5, 112.5, 157.5, -157.5, -112.5, -67.5, -22.5].map(facingVector),
+];
+
+export function everyWay(items: readonly PlacedRecord[], directions: readonly Vec2[]): Way[] {
+  return items.flatMap((item) => directions.map((direction) => ({ item, direction })));
+}
+
+export function standsAmong(records: readonly PlacedRecord[]): Stand[] {
+  return records.filter((record) => record.kind === 'stand');
+}
+
+function loweringOf(stands: readonly Stand[]): Steps {
+  return { ...LOWERING, most: stands.reduce((most, stand) => Math.max(most, roomBelow(stand)), 0) };
+}
+
+/** How far a desk goes down as its model is made, in round steps. */
+function roomBelow({ model, lip }: Stand): number {
+  const { least } = (standModel(model) ?? USUAL_STAND).lip;
+  return Math.max(0, Math.floor((lip - least) / LOWERING.fine) * LOWERING.fine);
+}
