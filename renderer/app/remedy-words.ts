@@ -4,23 +4,24 @@ import type { ItemChange, RemedyChange } from '#model/checks/finding.ts';
 import { formatLength, type Units } from '#model/document/measures.ts';
 import { text } from './text.ts';
 
-/** `label` names an item by its id. */
-export function remedyWords(remedy: RemedyChange, label: (id: string) => string, units: Units): string {
+/** `nameOf` names an item by its id. */
+export function remedyWords(remedy: RemedyChange, nameOf: (id: string) => string, units: Units): string {
   const words = text.findings.remedy;
   switch (remedy.kind) {
     case 'lower':
-      return loweringWords(remedy, label, units);
+      return lowerWords(remedy, nameOf, units);
     case 'lowerAll':
-      return text.list(remedy.items.map((change) => loweringWords(change, label, units)));
+      return text.list(remedy.items.map((item) => lowerWords(item, nameOf, units)));
     case 'move':
-      return words.move(label(remedy.item), wayWords(remedy, units));
+      return words.move(nameOf(remedy.item), wayWords(remedy, units));
     case 'turn':
-      return words.turn(label(remedy.item), Math.abs(Math.round(remedy.by)), remedy.by > 0 ? 'SL' : 'SR');
+      return words.turn(nameOf(remedy.item), Math.abs(Math.round(remedy.by)), remedy.by > 0 ? 'SL' : 'SR');
   }
 }
 
-function loweringWords({ item, by }: ItemChange, label: (id: string) => string, units: Units): string {
-  return text.findings.remedy.lower(label(item), formatLength(by, units));
+function lowerWords({ item, by }: ItemChange, nameOf: (id: string) => string, units: Units): string {
+  const { lower, raise } = text.findings.remedy;
+  return (by >= 0 ? lower : raise)(nameOf(item), formatLength(Math.abs(by), units));
 }
 
 function wayWords({ dx, dy }: { readonly dx: number; readonly dy: number }, units: Units): string {

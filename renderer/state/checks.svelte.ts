@@ -1,6 +1,7 @@
 /**
  * What the checks say of the document on the screen, drafts included. A worker computes it; while one answer is being
- * computed only the newest document waits. Suggestions come from a second worker, and only when the hands are still.
+ * computed only the newest document waits. What the house sees comes first and for every frame; everything else
+ * follows at once when it is quick, and otherwise when the hand rests. Suggestions come from a second worker.
  */
 
 import type { Finding, Remedy } from '#model/checks/finding.ts';
@@ -10,7 +11,7 @@ import type { Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
 import { ChecksClient, startChecksWorker } from '../workers/checks-client.ts';
 import { latestWins } from '../workers/latest-wins.ts';
-import type { Judgement, SeatView } from '../workers/protocol.ts';
+import type { Judgement, SeatView, SightAnswer } from '../workers/protocol.ts';
 
 export interface Subject {
   readonly document: Document;
@@ -21,28 +22,35 @@ export interface Subject {
 
 const STILL_AFTER_MS = 350;
 
+/** Checks that take longer than this wait until the hand rests. */
+const QUICK_MS = 60;
+
+const NOTHING: Judgement = { findings: [], reach: [], routes: [] };
+
 export class Checks {
   report: Report | null = $state.raw(null);
-  /** The document that `report` is about. */
+  /** The document that the findings in `report` are about; its figures may be a few frames newer. */
   judged: Subject | null = $state.raw(null);
   /** House figures before the last change, to set beside the new ones. */
   before: readonly HouseFigure[] = $state.raw([]);
-  remedies: ReadonlyMap<string, Remedy | null> = $state.raw(new Map());
+  remedies: ReadonlyMap<string, readonly Remedy[]> = $state.raw(new Map());
   failure: string | null = $state(null);
-  milliseconds = $state(0);
 
   readonly #live = new ChecksClient(startChecksWorker);
   readonly #patient = new ChecksClient(startChecksWorker);
-  readonly #ask = latestWins((subject: Subject) => this.#judge(subject));
+  readonly #ask = latestWins((subject: Subject) => this.#examine(subject));
+  #newest: Subject | null = null;
   #seats: readonly SeatPoint[] = [];
+  #judgement: Judgement = NOTHING;
+  #judgingTook = 0;
   /** Figures of the last document that was not a draft. */
-  #settled: readonly HouseFigure[] = [];
-  #settledSetup: Id<'setup'> | null = null;
-  #stillness: ReturnType<typeof setTimeout> | null = null;
+  #settled: { readonly setup: Id<'setup'>; readonly figures: readonly HouseFigure[] } | null = null;
+  #rest: ReturnType<typeof setTimeout> | null = null;
   #round = 0;
 
   /** Call with every document shown. */
   look(subject: Subject): void {
+    this.#newest = subject;
     this.#interruptSuggestions();
     void this.#ask(subject).catch((error: unknown) => {
       this.failure = error instanceof Error ? error.message : String(error);
@@ -53,50 +61,65 @@ export class Checks {
     return this.#live.ask(document, 'seat', { setup, seat });
   }
 
-  async #judge(subject: Subject): Promise<true> {
-    const judgement = await this.#live.ask(subject.document, 'judge', { setup: subject.setup });
-    this.#show(subject, judgement);
+  async #examine(subject: Subject): Promise<true> {
+    const { document, setup } = subject;
+    this.#showSight(subject, await this.#live.ask(document, 'sight', { setup }));
+    if (subject.drafting && this.#judgingTook > QUICK_MS) {
+      this.#whenAtRest(subject, () => this.#ask({ ...subject, drafting: false }));
+      return true;
+    }
+    const begun = performance.now();
+    const judgement = await this.#live.ask(document, 'judge', { setup });
+    this.#judgingTook = performance.now() - begun;
+    this.#showJudgement(subject, judgement);
     return true;
   }
 
-  #show(subject: Subject, judgement: Judgement): void {
-    const { findings, figures, visible, targets, occluders, seats, reach, routes } = judgement;
-    if (seats) this.#seats = seats;
-    const scene = { seats: this.#seats, targets, occluders };
+  #showSight(subject: Subject, sight: SightAnswer): void {
+    const { figures, visible, targets, occluders } = sight;
+    if (sight.seats) this.#seats = sight.seats;
+    if (this.judged?.setup !== subject.setup) this.#judgement = NOTHING;
     this.#compare(subject, figures);
-    this.report = { setup: subject.setup, findings, sight: { scene, visible, figures }, reach, routes };
+    const scene = { seats: this.#seats, targets, occluders };
+    this.report = { setup: subject.setup, sight: { scene, visible, figures }, ...this.#judgement };
+  }
+
+  #showJudgement(subject: Subject, judgement: Judgement): void {
+    this.#judgement = judgement;
+    if (this.report) this.report = { ...this.report, ...judgement };
     this.judged = subject;
     this.failure = null;
-    this.milliseconds = judgement.milliseconds;
-    if (!subject.drafting) this.#suggestWhenStill(subject, findings);
+    this.#whenAtRest(subject, () => this.#suggest(subject, judgement.findings, this.#round));
   }
 
   /** During a gesture "before" is where it began; after it, where the last change began. */
   #compare({ setup, drafting }: Subject, figures: readonly HouseFigure[]): void {
-    const sameSetup = this.#settledSetup === setup;
-    this.before = sameSetup ? this.#settled : [];
+    this.before = this.#settled?.setup === setup ? this.#settled.figures : [];
+    if (!drafting) this.#settled = { setup, figures };
+  }
+
+  #whenAtRest(subject: Subject, work: () => Promise<unknown>): void {
+    if (this.#rest !== null) clearTimeout(this.#rest);
+    this.#rest = setTimeout(() => {
+      if (this.#newest === subject) void work().catch(() => undefined);
+    }, STILL_AFTER_MS);
+  }
+
+  async #suggest(
+    { document, setup, drafting }: Subject,
+    findings: readonly Finding[],
+    round: number,
+  ): Promise<void> {
     if (drafting) return;
-    this.#settled = figures;
-    this.#settledSetup = setup;
-  }
-
-  #suggestWhenStill(subject: Subject, findings: readonly Finding[]): void {
-    const round = this.#round;
-    this.#stillness = setTimeout(() => void this.#suggest(subject, findings, round), STILL_AFTER_MS);
-  }
-
-  async #suggest(subject: Subject, findings: readonly Finding[], round: number): Promise<void> {
     for (const finding of findings) {
+      const remedies = await this.#patient.ask(document, 'remedies', { setup, finding });
       if (round !== this.#round) return;
-      const question = { setup: subject.setup, finding };
-      const remedy = await this.#patient.ask(subject.document, 'remedy', question).catch(() => undefined);
-      if (round !== this.#round || remedy === undefined) return;
-      this.remedies = new Map(this.remedies).set(keyOf(finding), remedy);
+      this.remedies = new Map(this.remedies).set(keyOf(finding), remedies);
     }
   }
 
   #interruptSuggestions(): void {
-    if (this.#stillness !== null) clearTimeout(this.#stillness);
+    if (this.#rest !== null) clearTimeout(this.#rest);
     this.#round += 1;
     if (this.remedies.size > 0) this.remedies = new Map();
     this.#patient.stop();

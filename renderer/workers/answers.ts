@@ -1,22 +1,29 @@
 /** The checks worker without the worker: a copy of the document and the answers to questions about it. */
 
 import { checkSetup } from '#model/checks/check-setup.ts';
-import { suggestRemedy } from '#model/checks/remedy.ts';
+import { suggestRemedies } from '#model/checks/remedy.ts';
 import type { Scene } from '#model/checks/scene.ts';
 import { buildScene } from '#model/checks/scene/build-scene.ts';
+import { houseFigures } from '#model/checks/sightlines/house-figures.ts';
+import { createSightEngine, type SightEngine } from '#model/checks/sightlines/sight-engine.ts';
 import { visibleShares } from '#model/checks/sightlines/visible-shares.ts';
-import type { Document } from '#model/document/document.ts';
+import { concertOf, type Document } from '#model/document/document.ts';
 import { touchesHouse, withChanges } from './mirror.ts';
-import type { Answers, Asked, Judgement, QuestionKind, Questions, SeatView, SeenPlayer } from './protocol.ts';
+import type {
+  Answers,
+  Asked,
+  QuestionKind,
+  Questions,
+  SeatView,
+  SeenPlayer,
+  SightAnswer,
+} from './protocol.ts';
 
 export class Answerer {
   #document: Document = { records: new Map() };
   #seatsAreKnown = false;
-  readonly #clock: () => number;
-
-  constructor(clock: () => number) {
-    this.#clock = clock;
-  }
+  /** Shares of the setup asked about last; they are brought up to date rather than computed anew. */
+  #sight: { readonly setup: string; readonly engine: SightEngine } | null = null;
 
   answer<K extends QuestionKind>({ kind, changes, question }: Asked<K>): Answers[K] {
     if (touchesHouse(this.#document.records, changes)) this.#seatsAreKnown = false;
@@ -25,27 +32,30 @@ export class Answerer {
   }
 
   readonly #answers: { readonly [K in QuestionKind]: (question: Questions[K]) => Answers[K] } = {
-    judge: ({ setup }) => this.#judge(setup),
-    remedy: ({ setup, finding }) => suggestRemedy(this.#document, setup, finding),
+    sight: ({ setup }) => this.#see(setup),
+    judge: ({ setup }) => {
+      const { findings, reach, routes } = checkSetup(this.#document, setup);
+      return { findings, reach, routes };
+    },
+    remedies: ({ setup, finding }) => suggestRemedies(this.#document, setup, finding),
     seat: ({ setup, seat }) => seatView(buildScene(this.#document, setup), seat),
   };
 
-  #judge(setup: Questions['judge']['setup']): Judgement {
-    const begun = this.#clock();
-    const { findings, sight, reach, routes } = checkSetup(this.#document, setup);
-    const { seats, targets, occluders } = sight.scene;
+  #see(setup: Questions['sight']['setup']): SightAnswer {
+    const scene = buildScene(this.#document, setup);
+    const before = this.#sight?.setup === setup ? this.#sight.engine : null;
+    const engine = before ? before.update(scene) : createSightEngine(scene);
+    this.#sight = { setup, engine };
+    const { seats, targets, occluders } = scene;
     const known = this.#seatsAreKnown;
     this.#seatsAreKnown = true;
     return {
-      findings,
-      figures: sight.figures,
-      visible: sight.visible,
+      figures: houseFigures(scene, engine.visible, concertOf(this.#document).limits.seesWell),
+      // A copy: the engine goes on from its own.
+      visible: engine.visible.slice(),
       targets,
       occluders,
       seats: known ? null : seats,
-      reach,
-      routes,
-      milliseconds: this.#clock() - begun,
     };
   }
 }

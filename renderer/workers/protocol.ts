@@ -7,35 +7,39 @@ import type { Id } from '#model/document/ids.ts';
 import type { RecordChanges } from './mirror.ts';
 
 export interface Questions {
-  /** Everything the checks say of the setup. */
+  /** What the house sees: quick, for every frame of a drag. */
+  sight: { readonly setup: Id<'setup'> };
+  /** Everything else that the checks say of the setup. */
   judge: { readonly setup: Id<'setup'> };
-  /** One change that was tried and helps against the finding. */
-  remedy: { readonly setup: Id<'setup'>; readonly finding: Finding };
+  /** Changes that were tried and help against the finding, the best first. */
+  remedies: { readonly setup: Id<'setup'>; readonly finding: Finding };
   /** What one place of the house sees. */
   seat: { readonly setup: Id<'setup'>; readonly seat: string };
 }
 
 export interface Answers {
+  sight: SightAnswer;
   judge: Judgement;
-  remedy: Remedy | null;
+  remedies: readonly Remedy[];
   seat: SeatView | null;
 }
 
 export type QuestionKind = keyof Questions;
 
-/** A report without what has not changed since the last one. */
-export interface Judgement {
-  readonly findings: readonly Finding[];
+/** A sight report without what has not changed since the last one. */
+export interface SightAnswer {
   readonly figures: readonly HouseFigure[];
   readonly visible: Float64Array;
   readonly targets: readonly Target[];
   readonly occluders: readonly Occluder[];
   /** Null: the same places as in the answer before. */
   readonly seats: readonly SeatPoint[] | null;
+}
+
+export interface Judgement {
+  readonly findings: readonly Finding[];
   readonly reach: readonly ReachResult[];
   readonly routes: readonly RouteResult[];
-  /** How long the checks took, for the curious. */
-  readonly milliseconds: number;
 }
 
 export interface SeatView {

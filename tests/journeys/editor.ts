@@ -126,6 +126,11 @@ export class Editor {
     return this.page.getByRole('listbox', { name: 'On the platform' });
   }
 
+  /** The concert's name, its file, and whether that is up to date. */
+  get title() {
+    return this.page.getByRole('heading', { level: 1 }).first();
+  }
+
   get dialog() {
     return this.page.getByRole('dialog');
   }
@@ -205,7 +210,7 @@ export class Editor {
     await this.page.keyboard.press('Control+Shift+S');
     await this.dialog.getByLabel('File name').fill(name);
     await this.dialog.getByRole('button', { name: 'Save here' }).click();
-    await expect(this.page.getByRole('heading', { level: 1 })).toContainText(new RegExp(`${name}.*saved`));
+    await expect(this.title).toContainText(new RegExp(`${name}.*saved`));
   }
 }
 

@@ -1,0 +1,128 @@
+import { checkSetup } from '#model/checks/check-setup.ts';
+import { asId } from '#model/document/ids.ts';
+import type { AnyRecord } from '#model/document/records.ts';
+import { describe, expect, it } from 'vitest';
+import { Answerer } from '../../../renderer/workers/answers.ts';
+import { ChecksClient, type WorkerLike } from '../../../renderer/workers/checks-client.ts';
+import type { Asked, Told } from '../../../renderer/workers/protocol.ts';
+import { seatFigure } from '../../../renderer/canvas/seat-figures.ts';
+import { aDocument, aPlayer, aSeatBlock, aStand, SETUP, SIDE } from '../../helpers/build.ts';
+
+const asked = (kind: Asked['kind'], question: unknown, records: readonly AnyRecord[]): Asked =>
+  ({ ticket: 1, kind, question, changes: { put: records, drop: [] } }) as Asked;
+
+/** A tall desk right before the player, seen from the middle of row A. */
+const hiding = aDocument(
+  aPlayer({ y: 2000 }),
+  aStand({ y: 1500, lip: 1100, tilt: 90, deskWidth: 900, sides: [{ ...SIDE, reader: asId('player-1') }] }),
+);
+
+describe('the checks worker', () => {
+  it('judges as the checks themselves do', () => {
+    const answerer = new Answerer();
+    const { findings, reach, routes, sight } = checkSetup(hiding, SETUP);
+    const records = [...hiding.records.values()];
+    expect(answerer.answer(asked('judge', { setup: SETUP }, records))).toEqual({ findings, reach, routes });
+    expect(answerer.answer(asked('sight', { setup: SETUP }, []))).toMatchObject({
+      figures: sight.figures,
+      visible: sight.visible,
+    });
+  });
+
+  it('keeps the shares up to date through any moves, as if computed anew', () => {
+    const answerer = new Answerer();
+    answerer.answer(asked('sight', { setup: SETUP }, [...hiding.records.values()]));
+    for (const x of [100, -250, 0, 900, 120]) {
+      const moved = aDocument(
+        aPlayer({ y: 2000 }),
+        aStand({ x, y: 1500, lip: 1100, tilt: 90, deskWidth: 900 }),
+      );
+      const answer = answerer.answer(asked('sight', { setup: SETUP }, [...moved.records.values()]));
+      const { sight } = checkSetup(moved, SETUP);
+      expect(answer).toMatchObject({ visible: sight.visible, figures: sight.figures });
+    }
+  });
+
+  it('hands the places of the house over once, and again when the house changes', () => {
+    const answerer = new Answerer();
+    const judge = (records: readonly AnyRecord[]) => {
+      const answer = answerer.answer(asked('sight', { setup: SETUP }, records));
+      if (!answer || !('seats' in answer)) throw new Error('not a sight report');
+      return answer.seats?.length ?? null;
+    };
+    expect(judge([...hiding.records.values()])).toBe(40);
+    expect(judge([aStand({ x: 100 })])).toBeNull();
+    expect(judge([aSeatBlock({ rows: 2 })])).toBe(16);
+  });
+
+  it('says what a place sees and what is in the way', () => {
+    const answerer = new Answerer();
+    const view = answerer.answer(
+      asked('seat', { setup: SETUP, seat: 'stalls/A-4' }, [...hiding.records.values()]),
+    );
+    expect(view).toMatchObject({ seat: { id: 'stalls/A-4' }, players: [{ player: 'player-1' }] });
+    const [player] = view && 'players' in view ? view.players : [];
+    expect(player?.share).toBeLessThan(0.9);
+    expect(player?.coveredBy[0]?.record).toBe('stand-1');
+    // One thing alone in the way covers exactly what is not seen.
+    expect(player?.coveredBy[0]?.share).toBeCloseTo(1 - (player?.share ?? 0), 9);
+    expect(answerer.answer(asked('seat', { setup: SETUP, seat: 'nowhere' }, []))).toBeNull();
+  });
+
+  it('reads a place from the report to the same share', () => {
+    const report = checkSetup(hiding, SETUP);
+    const figure = seatFigure(report, 'stalls/A-4', 'player-1');
+    const row = report.sight.scene.seats.findIndex(({ id }) => id === 'stalls/A-4');
+    expect(figure).toMatchObject({ player: 'player-1', share: report.sight.visible[row] });
+    expect(seatFigure(report, 'nowhere', 'player-1')).toBeNull();
+    expect(seatFigure(report, 'stalls/A-4', 'nobody')).toBeNull();
+  });
+});
+
+/** Workers that keep what they are told and answer when asked to. */
+class StandIn implements WorkerLike {
+  readonly heard: Asked[] = [];
+  ended = false;
+  #listener: (event: MessageEvent<Told>) => void = () => undefined;
+  postMessage(message: Asked): void {
+    this.heard.push(message);
+  }
+  addEventListener(type: string, listener: never): void {
+    if (type === 'message') this.#listener = listener;
+  }
+  terminate(): void {
+    this.ended = true;
+  }
+  tell(told: Told): void {
+    this.#listener({ data: told } as MessageEvent<Told>);
+  }
+}
+
+describe('the window’s side of it', () => {
+  it('sends only what changed, and everything again after a stop', async () => {
+    const workers: StandIn[] = [];
+    const client = new ChecksClient(() => workers[workers.push(new StandIn()) - 1] as StandIn);
+    const first = client.ask(hiding, 'seat', { setup: SETUP, seat: 'a' });
+    const moved = { records: new Map([...hiding.records, ['stand-1', aStand({ x: 9 })]]) };
+    const second = client.ask(moved, 'seat', { setup: SETUP, seat: 'b' });
+    const worker = workers[0];
+    expect(worker?.heard[0]?.changes.put).toHaveLength(hiding.records.size);
+    expect(worker?.heard[1]?.changes).toEqual({ put: [aStand({ x: 9 })], drop: [] });
+
+    worker?.tell({ ticket: 1, answer: null, failure: null });
+    expect(await first).toBeNull();
+    client.stop();
+    expect(worker?.ended).toBe(true);
+    await expect(second).rejects.toThrow('stopped');
+    void client.ask(moved, 'seat', { setup: SETUP, seat: 'c' }).catch(() => undefined);
+    expect(workers[1]?.heard[0]?.changes.put).toHaveLength(moved.records.size);
+  });
+
+  it('passes a failure of the checks on', async () => {
+    const worker = new StandIn();
+    const client = new ChecksClient(() => worker);
+    const answer = client.ask(hiding, 'judge', { setup: SETUP });
+    worker.tell({ ticket: 1, answer: null, failure: 'bug' });
+    await expect(answer).rejects.toThrow('bug');
+  });
+});
