@@ -22,9 +22,18 @@ export async function fetchElectron() {
   if (existsSync(triedMark)) return null;
   say("Fetching Electron's runtime (once) ...");
   await runScript('node_modules/electron/install.js', [], { limitMs: FETCH_LIMIT_MS, quiet: true });
-  mkdirSync(dirname(triedMark), { recursive: true });
-  writeFileSync(triedMark, '');
+  rememberTrying();
   return findElectron();
+}
+
+/** In a folder of somebody else it is tried again at every start. */
+function rememberTrying() {
+  try {
+    mkdirSync(dirname(triedMark), { recursive: true });
+    writeFileSync(triedMark, '');
+  } catch {
+    say('(That could not be noted down, so it will be tried again next time.)');
+  }
 }
 
 /** @param {string} file */

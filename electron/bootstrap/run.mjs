@@ -3,6 +3,9 @@
 import { spawn } from 'node:child_process';
 import { root } from './surroundings.mjs';
 
+/** What ends this program is passed on to the one it waits for, which then ends in its own good order. */
+const ENDINGS = /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP']);
+
 /**
  * Runs a program to its end, its output on stderr. Resolves to its exit code, or null when it could not be started
  * or was stopped.
@@ -19,9 +22,12 @@ export function run(command, args, { limitMs, quiet = false, env = {}, inherit =
       env: { ...process.env, ...env },
       stdio: ['ignore', output, quiet ? 'ignore' : 'inherit'],
     });
+    const passOn = (/** @type {NodeJS.Signals} */ signal) => void child.kill(signal);
+    for (const ending of ENDINGS) process.on(ending, passOn);
     const timer = limitMs === undefined ? undefined : setTimeout(() => child.kill('SIGKILL'), limitMs);
     const done = (/** @type {number | null} */ code) => {
       clearTimeout(timer);
+      for (const ending of ENDINGS) process.off(ending, passOn);
       resolve(code);
     };
     child.on('error', () => done(null));

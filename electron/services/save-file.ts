@@ -84,7 +84,8 @@ async function findTarget(fs: Fs, path: string): Promise<Target> {
 }
 
 async function newTarget(fs: Fs, path: string): Promise<Target> {
-  const folder = await fs.realpath(dirname(path));
+  const folder = await existingPath(fs, dirname(path));
+  if (folder === null) throw new FaultError('file.noFolder', `There is no folder ${dirname(path)}.`);
   const { dev } = await fs.stat(folder);
   return { path: join(folder, basename(path)), folder, device: dev, mode: null };
 }

@@ -184,7 +184,7 @@ describe('plot', () => {
     mkdirSync(join(folder, 'folder.pdf'));
     writeFileSync(join(folder, 'locked.pdf'), 'locked');
     chmodSync(join(folder, 'locked.pdf'), 0o444);
-    expectRefusal(['plot', 'demo', '--out', 'missing/plot.pdf'], folder, /"plot.pdf" is not there|not there/);
+    expectRefusal(['plot', 'demo', '--out', 'missing/plot.pdf'], folder, /There is no folder .*missing\./);
     expectRefusal(['plot', 'demo', '--out', 'folder.pdf'], folder, /is a folder/);
     expectRefusal(['plot', 'demo', '--out', 'locked.pdf'], folder, /read-only/);
     expectRefusal(['plot', 'demo', '--out', '/proc/plot.pdf'], folder, /plot\.pdf/);

@@ -183,6 +183,11 @@ describe('what is refused', () => {
     expect(readdirSync(join(path, '..'))).toEqual([basename(path)]);
   });
 
+  it('a new file in a folder that is not there', async () => {
+    const path = join(temporaryFolder(), 'missing', 'a.standlines');
+    expect(await faultCode(saveFile(nodeFs, job(path, { expectedHash: null })))).toBe('file.noFolder');
+  });
+
   it('folders, pipes and circular links', async () => {
     const folder = temporaryFolder();
     mkdirSync(join(folder, 'folder.standlines'));
