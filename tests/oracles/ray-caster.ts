@@ -21,9 +21,18 @@ export function sharesByRays(scene: Scene, side: number): Float64Array {
   return shares;
 }
 
-export function meshOf(occluders: readonly Occluder[]): MeshBVH | null {
+/** Facets of a capsule, round it and over each end. */
+interface Fineness {
+  readonly around: number;
+  readonly over: number;
+}
+
+const FINE: Fineness = { around: 96, over: 16 };
+
+/** All occluders in one tree; null: there are none. */
+export function meshOf(occluders: readonly Occluder[], fineness = FINE): MeshBVH | null {
   if (occluders.length === 0) return null;
-  return new MeshBVH(mergeGeometries(occluders.map(geometryOf)));
+  return new MeshBVH(mergeGeometries(occluders.map((occluder) => geometryOf(occluder, fineness))));
 }
 
 export function shareByRays(bvh: MeshBVH, seat: SeatPoint, target: Target, side: number): number {
@@ -46,7 +55,7 @@ export function shareByRays(bvh: MeshBVH, seat: SeatPoint, target: Target, side:
   return seen / (side * side);
 }
 
-function geometryOf(occluder: Occluder): THREE.BufferGeometry {
+function geometryOf(occluder: Occluder, { around, over }: Fineness): THREE.BufferGeometry {
   if (occluder.kind === 'quad') return quadGeometry(occluder.corners.flat());
   if (occluder.kind === 'box') {
     const [dx, dy, dz] = occluder.size;
@@ -56,7 +65,7 @@ function geometryOf(occluder: Occluder): THREE.BufferGeometry {
   }
   const { x, y, z0, z1, r } = occluder;
   // The library's capsule stands along y.
-  const capsule = bare(new THREE.CapsuleGeometry(r, z1 - z0, 16, 96, 1));
+  const capsule = bare(new THREE.CapsuleGeometry(r, z1 - z0, over, around, 1));
   return capsule.rotateX(Math.PI / 2).translate(x, y, (z0 + z1) / 2);
 }
 

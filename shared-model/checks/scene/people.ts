@@ -20,8 +20,8 @@ export interface PlayerOnFloor {
  */
 export function targetOf({ player, floor, held }: PlayerOnFloor): Target {
   const body = bodies(player.person, player.chair?.height ?? null).small;
-  const below = held.map(({ model }) => instrumentModel(model)?.showsDownTo ?? 0);
-  const lowest = body.waistHeight - Math.max(0, ...below);
+  const below = held.reduce((most, { model }) => Math.max(most, instrumentModel(model)?.showsDownTo ?? 0), 0);
+  const lowest = body.waistHeight - below;
   return {
     id: player.id,
     x: player.x,

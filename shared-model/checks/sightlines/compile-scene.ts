@@ -1,6 +1,7 @@
 /** A scene as plain arrays of numbers, for the kernel. */
 
 import { radians } from '../../geometry/frame.ts';
+import { boundsOf } from '../../geometry/polygon.ts';
 import type { BoxOccluder, CapsuleOccluder, Occluder, QuadOccluder, Scene } from '../scene.ts';
 import { nestedQuads } from './nested-quads.ts';
 
@@ -127,11 +128,10 @@ function capsuleShape({ x, y, z0, z1, r }: CapsuleOccluder): CompiledShape {
 }
 
 function discRound(corners: readonly (readonly number[])[]): Disc {
-  const xs = corners.map(([x = 0]) => x);
-  const ys = corners.map(([, y = 0]) => y);
-  const x = (Math.min(...xs) + Math.max(...xs)) / 2;
-  const y = (Math.min(...ys) + Math.max(...ys)) / 2;
+  const spots = corners.map(([x = 0, y = 0]) => ({ x, y }));
+  const { minX, minY, maxX, maxY } = boundsOf(spots);
+  const middle = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
+  const farthest = spots.reduce((r, { x, y }) => Math.max(r, Math.hypot(x - middle.x, y - middle.y)), 0);
   // A hair more than it takes, so that rounding never puts a corner outside.
-  const r = Math.max(...corners.map(([cx = 0, cy = 0]) => Math.hypot(cx - x, cy - y))) * (1 + 1e-9) + 1e-6;
-  return { x, y, r };
+  return { ...middle, r: farthest * (1 + 1e-9) + 1e-6 };
 }

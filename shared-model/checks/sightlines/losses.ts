@@ -1,7 +1,7 @@
 /** Who hides whom: what each record alone takes away from each player. */
 
 import { EVERYTHING } from '../../geometry/shadows/shadows.ts';
-import { uncoveredShare } from '../../geometry/shadows/uncovered.ts';
+import { uncoveredInCrowd } from '../../geometry/shadows/crowd.ts';
 import type { Scene } from '../scene.ts';
 import { sortSeats } from './bearings.ts';
 import { createCandidates, moveTo, startTarget, type Candidates } from './candidates.ts';
@@ -72,7 +72,7 @@ function addLosses(sums: Float64Array, { kernel, compiled, candidates, recordOf 
     for (; i < candidates.count && recordOf[candidates.list[i]!] === record; i++) {
       all = castShadow(kernel, compiled.occluders, candidates.list[i]!) === EVERYTHING || all;
     }
-    sums[record]! += all ? 1 : 1 - uncoveredShare(kernel.shadows);
+    sums[record]! += all ? 1 : 1 - uncoveredInCrowd(kernel.shadows);
   }
 }
 

@@ -8,10 +8,15 @@ import type { Occluder, QuadOccluder, Triple } from '../scene.ts';
 /** A corner this far (mm) out of the plane or over an edge still counts as within: rounding, and no more. */
 const ROUNDING = 1e-9;
 
+/** Records with more quads than this are left as they are. */
+const LARGEST_GROUP = 16;
+
 /** 1 for each occluder that lies within another, 0 for the rest. Of two equal ones the later is left out. */
 export function nestedQuads(occluders: readonly Occluder[]): Uint8Array {
   const nested = new Uint8Array(occluders.length);
   for (const group of quadsByRecord(occluders).values()) {
+    // Every one is held against every other: worth it for desks and pages, not for a wall of facets.
+    if (group.length > LARGEST_GROUP) continue;
     for (const inner of group) {
       const within = group.some(
         (outer) => outer !== inner && !nested[outer.index] && liesWithin(inner, outer),

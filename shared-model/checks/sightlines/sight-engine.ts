@@ -4,13 +4,12 @@
  * bit for bit as those computed from nothing, because each pair is computed by the same steps in the same order.
  */
 
-import { EVERYTHING, NOTHING } from '../../geometry/shadows/shadows.ts';
-import { uncoveredShare } from '../../geometry/shadows/uncovered.ts';
+import { NOTHING } from '../../geometry/shadows/shadows.ts';
 import type { Scene } from '../scene.ts';
 import { sortSeats, stretchesOf, wedgeOf, type SeatsByBearing, type Stretches } from './bearings.ts';
-import { createCandidates, moveTo, startTarget, type Candidates } from './candidates.ts';
 import { compileScene, type CompiledScene } from './compile-scene.ts';
-import { aim, castShadow, createKernel, type Kernel } from './pair-kernel.ts';
+import { computeTarget, createWork } from './compute-target.ts';
+import { aim, castShadow, type Kernel } from './pair-kernel.ts';
 import { changesBetween, type SceneChanges } from './scene-changes.ts';
 
 export interface SightEngine {
@@ -37,7 +36,7 @@ export function createSightEngine(scene: Scene): SightEngine {
     visible: new Float64Array(scene.seats.length * scene.targets.length),
   };
   const work = createWork(compiled);
-  compiled.targets.forEach((_, target) => computeTarget(state, work, target, null));
+  orders.forEach((seats, target) => computeTarget({ ...state, seats, target }, work, null));
   return engineOf(state);
 }
 
@@ -55,97 +54,55 @@ function updated(before: State, scene: Scene): SightEngine {
   });
   const after: State = { scene, compiled, orders, visible: before.visible.slice() };
   const work = createWork(compiled);
-  compiled.targets.forEach((_, target) => {
-    if (changes.targets.has(target)) computeTarget(after, work, target, null);
-    else if (markAffected(before, after, changes, work, target))
-      computeTarget(after, work, target, work.marked);
+  const marked = new Uint8Array(scene.seats.length);
+  orders.forEach((seats, target) => {
+    const column = { ...after, seats, target };
+    if (changes.targets.has(target)) computeTarget(column, work, null);
+    else if (markAffected({ before, after, changes, marked }, work.kernel, target)) {
+      computeTarget(column, work, marked);
+    }
   });
   return engineOf(after);
 }
 
-/** Room to work in. */
-interface Work {
-  readonly kernel: Kernel;
-  readonly candidates: Candidates;
-  /** 1 for each place in the order of seats that has to be computed again. */
+interface Step {
+  readonly before: State;
+  readonly after: State;
+  readonly changes: SceneChanges;
+  /** Set to 1 for each place in the order of seats that has to be computed again. */
   readonly marked: Uint8Array;
 }
 
-function createWork(compiled: CompiledScene): Work {
-  return {
-    kernel: createKernel(),
-    candidates: createCandidates(compiled),
-    marked: new Uint8Array(compiled.eyes.x.length),
-  };
-}
-
-/** Computes one target's share from every seat, or from those at the marked places only. */
-function computeTarget(state: State, work: Work, target: number, marked: Uint8Array | null): void {
-  const { compiled, visible } = state;
-  const { candidates, kernel } = work;
-  const seats = state.orders[target];
-  if (!seats) throw new Error(`no target ${target}`);
-  startTarget(candidates, compiled, target, seats);
-  for (let place = 0; place < seats.order.length; place++) {
-    moveTo(candidates, place);
-    if (marked !== null && marked[place] === 0) continue;
-    const seat = seats.order[place]!;
-    visible[seat * compiled.targets.length + target] = shareOf(kernel, compiled, candidates, seat, target);
-  }
-}
-
-function shareOf(
-  kernel: Kernel,
-  compiled: CompiledScene,
-  candidates: Candidates,
-  seat: number,
-  target: number,
-): number {
-  if (!aim(kernel, compiled, seat, target)) return 1;
-  for (let i = 0; i < candidates.count; i++) {
-    if (castShadow(kernel, compiled.occluders, candidates.list[i]!) === EVERYTHING) return 0;
-  }
-  return uncoveredShare(kernel.shadows);
-}
-
 /** Marks the places from which a changed occluder hides part of a target, before or after. False: none. */
-function markAffected(
-  before: State,
-  after: State,
-  changes: SceneChanges,
-  work: Work,
-  target: number,
-): boolean {
-  work.marked.fill(0);
-  let any = false;
-  for (const index of changes.gone) any = markShadowed(before, work, target, index) || any;
-  for (const index of changes.come) any = markShadowed(after, work, target, index) || any;
-  return any;
+function markAffected({ before, after, changes, marked }: Step, kernel: Kernel, target: number): boolean {
+  marked.fill(0);
+  const mark = (state: State, index: number): void => {
+    for (const place of shadowedPlaces(state, kernel, target, index)) marked[place] = 1;
+  };
+  for (const index of changes.gone) mark(before, index);
+  for (const index of changes.come) mark(after, index);
+  return marked.includes(1);
 }
 
-function markShadowed(
+/** The places in the order of seats from which an occluder throws a shadow on a target's window. */
+function shadowedPlaces(
   { compiled, orders }: State,
-  { kernel, marked }: Work,
+  kernel: Kernel,
   target: number,
   index: number,
-): boolean {
+): number[] {
   const window = compiled.targets[target];
   const seats = orders[target];
-  if (!window || !seats || compiled.occluders.owner[index] === window.owner) return false;
+  if (!window || !seats || compiled.occluders.owner[index] === window.owner) return [];
   const stretches: Stretches = [0, 0, 0, 0];
-  stretchesOf(
-    seats,
-    wedgeOf(compiled.occluders, index, { x: window.x, y: window.y, margin: window.width / 2 }),
-    stretches,
-  );
-  let any = false;
+  const axis = { x: window.x, y: window.y, margin: window.width / 2 };
+  stretchesOf(seats, wedgeOf(compiled.occluders, index, axis), stretches);
+  const places: number[] = [];
   for (let half = 0; half < 4; half += 2) {
     for (let place = stretches[half]!; place < stretches[half + 1]!; place++) {
-      if (marked[place] === 1 || !aim(kernel, compiled, seats.order[place]!, target)) continue;
-      if (castShadow(kernel, compiled.occluders, index) === NOTHING) continue;
-      marked[place] = 1;
-      any = true;
+      if (!aim(kernel, compiled, seats.order[place]!, target)) continue;
+      if (castShadow(kernel, compiled.occluders, index) !== NOTHING) places.push(place);
     }
   }
-  return any;
+  return places;
 }

@@ -1,7 +1,9 @@
 /** The visible share of every target from every seat. */
 
 import type { Scene } from '../scene.ts';
-import { createSightEngine } from './sight-engine.ts';
+import { sortSeats } from './bearings.ts';
+import { compileScene } from './compile-scene.ts';
+import { computeTarget, createWork } from './compute-target.ts';
 
 /**
  * Shares in 0..1, row-major: seat s and target t at `s * targets + t`. The share is the area of the target's window
@@ -13,5 +15,11 @@ import { createSightEngine } from './sight-engine.ts';
  * seen from its own axis so that it has no direction, is hidden by nothing (1); an occluder without area hides nothing.
  */
 export function visibleShares(scene: Scene): Float64Array {
-  return createSightEngine(scene).visible;
+  const compiled = compileScene(scene);
+  const visible = new Float64Array(scene.seats.length * scene.targets.length);
+  const work = createWork(compiled);
+  compiled.targets.forEach(({ x, y }, target) => {
+    computeTarget({ compiled, seats: sortSeats(compiled, x, y), target, visible }, work, null);
+  });
+  return visible;
 }

@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { uncoveredInCrowd } from '#model/geometry/shadows/crowd.ts';
 import { hullColumns } from '#model/geometry/shadows/hull-columns.ts';
 import {
   addShadow,
@@ -132,6 +133,43 @@ describe('outlines', () => {
     expect(openShare(...strips)).toBeCloseTo(0.75, 12);
     const piled = Array.from({ length: 500 }, (_, k) => rectangle(0, 1, k / 1000, (k + 0.5) / 1000));
     expect(openShare(...piled)).toBeCloseTo(0.75, 12);
+  });
+});
+
+describe('a crowd', () => {
+  const hulls = fc.array(
+    fc.tuple(
+      fc.double({ min: -0.2, max: 1.1, noNaN: true }),
+      fc.double({ min: -0.2, max: 1.1, noNaN: true }),
+      fc.double({ min: 0.01, max: 0.3, noNaN: true }),
+    ),
+    { minLength: 60, maxLength: 250 },
+  );
+
+  test('cut into quarters has the same open share as swept in one go', () => {
+    fc.assert(
+      fc.property(hulls, (triangles) => {
+        const shadows = createShadows();
+        for (const [u, v, size] of triangles) {
+          addShadow(
+            shadows,
+            outlineOf([
+              [u, v],
+              [u + size, v + size / 3],
+              [u + size / 2, v + size],
+            ]),
+          );
+        }
+        expect(uncoveredInCrowd(shadows)).toBeCloseTo(uncoveredShare(shadows), 10);
+      }),
+    );
+  });
+
+  test('a thousand shadows in one place', () => {
+    const piled = Array.from({ length: 1000 }, (_, k) => rectangle(0.25, 0.75, k / 1e6, 0.5 + k / 1e6));
+    const shadows = createShadows();
+    for (const points of piled) addShadow(shadows, outlineOf(points));
+    expect(uncoveredInCrowd(shadows)).toBeCloseTo(1 - 0.5 * (0.5 + 999 / 1e6), 12);
   });
 });
 

@@ -1,0 +1,58 @@
+/** The visible shares of one target from every seat. */
+
+import { CROWD, uncoveredInCrowd } from '../../geometry/shadows/crowd.ts';
+import { EVERYTHING } from '../../geometry/shadows/shadows.ts';
+
+import type { SeatsByBearing } from './bearings.ts';
+import { createCandidates, moveTo, startTarget, type Candidates } from './candidates.ts';
+import type { CompiledScene } from './compile-scene.ts';
+import { aim, castShadow, createKernel, type Kernel } from './pair-kernel.ts';
+
+/** Room to work in; make one and use it for all targets of a scene. */
+export interface Work {
+  readonly kernel: Kernel;
+  readonly candidates: Candidates;
+}
+
+export function createWork(compiled: CompiledScene): Work {
+  return { kernel: createKernel(), candidates: createCandidates(compiled) };
+}
+
+/** One target's part of the shares. */
+export interface TargetColumn {
+  readonly compiled: CompiledScene;
+  /** The seats sorted by their bearing from this target. */
+  readonly seats: SeatsByBearing;
+  readonly target: number;
+  /** Shares of all targets, row-major; this target's are written. */
+  readonly visible: Float64Array;
+}
+
+/** `marked`: 1 for each place in the order of seats that is wanted; null: all. */
+export function computeTarget(column: TargetColumn, work: Work, marked: Uint8Array | null): void {
+  const { compiled, seats, target, visible } = column;
+  startTarget(work.candidates, compiled, target, seats);
+  for (let place = 0; place < seats.order.length; place++) {
+    moveTo(work.candidates, place);
+    if (marked !== null && marked[place] === 0) continue;
+    const seat = seats.order[place]!;
+    visible[seat * compiled.targets.length + target] = shareOf(column, work, seat);
+  }
+}
+
+/** A window of which less than this is visible is hidden. */
+const HIDDEN = 1e-12;
+
+/** The share from one seat, whose candidates `work` holds. */
+function shareOf({ compiled, target }: TargetColumn, { kernel, candidates }: Work, seat: number): number {
+  if (!aim(kernel, compiled, seat, target)) return 1;
+  let crowd = CROWD;
+  for (let i = 0; i < candidates.count; i++) {
+    if (castShadow(kernel, compiled.occluders, candidates.list[i]!) === EVERYTHING) return 0;
+    if (kernel.shadows.count <= crowd) continue;
+    // In a crowd it is worth finding out now and then whether anything is left to see.
+    if (uncoveredInCrowd(kernel.shadows) < HIDDEN) return 0;
+    crowd *= 4;
+  }
+  return uncoveredInCrowd(kernel.shadows);
+}

@@ -1,0 +1,134 @@
+/** Times the sight check; see README.md in this folder. */
+
+import os from 'node:os';
+import type { Occluder, Scene } from '#model/checks/scene.ts';
+import { createSightEngine } from '#model/checks/sightlines/sight-engine.ts';
+import { lossesByRecord } from '#model/checks/sightlines/losses.ts';
+import { visibleShares } from '#model/checks/sightlines/visible-shares.ts';
+import { rayTree, shareByTree, shareByUnion, somePairs } from './baselines.ts';
+import { hallScene, W1, W2, W3, type HallSize } from './hall-scene.ts';
+
+const cpus = os.cpus();
+console.log(
+  `${cpus.length} x ${cpus[0]?.model.trim()}, Node ${process.version}, load ${os.loadavg()[0]?.toFixed(1)}\n`,
+);
+compare(W1);
+compare(W2);
+large(W3);
+growth(
+  'seats',
+  [200, 2000, 20_000].map((seats) => ({ ...W2, seats })),
+);
+growth(
+  'players',
+  [3, 12, 30].map((players) => ({ ...W2, players })),
+);
+growth(
+  'occluders',
+  [40, 120, 400].map((occluders) => ({ ...W2, occluders })),
+);
+
+/** Milliseconds of processor time, which other programs on a shared machine disturb less than they do the clock. */
+function processorTime(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
+
+/** Median over the rounds of the time of each task; the tasks take turns, so that all share bad moments. */
+function medians(rounds: number, ...tasks: (() => void)[]): number[] {
+  const times = tasks.map((): number[] => []);
+  for (let round = 0; round < rounds; round++) {
+    tasks.forEach((task, i) => {
+      const start = processorTime();
+      task();
+      times[i]?.push(processorTime() - start);
+    });
+  }
+  return times.map((each) => each.sort((a, b) => a - b)[Math.floor(rounds / 2)] ?? NaN);
+}
+
+function compare(size: HallSize): void {
+  const scene = hallScene(size);
+  const pairs = size.seats * size.players;
+  const shares = visibleShares(scene);
+  const tree = rayTree(scene);
+  const [forRays, forUnions] = [somePairs(scene, 7), somePairs(scene, 211)];
+  const engine = createSightEngine(scene);
+  const drafts = movedStands(scene);
+  let draft = 0;
+  const [full = NaN, rays = NaN, unions = NaN, update = NaN] = medians(
+    9,
+    () => visibleShares(scene),
+    () => forRays.forEach((pair) => shareByTree(tree, pair, 8)),
+    () => forUnions.forEach((pair) => shareByUnion(scene, pair)),
+    () => engine.update(drafts[draft++ % drafts.length] ?? scene),
+  );
+  const [moved = NaN] = medians(5 * drafts.length, () =>
+    engine.update(drafts[draft++ % drafts.length] ?? scene),
+  );
+  const perPair = (full * 1000) / pairs;
+  const [perRays, perUnions] = [(rays * 1000) / forRays.length, (unions * 1000) / forUnions.length];
+  const mean = shares.reduce((sum, share) => sum + share, 0) / pairs;
+  console.log(`${size.name}: ${size.seats} seats x ${size.players} players x ${size.occluders} occluders`);
+  console.log(
+    `  mean share visible ${mean.toFixed(3)}, partly hidden pairs ${(100 * partly(shares)).toFixed(0)} %`,
+  );
+  console.log(`  all pairs               ${full.toFixed(1)} ms, ${perPair.toFixed(2)} us a pair`);
+  console.log(
+    `  three-mesh-bvh, 64 rays ${perRays.toFixed(1)} us a pair: ${(perRays / perPair).toFixed(1)} times as long`,
+  );
+  console.log(
+    `  polygon-clipping        ${perUnions.toFixed(0)} us a pair: ${(perUnions / perPair).toFixed(0)} times as long`,
+  );
+  console.log(
+    `  one moved stand         ${moved.toFixed(2)} ms: all pairs take ${(full / moved).toFixed(1)} times as long`,
+  );
+  console.log(`  (first round of it      ${update.toFixed(2)} ms)\n`);
+}
+
+function partly(shares: Float64Array): number {
+  return shares.filter((share) => share > 0 && share < 1).length / shares.length;
+}
+
+/** The scene with one stand after the other moved by 126 mm. */
+function movedStands(scene: Scene): Scene[] {
+  const stands = [
+    ...new Set(scene.occluders.filter(({ kind }) => kind === 'quad').map(({ record }) => record)),
+  ];
+  return stands.map((record) => ({
+    ...scene,
+    occluders: scene.occluders.map((occluder) =>
+      occluder.record === record ? moved(occluder, 120, 40) : occluder,
+    ),
+  }));
+}
+
+function moved(occluder: Occluder, dx: number, dy: number): Occluder {
+  if (occluder.kind !== 'quad') return occluder;
+  const [a, b, c, d] = occluder.corners;
+  const move = ([x, y, z]: typeof a): typeof a => [x + dx, y + dy, z];
+  return { ...occluder, corners: [move(a), move(b), move(c), move(d)] };
+}
+
+function large(size: HallSize): void {
+  const scene = hallScene(size);
+  const [full = NaN, losses = NaN] = medians(
+    3,
+    () => visibleShares(scene),
+    () => lossesByRecord(scene),
+  );
+  const pairs = size.seats * size.players;
+  const memory = process.memoryUsage().rss / 1e6;
+  console.log(`${size.name}: ${size.seats} seats x ${size.players} players x ${size.occluders} occluders`);
+  console.log(`  all pairs   ${(full / 1000).toFixed(2)} s, ${((full * 1000) / pairs).toFixed(2)} us a pair`);
+  console.log(`  who hides whom ${(losses / 1000).toFixed(2)} s; process ${memory.toFixed(0)} MB\n`);
+}
+
+function growth(what: 'seats' | 'players' | 'occluders', sizes: readonly HallSize[]): void {
+  const row = sizes.map((size) => {
+    const scene = hallScene(size);
+    const [full = NaN] = medians(5, () => visibleShares(scene));
+    return `${size[what]}: ${full.toFixed(1)} ms`;
+  });
+  console.log(`W2 with more ${what}: ${row.join(', ')}`);
+}
