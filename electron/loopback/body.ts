@@ -1,18 +1,26 @@
 /** The body of a call. */
 
 import type { IncomingMessage } from 'node:http';
+import * as v from 'valibot';
+import { Refusal } from './refusal.ts';
 
 /** Room for the largest document (64 MB) with its escapes. */
 export const LARGEST_BODY = 80 * 1024 * 1024;
 
-export type Body =
-  { readonly kind: 'json'; readonly value: unknown } | { readonly kind: 'tooLarge' | 'notJson' };
+const CALL = v.strictObject({ args: v.array(v.unknown()) });
+
+/** The arguments of a call, of any form. Throws `Refusal`; rejects when the connection breaks. */
+export async function readArguments(request: IncomingMessage): Promise<unknown[]> {
+  const call = v.safeParse(CALL, parse(await readBody(request)));
+  if (call.success) return call.output.args;
+  throw new Refusal(400, 'loopback.body', 'A call is {"args": [...]}.');
+}
 
 /**
  * Past the limit nothing more is kept, but the rest is let in: a browser that is cut off while it sends never reads
- * why. Rejects when the connection breaks or the server's time limit ends it.
+ * why. The server's time limit ends what never ends.
  */
-export async function readBody(request: IncomingMessage): Promise<Body> {
+async function readBody(request: IncomingMessage): Promise<Buffer> {
   let chunks: Buffer[] = [];
   let size = 0;
   for await (const chunk of request as AsyncIterable<Buffer>) {
@@ -20,14 +28,15 @@ export async function readBody(request: IncomingMessage): Promise<Body> {
     if (size <= LARGEST_BODY) chunks.push(chunk);
     else chunks = [];
   }
-  return size > LARGEST_BODY ? { kind: 'tooLarge' } : parse(Buffer.concat(chunks));
+  if (size > LARGEST_BODY) throw new Refusal(413, 'loopback.tooLarge', 'That is too large.');
+  return Buffer.concat(chunks);
 }
 
-function parse(bytes: Buffer): Body {
+/** Undefined for what is no JSON in UTF-8. */
+function parse(bytes: Buffer): unknown {
   try {
-    const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-    return { kind: 'json', value: JSON.parse(text) };
+    return JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
   } catch {
-    return { kind: 'notJson' };
+    return undefined;
   }
 }

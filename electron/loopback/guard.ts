@@ -5,50 +5,34 @@
  */
 
 import { createHash, timingSafeEqual } from 'node:crypto';
-import type { IncomingHttpHeaders } from 'node:http';
+import type { IncomingHttpHeaders, IncomingMessage } from 'node:http';
+import { Refusal } from './refusal.ts';
 import { TOKEN_HEADER } from './wire.ts';
 
-export interface Refusal {
-  readonly status: number;
-  readonly code: string;
-  readonly message: string;
-}
-
-/** Checks that hold for every request, files included. Null: let it in. */
-export function refuseStranger(headers: IncomingHttpHeaders, port: number): Refusal | null {
+/** Holds for every request, files included. Throws `Refusal`. */
+export function turnStrangersAway(headers: IncomingHttpHeaders, port: number): void {
   const hosts = [`127.0.0.1:${port}`, `localhost:${port}`];
   if (!hosts.includes(headers.host ?? '')) {
-    return { status: 421, code: 'loopback.host', message: 'This server answers only to its own address.' };
+    throw new Refusal(421, 'loopback.host', 'This server answers only to its own address.');
   }
   if (headers.origin !== undefined && headers.origin !== `http://${headers.host}`) {
-    return { status: 403, code: 'loopback.origin', message: 'This server answers only to its own pages.' };
+    throw new Refusal(403, 'loopback.origin', 'This server answers only to its own pages.');
   }
   if (!['same-origin', 'none', undefined].includes(headers['sec-fetch-site'] as string | undefined)) {
-    return { status: 403, code: 'loopback.site', message: 'This server answers only to its own pages.' };
+    throw new Refusal(403, 'loopback.site', 'This server answers only to its own pages.');
   }
-  return null;
 }
 
-/** Checks that hold for calls. Null: let it in. */
-export function refuseCaller(
-  method: string | undefined,
-  headers: IncomingHttpHeaders,
-  token: string,
-): Refusal | null {
-  if (method !== 'POST')
-    return { status: 405, code: 'loopback.method', message: 'Calls are made with POST.' };
+/** Holds for calls. Throws `Refusal`. */
+export function requireCaller({ method, headers }: IncomingMessage, token: string): void {
+  if (method !== 'POST') throw new Refusal(405, 'loopback.method', 'Calls are made with POST.');
   if (!isToken(headers[TOKEN_HEADER], token)) {
-    return {
-      status: 401,
-      code: 'loopback.token',
-      message:
-        'The address of this page lacks the right token. Start the program again and use the address it gives.',
-    };
+    const remedy = 'Start the program again and use the address it gives.';
+    throw new Refusal(401, 'loopback.token', `The address of this page lacks the right token. ${remedy}`);
   }
   if (!/^application\/json(;\s*charset=utf-8)?$/i.test(headers['content-type'] ?? '')) {
-    return { status: 415, code: 'loopback.contentType', message: 'Calls are made with JSON.' };
+    throw new Refusal(415, 'loopback.contentType', 'Calls are made with JSON.');
   }
-  return null;
 }
 
 /** Compares digests, which have one length, in a time that does not tell how much was right. */

@@ -1,0 +1,104 @@
+/** One request to the loopback server, from the door to the answer. */
+
+import { createReadStream } from 'node:fs';
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import { answerCall, type CallAnswer } from '#contract/answer-call.ts';
+import type { Handlers } from '#contract/contract.ts';
+import { fault } from '#contract/result.ts';
+import { windowFiles, type WindowFile } from '../services/window-files.ts';
+import { WINDOW_HEADERS } from '../services/window-headers.ts';
+import { readArguments } from './body.ts';
+import type { Entrance } from './entrance.ts';
+import { requireCaller, turnStrangersAway } from './guard.ts';
+import type { Presence } from './presence.ts';
+import { Refusal } from './refusal.ts';
+import { CALL_PATH, pathWithToken, PRESENCE_PATH } from './wire.ts';
+
+/** What every request meets. */
+export interface House {
+  readonly handlers: Handlers;
+  readonly windowFolder: string;
+  readonly token: string;
+  readonly presence: Presence;
+  readonly entrance: Entrance;
+  readonly report: (bug: unknown) => void;
+  files: ReadonlyMap<string, WindowFile>;
+}
+
+export interface Exchange {
+  readonly request: IncomingMessage;
+  readonly response: ServerResponse;
+}
+
+/** Never rejects. */
+export async function answer(house: House, exchange: Exchange): Promise<void> {
+  const { request, response } = exchange;
+  try {
+    for (const [name, value] of Object.entries(WINDOW_HEADERS)) response.setHeader(name, value);
+    turnStrangersAway(request.headers, request.socket.localPort ?? 0);
+    await route(house, exchange, (request.url ?? '').split('?', 1)[0] ?? '');
+  } catch (error) {
+    if (error instanceof Refusal) return refuse(response, error);
+    // A page that leaves while it sends is no bug.
+    if (request.complete) house.report(error);
+    response.destroy();
+  }
+}
+
+async function route(house: House, exchange: Exchange, path: string): Promise<void> {
+  if (path.startsWith(CALL_PATH)) return answerChannel(house, exchange, path.slice(CALL_PATH.length));
+  if (path === PRESENCE_PATH) return holdPage(house, exchange);
+  return sendFile(house, exchange, path);
+}
+
+function refuse(response: ServerResponse, { status, code, message }: Refusal): void {
+  response.setHeader('connection', 'close');
+  sendJson(response, status, fault(code, message));
+}
+
+function sendJson(response: ServerResponse, status: number, value: unknown): void {
+  response.writeHead(status, { 'content-type': 'application/json; charset=utf-8' });
+  response.end(JSON.stringify(value));
+}
+
+const STATUS: Readonly<Record<CallAnswer['outcome'], number>> = {
+  answered: 200,
+  crashed: 200,
+  badArguments: 400,
+  unknownChannel: 404,
+};
+
+async function answerChannel(house: House, { request, response }: Exchange, channel: string): Promise<void> {
+  requireCaller(request, house.token);
+  const args = await readArguments(request);
+  const { outcome, result } = await answerCall(house.handlers, channel, args, house.report);
+  sendJson(response, STATUS[outcome], result);
+}
+
+function holdPage({ token, presence }: House, { request, response }: Exchange): void {
+  requireCaller(request, token);
+  request.resume();
+  response.writeHead(200, { 'content-type': 'text/plain; charset=utf-8' });
+  presence.add(response);
+}
+
+async function sendFile(house: House, { request, response }: Exchange, path: string): Promise<void> {
+  if (request.method !== 'GET' && request.method !== 'HEAD') {
+    throw new Refusal(405, 'loopback.method', 'Files are read with GET.');
+  }
+  if (house.entrance.redeem(path)) return sendToPage(house, response);
+  // A window that was built anew while the server runs is picked up with its page.
+  if (path === '/') house.files = await windowFiles(house.windowFolder);
+  const file = house.files.get(path);
+  if (!file) throw new Refusal(404, 'loopback.notFound', 'There is no such file.');
+  response.writeHead(200, { 'content-type': file.type });
+  if (request.method === 'HEAD') return void response.end();
+  createReadStream(file.path)
+    .on('error', () => response.destroy())
+    .pipe(response);
+}
+
+function sendToPage({ token }: House, response: ServerResponse): void {
+  response.writeHead(303, { location: pathWithToken(token) });
+  response.end();
+}
