@@ -1,0 +1,111 @@
+/** How far a straight walk keeps from everything, measured on the outlines themselves. */
+
+import type { Segment } from '../../document/openings.ts';
+import type { Vec2 } from '../../geometry/frame.ts';
+import { boundsOf, forEachEdge, type Bounds, type Polygon } from '../../geometry/polygon.ts';
+import { BoxGrid } from './box-grid.ts';
+import type { Ground } from './sites.ts';
+
+/** Nothing farther away than this is looked for: a walk with this on both sides is as wide as anyone asks. */
+export const FARTHEST = 1500;
+
+export interface Clearances {
+  readonly outlines: readonly OwnedEdges[];
+  readonly grid: BoxGrid;
+}
+
+/** A straight line from a to b, in plain numbers because it is looked at so often. */
+export interface Line {
+  readonly ax: number;
+  readonly ay: number;
+  readonly bx: number;
+  readonly by: number;
+}
+
+interface OwnedEdges {
+  /** '' for walls. */
+  readonly owner: string;
+  readonly bounds: Bounds;
+  readonly edges: readonly Line[];
+  /** A circle round all of them. */
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+}
+
+export function clearancesOf({ walls, obstacles }: Ground): Clearances {
+  const outlines = [
+    ...walls.map(({ a, b }) => ownedEdges('', [a, b])),
+    ...obstacles.map(({ owner, outline }) => ownedEdges(owner, outline)),
+  ];
+  return { outlines, grid: new BoxGrid(outlines.map(({ bounds }) => bounds)) };
+}
+
+/** Least distance from the straight line a-b to whatever is not `owner`'s; `most` when all of it is farther away. */
+export function clearanceAlong(
+  { outlines, grid }: Clearances,
+  { a, b }: Segment,
+  owner: string,
+  most: number = FARTHEST,
+): number {
+  const near: Bounds = {
+    minX: Math.min(a.x, b.x) - most,
+    minY: Math.min(a.y, b.y) - most,
+    maxX: Math.max(a.x, b.x) + most,
+    maxY: Math.max(a.y, b.y) + most,
+  };
+  const walk = lineOf(a, b);
+  let least = most * most;
+  grid.forEachTouching(near, (index) => {
+    const thing = outlines[index];
+    if (!thing || thing.owner === owner) return;
+    const within = Math.sqrt(least) + thing.radius;
+    if (squaredDistance(walk, thing.x, thing.y) >= within * within) return;
+    for (const edge of thing.edges) least = Math.min(least, squaredGap(walk, edge));
+  });
+  return Math.sqrt(least);
+}
+
+function lineOf(a: Vec2, b: Vec2): Line {
+  return { ax: a.x, ay: a.y, bx: b.x, by: b.y };
+}
+
+function ownedEdges(owner: string, outline: Polygon): OwnedEdges {
+  const edges: Line[] = [];
+  forEachEdge(outline, (a, b) => edges.push(lineOf(a, b)));
+  const bounds = boundsOf(outline);
+  return {
+    owner,
+    bounds,
+    edges,
+    x: (bounds.minX + bounds.maxX) / 2,
+    y: (bounds.minY + bounds.maxY) / 2,
+    radius: Math.hypot(bounds.maxX - bounds.minX, bounds.maxY - bounds.minY) / 2,
+  };
+}
+
+/** Square of the distance between two lines. */
+function squaredGap(p: Line, q: Line): number {
+  const [startOfQ, endOfQ] = [side(p, q.ax, q.ay), side(p, q.bx, q.by)];
+  const [startOfP, endOfP] = [side(q, p.ax, p.ay), side(q, p.bx, p.by)];
+  if (startOfQ > 0 !== endOfQ > 0 && startOfP > 0 !== endOfP > 0) return 0;
+  return Math.min(
+    squaredDistance(p, q.ax, q.ay),
+    squaredDistance(p, q.bx, q.by),
+    squaredDistance(q, p.ax, p.ay),
+    squaredDistance(q, p.bx, p.by),
+  );
+}
+
+/** Positive on the left of the line. */
+function side({ ax, ay, bx, by }: Line, x: number, y: number): number {
+  return (bx - ax) * (y - ay) - (by - ay) * (x - ax);
+}
+
+function squaredDistance({ ax, ay, bx, by }: Line, px: number, py: number): number {
+  const [x, y] = [bx - ax, by - ay];
+  const squared = x * x + y * y;
+  const along = squared === 0 ? 0 : Math.max(0, Math.min(1, ((px - ax) * x + (py - ay) * y) / squared));
+  const [gx, gy] = [ax + along * x - px, ay + along * y - py];
+  return gx * gx + gy * gy;
+}

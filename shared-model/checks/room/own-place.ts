@@ -1,0 +1,212 @@
+/**
+ * How a player leaves his own place. On the common net his body and chair are in everybody's way; once he has got
+ * up they are not in his. So the part of the net around him is made anew without them, and joined to the rest.
+ */
+
+import type { Vec2 } from '../../geometry/frame.ts';
+import { turn } from '../../geometry/segments.ts';
+import { FIRST_STEP, isInFirstStep, widthFrom } from './first-step.ts';
+import { someSites } from './sites.ts';
+import type { Exit } from './walls.ts';
+import { seedsBeyond, shortestWays, widestWays, type Net, type WaysOut } from './ways-out.ts';
+import {
+  discAt,
+  endOf,
+  narrowAt,
+  nodeAt,
+  nodeBeyond,
+  nodeCount,
+  nodeOf,
+  siteAt,
+  startOf,
+  throughGap,
+  wayGraph,
+  type Narrow,
+  type WayGraph,
+} from './way-graph.ts';
+
+/** More nodes round one spot than twenty close neighbours make: a heap of things that nobody gets out of. */
+const HEAP = 5000;
+
+export interface OwnPlace {
+  readonly spot: Vec2;
+  readonly net: Net;
+  /** Ways from the place's own net to the common one. */
+  readonly links: readonly Link[];
+}
+
+export interface Link extends Narrow {
+  readonly from: number;
+  /** Node of the common net. */
+  readonly to: number;
+  readonly length: number;
+}
+
+/** A node that can be walked to from the spot straight away. */
+export interface Departure {
+  readonly node: number;
+  /** From the spot to the node. */
+  readonly length: number;
+  readonly width: number;
+}
+
+/** The net round the spot of the one who owns `owner`'s sites; null when the spot is not among sites, or under a heap. */
+export function ownPlace(common: WayGraph, owner: string, spot: Vec2): OwnPlace | null {
+  const hole = holeAround(common, owner, spot);
+  if (hole.size > HEAP) return null;
+  const indices = sitesOn(common, hole, owner);
+  if (indices.length < 3) return null;
+  const graph = wayGraph(someSites(common.sites, indices));
+  const rim = rimOf(common, hole);
+  const beyondRim = (halfEdge: number): number | undefined =>
+    rim.get(edgeKey(indices[startOf(graph, halfEdge)] ?? -1, indices[endOf(graph, halfEdge)] ?? -1));
+  const inside = nodesWithin(graph, spot, beyondRim);
+  if (inside.size === 0) return null;
+  const widthThrough = (halfEdge: number): number => {
+    const [from, to] = [nodeOf(halfEdge), nodeBeyond(graph, halfEdge)];
+    if (!inside.has(from) || !inside.has(to)) return 0;
+    return widthFrom(spot, {
+      narrow: narrowAt(graph, halfEdge),
+      site: siteAt(graph.sites, startOf(graph, halfEdge)),
+      ends: [discAt(graph, from), discAt(graph, to)],
+    });
+  };
+  return {
+    spot,
+    net: { graph, widthThrough },
+    links: linksFrom([graph, common], inside, { spot, beyondRim }),
+  };
+}
+
+/** The widest ways out of the place, given those of the common net. */
+export function widestFrom({ net, links }: OwnPlace, common: WaysOut, exits: readonly Exit[]): WaysOut {
+  const seeds = links.map(({ from, width, to }) => ({
+    node: from,
+    measure: Math.min(width, common.measure[to] ?? 0),
+    exit: common.exit[to] ?? -1,
+  }));
+  return widestWays(net, [...seeds, ...seedsBeyond(net.graph, exits, 'width')]);
+}
+
+/** The shortest ways out of the place that are `width` wide, given those of the common net. */
+export function shortestFrom(
+  { net, links }: OwnPlace,
+  common: WaysOut,
+  { exits, width }: { readonly exits: readonly Exit[]; readonly width: number },
+): WaysOut {
+  const seeds = links.map((link) => ({
+    node: link.from,
+    measure: link.width < width ? Infinity : link.length + (common.measure[link.to] ?? Infinity),
+    exit: common.exit[link.to] ?? -1,
+  }));
+  return shortestWays(net, [...seeds, ...seedsBeyond(net.graph, exits, 'length')], width);
+}
+
+/**
+ * The nodes in whose empty circle the spot lies. Beyond the first step the walk to one is at least `width` wide,
+ * since every point of it lies that deep in the circle.
+ */
+export function departures({ spot, net }: OwnPlace): Departure[] {
+  const found: Departure[] = [];
+  for (let node = 0; node < nodeCount(net.graph); node++) {
+    const disc = discAt(net.graph, node);
+    const length = Math.hypot(disc.x - spot.x, disc.y - spot.y);
+    if (!(length <= disc.radius)) continue;
+    const width = length <= FIRST_STEP ? Infinity : 2 * (disc.radius - length + FIRST_STEP);
+    found.push({ node, length, width });
+  }
+  return found;
+}
+
+/** The nodes that the owner's own sites make, and those within the first step. */
+function holeAround(graph: WayGraph, owner: string, spot: Vec2): Set<number> {
+  const hole = new Set<number>();
+  for (let node = 0; node < nodeCount(graph); node++) {
+    // Most nodes are far away, and this asks all of them for every player.
+    if (Math.abs((graph.x[node] ?? NaN) - spot.x) > FIRST_STEP) continue;
+    if (isInFirstStep(nodeAt(graph, node), spot)) hole.add(node);
+  }
+  for (const halfEdge of graph.halfEdgesOf.get(owner) ?? []) hole.add(nodeOf(halfEdge));
+  return hole;
+}
+
+function sitesOn(graph: WayGraph, hole: ReadonlySet<number>, owner: string): number[] {
+  const sites = new Set<number>();
+  for (const node of hole) {
+    for (let halfEdge = 3 * node; halfEdge < 3 * node + 3; halfEdge++) {
+      const site = startOf(graph, halfEdge);
+      if (graph.sites.owners[site] !== owner) sites.add(site);
+    }
+  }
+  return [...sites].sort((a, b) => a - b);
+}
+
+/** For every edge of the hole's rim, by its two sites: the node outside. */
+function rimOf(common: WayGraph, hole: ReadonlySet<number>): Map<string, number> {
+  const rim = new Map<string, number>();
+  for (const node of hole) {
+    for (let halfEdge = 3 * node; halfEdge < 3 * node + 3; halfEdge++) {
+      const outer = nodeBeyond(common, halfEdge);
+      if (outer >= 0 && !hole.has(outer)) {
+        rim.set(edgeKey(startOf(common, halfEdge), endOf(common, halfEdge)), outer);
+      }
+    }
+  }
+  return rim;
+}
+
+function edgeKey(a: number, b: number): string {
+  return a < b ? `${a},${b}` : `${b},${a}`;
+}
+
+type BeyondRim = (halfEdge: number) => number | undefined;
+
+/** The nodes that are joined to the one under the spot without crossing the rim. */
+function nodesWithin(graph: WayGraph, spot: Vec2, beyondRim: BeyondRim): Set<number> {
+  const inside = new Set<number>();
+  const waiting: number[] = [];
+  for (let node = 0; node < nodeCount(graph) && waiting.length === 0; node++) {
+    if (holds(graph, node, spot)) waiting.push(node);
+  }
+  for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
+    inside.add(node);
+    for (let halfEdge = 3 * node; halfEdge < 3 * node + 3; halfEdge++) {
+      const next = nodeBeyond(graph, halfEdge);
+      if (next >= 0 && !inside.has(next) && beyondRim(halfEdge) === undefined) waiting.push(next);
+    }
+  }
+  return inside;
+}
+
+function holds(graph: WayGraph, node: number, point: Vec2): boolean {
+  const corner = (k: number): Vec2 => siteAt(graph.sites, startOf(graph, 3 * node + k));
+  const [a, b, c] = [corner(0), corner(1), corner(2)];
+  const [ab, bc, ca] = [turn(a, b, point), turn(b, c, point), turn(c, a, point)];
+  return (ab >= 0 && bc >= 0 && ca >= 0) || (ab <= 0 && bc <= 0 && ca <= 0);
+}
+
+/** Where the rim of the hole is also an edge of the new net, one walks over from the one to the other. */
+function linksFrom(
+  [graph, common]: readonly [WayGraph, WayGraph],
+  inside: ReadonlySet<number>,
+  { spot, beyondRim }: { readonly spot: Vec2; readonly beyondRim: BeyondRim },
+): Link[] {
+  const links: Link[] = [];
+  for (const from of inside) {
+    for (let halfEdge = 3 * from; halfEdge < 3 * from + 3; halfEdge++) {
+      const to = beyondRim(halfEdge);
+      if (to === undefined) continue;
+      const ends = [discAt(graph, from), discAt(common, to)] as const;
+      const site = siteAt(graph.sites, startOf(graph, halfEdge));
+      const narrow = throughGap([site, siteAt(graph.sites, endOf(graph, halfEdge))], ...ends);
+      links.push({
+        from,
+        to,
+        at: narrow.at,
+        width: widthFrom(spot, { narrow, site, ends }),
+        length: Math.hypot(ends[0].x - ends[1].x, ends[0].y - ends[1].y),
+      });
+    }
+  }
+  return links;
+}

@@ -1,0 +1,155 @@
+/** What the routes say: none, too narrow, or with a cable across. Cautions all; codes and the venue decide. */
+
+import { concertOf, inSetup, type Document } from '../../document/document.ts';
+import { asId, type Id } from '../../document/ids.ts';
+import type { Lamp } from '../../document/records.ts';
+import { find } from '../../document/document.ts';
+import { gapBetweenSegments, type Gap } from '../../geometry/segments.ts';
+import type { Vec2 } from '../../geometry/frame.ts';
+import type { Finding } from '../finding.ts';
+import type { RouteResult } from '../report.ts';
+import { clearancesOf } from './clearance.ts';
+import { crossWidths } from './cross-widths.ts';
+import { groundOf } from './ground.ts';
+import { FIRST_STEP } from './first-step.ts';
+import { narrowStretches, pinchVerdict } from './pinch-points.ts';
+import { routeResults } from './routes.ts';
+import { exitsOf } from './walls.ts';
+
+/** The search for the widest way may miss by so much; a route that lacks less is not named. */
+const ACCURACY = 0.5;
+
+export function routeFindings(
+  document: Document,
+  setup: Id<'setup'>,
+  routes: readonly RouteResult[] = routeResults(document, setup),
+): Finding[] {
+  if (exitsOf(document).length === 0) return [noExit()];
+  const { routeWidth } = concertOf(document).limits;
+  const narrow = routes.filter(({ width }) => width < routeWidth - ACCURACY);
+  return narrow.map((route) => narrowRoute(route, { document, setup, required: routeWidth }));
+}
+
+/** One finding a lamp: `measured` is the number of routes that its cable lies across. */
+export function cableFindings(
+  document: Document,
+  setup: Id<'setup'>,
+  routes: readonly RouteResult[] = routeResults(document, setup),
+): Finding[] {
+  const { routeWidth } = concertOf(document).limits;
+  return inSetup(document, setup, 'lamp').flatMap((lamp) => {
+    if (lamp.cableCovered) return [];
+    const crossed = routes.flatMap((route) => {
+      const gap = cableToRoute(lamp, route, Math.min(route.width, routeWidth) / 2);
+      return gap ? [{ player: route.player, at: gap.a }] : [];
+    });
+    return crossed[0] ? [cableAcross(lamp, crossed[0], crossed.length)] : [];
+  });
+}
+
+function noExit(): Finding {
+  return {
+    code: 'room.noExit',
+    severity: 'caution',
+    subjects: [],
+    measured: 0,
+    required: 1,
+    unit: 'count',
+    where: null,
+    detail: {},
+  };
+}
+
+interface Asked {
+  readonly document: Document;
+  readonly setup: Id<'setup'>;
+  readonly required: number;
+}
+
+function narrowRoute(route: RouteResult, { document, setup, required }: Asked): Finding {
+  const player = find(document, asId<'player'>(route.player));
+  const spot = player ? { x: player.x, y: player.y } : { x: 0, y: 0 };
+  const walker = { owner: route.player, spot, clearances: clearancesOf(groundOf(document, setup)) };
+  const stations = crossWidths(walker, route.path);
+  const narrowest = stations.reduce<(typeof stations)[number] | null>(
+    (least, next) => (next.width < (least?.width ?? Infinity) ? next : least),
+    null,
+  );
+  const stretches = narrowStretches(stations);
+  return {
+    code: 'room.route',
+    severity: 'caution',
+    subjects: [route.player],
+    measured: route.width,
+    required,
+    unit: 'mm',
+    where: narrowest?.point ?? spot,
+    detail: {
+      exit: route.exit ?? '',
+      pinch: pinchVerdict(stretches),
+      narrowLength: stretches.reduce((sum, { from, to }) => sum + to - from, 0),
+    },
+  };
+}
+
+/** Where the cable comes into the strip that is walked on, beyond the first step; null when nowhere. */
+function cableToRoute(lamp: Lamp, route: RouteResult, halfWidth: number): Gap | null {
+  const walked = beyondFirstStep(route.path);
+  let nearest: Gap | null = null;
+  forEachLeg(lamp.cable, (a, b) =>
+    forEachLeg(walked, (c, d) => {
+      const gap = gapBetweenSegments(a, b, c, d);
+      // A cable that runs along the very border of the strip is not in it.
+      if (gap.distance < halfWidth - 1 && gap.distance < (nearest?.distance ?? Infinity)) nearest = gap;
+    }),
+  );
+  return nearest;
+}
+
+function beyondFirstStep(path: readonly Vec2[]): Vec2[] {
+  const [spot] = path;
+  if (!spot) return [];
+  const far = path.findIndex((point) => distance(point, spot) > FIRST_STEP);
+  const [inner, outer] = [path[far - 1], path[far]];
+  if (!inner || !outer) return [];
+  // The last leg that begins within the first step begins anew where it leaves it: by halving, to a millimetre.
+  let [low, high] = [0, 1];
+  const at = (share: number): Vec2 => ({
+    x: inner.x + share * (outer.x - inner.x),
+    y: inner.y + share * (outer.y - inner.y),
+  });
+  for (let halving = 0; halving < 20; halving++) {
+    const middle = (low + high) / 2;
+    if (distance(at(middle), spot) > FIRST_STEP) high = middle;
+    else low = middle;
+  }
+  return [at(high), ...path.slice(far)];
+}
+
+function distance(a: Vec2, b: Vec2): number {
+  return Math.hypot(a.x - b.x, a.y - b.y);
+}
+
+function forEachLeg(path: readonly Vec2[], visit: (a: Vec2, b: Vec2) => void): void {
+  path.forEach((a, index) => {
+    const b = path[index + 1];
+    if (b) visit(a, b);
+  });
+}
+
+function cableAcross(
+  lamp: Lamp,
+  { player, at }: { readonly player: string; readonly at: Vec2 },
+  count: number,
+): Finding {
+  return {
+    code: 'room.cable',
+    severity: 'caution',
+    subjects: [lamp.id, player],
+    measured: count,
+    required: 0,
+    unit: 'count',
+    where: at,
+    detail: {},
+  };
+}

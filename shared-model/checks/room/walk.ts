@@ -1,0 +1,118 @@
+/** A walk as a line of points: how narrow it gets, and the same walk without needless corners. */
+
+import type { Segment } from '../../document/openings.ts';
+import type { Vec2 } from '../../geometry/frame.ts';
+import { clearanceAlong, FARTHEST, type Clearances } from './clearance.ts';
+import { FIRST_STEP, isInFirstStep, SQUEEZE } from './first-step.ts';
+import { between } from './walls.ts';
+
+/** What a walk starts from and passes: `owner` does not stand in his own way. */
+export interface Walker {
+  readonly owner: string;
+  readonly spot: Vec2;
+  readonly clearances: Clearances;
+}
+
+/**
+ * Twice the least clearance of a walk beyond the first step, at most `most`; 0 when it cannot even be squeezed through
+ * within the first step.
+ */
+export function widthOfWalk(walker: Walker, path: readonly Vec2[], most: number = 2 * FARTHEST): number {
+  let least = most;
+  for (let index = 1; index < path.length; index++) {
+    const [a, b] = [path[index - 1], path[index]];
+    if (a && b) least = widthOfLeg(walker, { a, b }, least);
+  }
+  return least;
+}
+
+/**
+ * The walk drawn taut as long as it stays `width` wide: needless corners go, and the others are cut finer and finer.
+ * A walk that is not so wide keeps its course.
+ */
+export function tautened(walker: Walker, path: readonly Vec2[], width: number): Vec2[] {
+  let taut = withoutNeedless(walker, path, width);
+  for (let round = 0; round < ROUNDS; round++) {
+    // From either end in turn: a corner that cannot be cut from one side often can from the other.
+    taut = withoutNeedless(walker, subdivided(taut).reverse(), width);
+    taut = withoutNeedless(walker, subdivided(taut).reverse(), width);
+  }
+  return taut;
+}
+
+const ROUNDS = 2;
+const PARTS = 6;
+
+function subdivided(path: readonly Vec2[]): Vec2[] {
+  return path.flatMap((a, index) => {
+    const b = path[index + 1];
+    if (!b) return [a];
+    return Array.from({ length: PARTS }, (_, part) => between({ a, b }, part / PARTS));
+  });
+}
+
+function withoutNeedless(walker: Walker, path: readonly Vec2[], width: number): Vec2[] {
+  const isWide = (from: number, to: number): boolean => {
+    const [a, b] = [path[from], path[to]];
+    return a !== undefined && b !== undefined && widthOfLeg(walker, { a, b }, width) >= width;
+  };
+  const kept: Vec2[] = [];
+  for (let at = 0; at < path.length;) {
+    const corner = path[at];
+    if (corner) kept.push(corner);
+    at = farthest(at, path.length - 1, isWide);
+  }
+  return kept;
+}
+
+/** The last point that can be walked to straight from `at`, by doubling and halving; at least the next one. */
+function farthest(at: number, last: number, isWide: (from: number, to: number) => boolean): number {
+  if (at >= last) return last + 1;
+  let good = at + 1;
+  let step = 1;
+  while (good + step <= last && isWide(at, good + step)) {
+    good += step;
+    step *= 2;
+  }
+  for (; step >= 1; step = Math.floor(step / 2)) {
+    if (good + step <= last && isWide(at, good + step)) good += step;
+  }
+  return good;
+}
+
+/** The width of a leg, at most `most`. */
+function widthOfLeg(walker: Walker, leg: Segment, most: number): number {
+  const width = (part: Segment, up: number): number =>
+    2 * clearanceAlong(walker.clearances, part, walker.owner, up / 2);
+  const { near, far } = parted(leg, walker.spot);
+  // He may sit closer to his own stand than he could squeeze past it.
+  const enough = 0.99 * width({ a: walker.spot, b: walker.spot }, SQUEEZE / 0.99);
+  if (near.some((part) => width(part, SQUEEZE) < enough)) return 0;
+  return far.reduce((least, part) => width(part, least), most);
+}
+
+/** A leg cut where it enters and leaves the circle of the first step. */
+function parted(leg: Segment, spot: Vec2): { near: Segment[]; far: Segment[] } {
+  const crossing = chordWithin(leg, spot);
+  if (!crossing) return { near: [], far: [leg] };
+  const [from, to] = crossing;
+  const cut = (start: number, end: number): Segment => ({ a: between(leg, start), b: between(leg, end) });
+  return {
+    near: [cut(from, to)],
+    far: [...(from > 0 ? [cut(0, from)] : []), ...(to < 1 ? [cut(to, 1)] : [])],
+  };
+}
+
+/** The shares of the leg between which it lies within the first step; null when nowhere. */
+function chordWithin(leg: Segment, spot: Vec2): readonly [number, number] | null {
+  const [dx, dy] = [leg.b.x - leg.a.x, leg.b.y - leg.a.y];
+  const [ox, oy] = [leg.a.x - spot.x, leg.a.y - spot.y];
+  const squared = dx * dx + dy * dy;
+  if (squared === 0) return isInFirstStep(leg.a, spot) ? [0, 1] : null;
+  const along = (dx * ox + dy * oy) / squared;
+  const root = along * along - (ox * ox + oy * oy - FIRST_STEP * FIRST_STEP) / squared;
+  if (!(root > 0)) return null;
+  const half = Math.sqrt(root);
+  const [from, to] = [Math.max(0, -along - half), Math.min(1, -along + half)];
+  return from < to ? [from, to] : null;
+}
