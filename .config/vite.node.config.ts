@@ -14,7 +14,7 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'node20',
     minify: false,
-    rollupOptions: {
+    rolldownOptions: {
       input: {
         electron: source('electron/main/main.ts'),
         loopback: source('electron/loopback/main.ts'),

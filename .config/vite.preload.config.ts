@@ -17,6 +17,6 @@ export default defineConfig({
       formats: ['cjs'],
       fileName: () => 'preload.cjs',
     },
-    rollupOptions: { external: ['electron'] },
+    rolldownOptions: { external: ['electron'] },
   },
 });

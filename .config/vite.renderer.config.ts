@@ -18,5 +18,6 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     chunkSizeWarningLimit: 1500,
+    rolldownOptions: { checks: { pluginTimings: false } },
   },
 });

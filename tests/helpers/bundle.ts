@@ -24,7 +24,7 @@ export async function bundle(entry: string): Promise<Bundle> {
       target: 'node20',
       outDir: folder,
       emptyOutDir: false,
-      rollupOptions: {
+      rolldownOptions: {
         input: fileURLToPath(new URL(`../${entry}`, import.meta.url)),
         output: { entryFileNames: 'child.mjs' },
       },
