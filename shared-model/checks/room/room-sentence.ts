@@ -1,8 +1,11 @@
 /** The findings of the room checks in words. They are cautions of the tool's own and say so. */
 
+import type { Document } from '../../document/document.ts';
+import type { Id } from '../../document/ids.ts';
 import { formatLength, type Units } from '../../document/measures.ts';
 import type { Finding, FindingCode } from '../finding.ts';
 import { atLeast, figure, subject, type Sentence } from '../reading/sentence.ts';
+import { GUARD_DROP } from './edges.ts';
 import { CLEAR_WIDTH, PINCH_LENGTH, PINCH_WIDTH } from './pinch-points.ts';
 
 type RoomCode = Extract<FindingCode, `room.${string}`>;
@@ -22,15 +25,16 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
 
   'room.offPlatform': (finding, document, setup, units) => ({
     headline: `${subject(finding, 0, document, setup)} reaches over ${edgeWords(finding)}`,
-    text: `${formatLength(-finding.measured, units)} of it have no floor under them.`,
+    text: `It stands out by ${formatLength(-finding.measured, units)}.`,
     advice: `Move it in by ${atLeast(-finding.measured, units)}. ${WHO_DECIDES}`,
   }),
 
   'room.elbow': (finding, document, setup, units) => ({
     headline: `${subject(finding, 0, document, setup)} lacks elbow room`,
     text:
-      `${subject(finding, 1, document, setup)} leaves ${formatLength(figure(finding, 'free'), units)} on the ` +
-      `${finding.detail['side'] === 'left' ? 'left' : 'right'}; the instrument wants ${formatLength(figure(finding, 'wanted'), units)}.`,
+      `${neighbourWords(finding, document, setup)} leaves ${formatLength(figure(finding, 'free'), units)} on the ` +
+      `${finding.detail['side'] === 'left' ? 'left' : 'right'}, counted from the middle of the body; ` +
+      `${formatLength(figure(finding, 'wanted'), units)} are wanted.`,
     advice: `Make ${atLeast(finding.required - finding.measured, units)} more room there.`,
   }),
 
@@ -38,7 +42,7 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
     headline: `${subject(finding, 0, document, setup)} is near an open edge`,
     text:
       `${formatLength(finding.measured, units)} to the edge, with a drop of ${formatLength(figure(finding, 'drop'), units)}; ` +
-      `you asked for ${formatLength(finding.required, units)}. This is the tool’s own precaution: many codes exempt the audience side of a stage from guards.`,
+      `you asked for ${formatLength(finding.required, units)}. ${guardWords(finding, units)}`,
     advice: `Move it in by ${atLeast(finding.required - finding.measured, units)}, or mark and watch the edge. ${WHO_DECIDES}`,
   }),
 
@@ -55,7 +59,7 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
     headline: `The cable of ${subject(finding, 0, document, setup)} lies across a way out`,
     text:
       finding.measured === 1
-        ? `${subject(finding, 1, document, setup)} walks over it.`
+        ? `${capital(subject(finding, 1, document, setup))} walks over it.`
         : `${finding.measured} players walk over it, ${subject(finding, 1, document, setup)} among them.`,
     advice: `Lay it along the wall, or cover it with a ramp or mat. ${WHO_DECIDES}`,
   }),
@@ -91,6 +95,29 @@ function pinchWords({ detail }: Finding, units: Units): string {
   return ` ADA/ABA 403.5.1 speaks of ${clear}, and of ${pinch} over at most ${length}.`;
 }
 
+/** What is known of guards at such a drop: why the distance is the tool's own precaution. */
+function guardWords({ detail }: Finding, units: Units): string {
+  const own = 'The distance is the tool’s own precaution';
+  const drop = formatLength(GUARD_DROP, units);
+  switch (detail['guard']) {
+    case 'guard':
+      return `${own}; over drops of more than ${drop} IBC 1015.2 asks for guards, except towards the audience.`;
+    case 'audienceSide':
+      return `${own}: codes mostly exempt the audience side of a stage from guards.`;
+    default:
+      return `${own}.`;
+  }
+}
+
+function neighbourWords(finding: Finding, document: Document, setup: Id<'setup'>): string {
+  const isWall = document.records.get(finding.subjects[1] ?? '')?.kind === 'platform';
+  return isWall ? 'The wall' : capital(subject(finding, 1, document, setup));
+}
+
 function edgeWords({ subjects }: Finding): string {
   return subjects.length > 1 ? 'the edge of its level' : 'the edge of the platform';
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,0 +1,140 @@
+/** Every code of a finding: a concert that has it, one that has not, and words for it that keep to the rules. */
+
+import { describe, expect, test } from 'vitest';
+import { checkSetup } from '#model/checks/check-setup.ts';
+import type { FindingCode } from '#model/checks/finding.ts';
+import { explain } from '#model/checks/sentences.ts';
+import type { Document } from '#model/document/document.ts';
+import type { Units } from '#model/document/measures.ts';
+import { SETUP } from '../../helpers/build.ts';
+import { FAULTS, MORE_FAULTS } from './faults.ts';
+
+const CODES = Object.keys(FAULTS) as FindingCode[];
+const DOCUMENTS = [...Object.values(FAULTS).map(({ faulty }) => faulty), ...MORE_FAULTS];
+
+const ofCode = (document: Document, code: FindingCode) =>
+  checkSetup(document, SETUP).findings.filter((finding) => finding.code === code);
+
+const toldOf = (code: FindingCode, units: Units = 'metric') => {
+  const { faulty } = FAULTS[code];
+  const [finding] = ofCode(faulty, code);
+  if (!finding) throw new Error(`no ${code}`);
+  return explain(finding, faulty, SETUP, units);
+};
+
+const everything = (units: Units) =>
+  DOCUMENTS.flatMap((document) =>
+    checkSetup(document, SETUP).findings.map((finding) => ({
+      code: finding.code,
+      ...explain(finding, document, SETUP, units),
+    })),
+  );
+
+describe('every code', () => {
+  test.each(CODES)('%s is found in its faulty concert and not in its sound one', (code) => {
+    expect(ofCode(FAULTS[code].faulty, code)).not.toEqual([]);
+    expect(ofCode(FAULTS[code].sound, code)).toEqual([]);
+  });
+
+  test.each(CODES)('%s names its subjects by records of the document, and a place on the plan', (code) => {
+    const { faulty } = FAULTS[code];
+    for (const { subjects, where, measured, required } of ofCode(faulty, code)) {
+      for (const id of subjects) expect(faulty.records.has(id)).toBe(true);
+      if (where) expect(Number.isFinite(where.x + where.y)).toBe(true);
+      expect(Number.isFinite(measured + required)).toBe(true);
+    }
+  });
+});
+
+describe('the words', () => {
+  test('are whole sentences without a gap', () => {
+    for (const { headline, text, advice } of [...everything('metric'), ...everything('imperial')]) {
+      expect(headline).toMatch(/^[A-Z0-9]/);
+      expect(text).toMatch(/\.$/);
+      expect(advice).toMatch(/^$|\.$/);
+      expect(`${headline} ${text} ${advice}`).not.toMatch(/NaN|undefined|Infinity|null|\[object| {2}/);
+    }
+  });
+
+  test('speak of people as they, and never claim that a rule is kept', () => {
+    for (const { headline, text, advice } of everything('metric')) {
+      const words = `${headline} ${text} ${advice}`;
+      expect(words).not.toMatch(/\b(he|him|his|she|her|hers)\b/i);
+      expect(words).not.toMatch(/compl(y|ies|iant|iance)|conform|legal|certif|guarantee|\bsafe\b/i);
+    }
+  });
+
+  test.each([
+    'room.offPlatform',
+    'room.edge',
+    'room.door',
+    'room.route',
+    'room.cable',
+    'room.noExit',
+  ] as const)('%s, where people can be hurt, ends by leaving it to codes and venue', (code) => {
+    expect(toldOf(code).advice).toMatch(/Local codes, the venue and licensed practice decide\.$/);
+  });
+
+  test('are in the units asked for', () => {
+    for (const told of everything('imperial')) {
+      // Staves are measured in millimetres everywhere.
+      if (told.code !== 'reading.staff') expect(`${told.headline} ${told.text}`).not.toMatch(/\d mm\b/);
+    }
+    expect(toldOf('room.edge').text).toMatch(/^590 mm to the edge/);
+    expect(toldOf('room.edge', 'imperial').text).toMatch(/^1'-11 1\/4" to the edge/);
+  });
+});
+
+describe('what is said of the room', () => {
+  test('things in one another', () => {
+    expect(toldOf('room.overlap')).toEqual({
+      headline: 'Table 1 and table 2 run into each other',
+      text: 'They overlap by 10 mm on the floor.',
+      advice: 'Set them 10 mm apart.',
+    });
+  });
+
+  test('elbows at a wall', () => {
+    const [, atWall] = MORE_FAULTS;
+    const [finding] = atWall ? ofCode(atWall, 'room.elbow') : [];
+    if (!atWall || !finding) throw new Error('no elbow in the wall');
+    expect(explain(finding, atWall, SETUP, 'metric').text).toMatch(/^The wall leaves 150 mm on the right, /);
+  });
+
+  test('a narrow way, with what ADA/ABA says of pinch points', () => {
+    const { headline, text } = toldOf('room.route');
+    expect(headline).toBe('The way out for player 1 is narrow');
+    expect(text).toBe(
+      '900 mm at its narrowest; you asked for 915 mm. ' +
+        'ADA/ABA 403.5.1 speaks of 915 mm, and of 815 mm over at most 610 mm.',
+    );
+  });
+
+  test('a closed way', () => {
+    const closed = MORE_FAULTS[2];
+    const [finding] = closed ? ofCode(closed, 'room.route') : [];
+    if (!closed || !finding) throw new Error('no closed way');
+    expect(explain(finding, closed, SETUP, 'metric').text).toMatch(/^No way from player 1 to an exit/);
+  });
+
+  test('edges: a precaution of the tool’s own, with what IBC says of guards only where the drop is great', () => {
+    const { faulty } = FAULTS['room.edge'];
+    const [finding] = ofCode(faulty, 'room.edge');
+    if (!finding) throw new Error('no edge');
+    const textFor = (guard: string) =>
+      explain({ ...finding, detail: { ...finding.detail, guard } }, faulty, SETUP, 'metric').text;
+    expect(textFor('none')).toMatch(/The distance is the tool’s own precaution\.$/);
+    expect(textFor('guard')).toMatch(/over drops of more than 762 mm IBC 1015\.2 asks for guards/);
+    expect(textFor('audienceSide')).toMatch(/codes mostly exempt the audience side/);
+  });
+});
+
+test('what is said of sight names the loss, the rows and the wish', () => {
+  expect(toldOf('sight.house')).toMatchObject({
+    headline: '40 of 40 places do not see player 1 well',
+    text: expect.stringMatching(
+      /^0 % of the places see player 1 well; you asked for 75 %\. They are in rows A to E; /,
+    ),
+    advice: expect.stringMatching(/^Lower the desk/),
+  });
+});
