@@ -66,7 +66,7 @@ function beside(seat: HousePlace, sideways: number): Point {
 }
 
 /** Whoever sits in the house: the middle of the survey, both sexes weighted equally. */
-const LISTENER: Person = {
+export const LISTENER: Person = {
   population: 'pooled',
   size: { by: 'percentile', percentile: 50 },
   shoes: 0,
