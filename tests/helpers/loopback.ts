@@ -65,7 +65,10 @@ function send(port: number, change: Partial<Sending> = {}): Promise<Reply> {
     'x-standlines-token': TOKEN,
     ...change.headers,
   };
-  return exchange({ port, method, path, headers: present(headers) }, ['GET', 'OPTIONS'].includes(method) ? '' : body);
+  return exchange(
+    { port, method, path, headers: present(headers) },
+    ['GET', 'OPTIONS'].includes(method) ? '' : body,
+  );
 }
 
 /** Headers set to undefined are left out. */
