@@ -31,13 +31,16 @@ export function redo(editor: Editor): void {
   if (name !== null) editor.announce(text.redid(name));
 }
 
-/** Escape: first stops placing, then looking into a seat, then lets go of the selection. */
+/** Escape: first stops placing, then looking from a seat, then lets go of finding and selection. */
 export function letGo({ view, session }: Editor): void {
   if (view.armed) {
     view.armed = null;
     session.dropDraft();
   } else if (view.seat !== null) view.seat = null;
-  else session.select([]);
+  else {
+    view.finding = null;
+    session.select([]);
+  }
 }
 
 export function zoomBy(editor: Editor, factor: number): void {

@@ -68,7 +68,8 @@ const guides: Readonly<Record<GuideReason, (others: string, distance: string) =>
   midway: (others) => (others ? `half-way between ${others}` : 'half-way'),
 };
 
-const percent = (share: number): string => `${Math.round(share * 100)} %`;
+/** With a space that does not break. */
+const percent = (share: number): string => `${Math.round(share * 100)}\u00a0%`;
 
 const english = {
   product: 'Standlines',
@@ -192,6 +193,15 @@ const english = {
     worstSeat: (label: string, share: number) => `worst: ${label}, ${percent(share)}`,
     legend: 'Share of the player that a seat sees',
     bandCount: (words: string, count: number) => `${words}: ${count} places`,
+    changes: (
+      changes: readonly { readonly player: string; readonly now: number; readonly points: number }[],
+    ) =>
+      changes
+        .map(
+          ({ player, now, points }) =>
+            `${player}: ${percent(now)} of places see well, ${Math.abs(points)} points ${points > 0 ? 'more' : 'fewer'}`,
+        )
+        .join('; '),
     calculating: 'Looking…',
     below: (limit: number) => `below the ${percent(limit)} asked for`,
   },

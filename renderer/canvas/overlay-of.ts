@@ -7,7 +7,7 @@ import { platformOf, type Document } from '#model/document/document.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
 import type { Polygon } from '#model/geometry/polygon.ts';
 import { text } from '../app/text.ts';
-import { keyOf } from '../state/checks.svelte.ts';
+import { keyOf } from '../state/examiner.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import { platformCorners, turnHandle } from './handles.ts';
 import { pickOutline } from './pickables.ts';
@@ -65,11 +65,13 @@ function remarksOf({ checks, view, session }: Editor): Remark[] {
   const atSpot = new Map<string, number>();
   return (checks.report?.findings ?? []).flatMap((finding, index) => {
     const { where, severity } = finding;
-    if (!where) return [];
+    const chosen = keyOf(finding) === view.finding;
+    // Notes are many and not urgent: they show when they are looked at.
+    if (!where || (severity === 'note' && !chosen)) return [];
     const spot = `${Math.round(where.x / NEAR)} ${Math.round(where.y / NEAR)}`;
     const beside = atSpot.get(spot) ?? 0;
     atSpot.set(spot, beside + 1);
-    return [{ where, severity, number: index + 1, chosen: keyOf(finding) === view.finding, beside }];
+    return [{ where, severity, number: index + 1, chosen, beside }];
   });
 }
 

@@ -1,21 +1,26 @@
 /**
  * The drawing of the plan for the screen: the very primitives that go on paper, at a scale near the one on the
- * screen, so that lines and letters keep their paper size. The ground is drawn anew only when something of it changed.
+ * screen, so that lines and letters keep their paper size. What did not change is not drawn again; and while a
+ * gesture lasts, what is slow to draw is drawn less often.
  */
 
 import type { Report } from '#model/checks/report.ts';
 import type { Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
 import type { Units } from '#model/document/measures.ts';
+import { isPlaced, type PlacedRecord } from '#model/document/records.ts';
 import {
   drawAnnotations,
   drawGround,
+  drawItem,
   drawItems,
   drawOverlays,
   planContext,
   type PlanContext,
   type PlanLayers,
 } from '#model/drawing/plan.ts';
+import { createOccupancy } from '#model/drawing/occupancy.ts';
+import { drawDimensions } from '#model/drawing/plan/dimensions.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
 import type { GroupPrimitive, MeasureText, Primitive } from '#model/drawing/primitives.ts';
 import { PIXELS_PER_MILLIMETRE } from './camera.ts';
@@ -28,20 +33,48 @@ export interface PictureRequest {
   readonly theme: 'light' | 'dark';
   readonly units: Units;
   readonly layers: PlanLayers;
+  /** A gesture is under way: rather a little behind than late. */
+  readonly hurried: boolean;
 }
 
-const GROUND_KINDS: readonly string[] = ['platform', 'door', 'seatBlock', 'place'];
+export interface PictureParts {
+  /** House and platform; the very same list as long as nothing of it changed. */
+  readonly ground: readonly Primitive[];
+  readonly items: readonly Primitive[];
+  readonly paperScale: number;
+}
+
+/** Drawing that takes longer than this is spared while a gesture lasts. */
+const SLOW_MS = 14;
+/** A slow ground is drawn at most in this part of the time. */
+const GROUND_SHARE = 6;
+
+interface Kept<T> {
+  readonly value: T;
+  readonly key: readonly unknown[];
+  readonly took: number;
+  readonly at: number;
+}
+
+interface DrawnItems {
+  readonly records: Document['records'];
+  readonly items: readonly GroupPrimitive[];
+  readonly below: readonly GroupPrimitive[];
+  readonly above: readonly GroupPrimitive[];
+}
 
 export class Picture {
   readonly #measure: MeasureText;
-  #ground: readonly GroupPrimitive[] = [];
-  #groundKey: readonly unknown[] = [];
+  readonly #now: () => number;
+  #ground: Kept<readonly GroupPrimitive[]> | null = null;
+  #items: Kept<DrawnItems> | null = null;
 
-  constructor(measure: MeasureText) {
+  constructor(measure: MeasureText, now: () => number = () => performance.now()) {
     this.#measure = measure;
+    this.#now = now;
   }
 
-  draw(request: PictureRequest): Primitive[] {
+  draw(request: PictureRequest): PictureParts {
     const context = planContext({
       ...request,
       scale: request.paperScale,
@@ -51,29 +84,98 @@ export class Picture {
       area: null,
     });
     const ground = this.#groundOf(context, request);
-    const items = drawItems(context);
-    const { below, above } = drawAnnotations(context, [...ground, ...items]);
-    return [...ground, ...drawOverlays(context), ...below, ...items, ...above];
+    const { items, below, above } = this.#itemsOf(context, request, ground);
+    return {
+      ground,
+      items: [...drawOverlays(context), ...below, ...items, ...above],
+      paperScale: request.paperScale,
+    };
   }
 
   #groundOf(context: PlanContext, request: PictureRequest): readonly GroupPrimitive[] {
     const key = groundKey(request);
-    const same =
-      key.length === this.#groundKey.length && key.every((part, index) => part === this.#groundKey[index]);
-    if (!same) {
-      this.#ground = drawGround(context);
-      this.#groundKey = key;
+    const kept = this.#ground;
+    if (kept && sameKey(kept.key, key)) return kept.value;
+    const isSpared = kept && request.hurried && kept.took > SLOW_MS && kept.key[0] === key[0];
+    if (isSpared && this.#now() - kept.at < kept.took * GROUND_SHARE) return kept.value;
+    this.#ground = this.#timed(key, () => drawGround(context));
+    return this.#ground.value;
+  }
+
+  #itemsOf(context: PlanContext, request: PictureRequest, ground: readonly Primitive[]): DrawnItems {
+    const { document, hurried, paperScale, theme, units, setup } = request;
+    const key = [paperScale, theme, units, setup];
+    const kept = this.#items;
+    if (hurried && kept && kept.took > SLOW_MS && sameKey(kept.key, key)) {
+      const quick = redrawn(kept.value, context);
+      if (quick) return quick;
     }
-    return this.#ground;
+    this.#items = this.#timed(key, () => {
+      const items = drawItems(context);
+      const { below, above } = drawAnnotations(context, [...ground, ...items]);
+      return { records: document.records, items, below, above };
+    });
+    return this.#items.value;
+  }
+
+  #timed<T>(key: readonly unknown[], work: () => T): Kept<T> {
+    const begun = this.#now();
+    const value = work();
+    const at = this.#now();
+    return { value, key, took: at - begun, at };
   }
 }
+
+/**
+ * The items as drawn before with only the changed ones drawn anew. Their labels are left out, for finding room for them
+ * is what takes the time; the dimensions asked for are there, in the way of whatever they meet. Null: not that simple.
+ */
+function redrawn(drawn: DrawnItems, context: PlanContext): DrawnItems | null {
+  const changed = changedItems(drawn.records, context.document.records);
+  if (!changed) return null;
+  const stays = ({ subject }: GroupPrimitive): boolean => subject === undefined || !changed.has(subject);
+  const items = drawn.items.map((group) => {
+    const record = group.subject === undefined ? undefined : changed.get(group.subject);
+    return record ? drawItem(record, context) : group;
+  });
+  const nothing = createOccupancy();
+  const dimensions =
+    context.layers.dimensions === 'all' ? [] : drawDimensions(context, { texts: nothing, things: nothing });
+  return {
+    records: drawn.records,
+    items,
+    below: drawn.below.filter(stays),
+    above: [...dimensions, ...drawn.above.filter(stays)],
+  };
+}
+
+/** Placed records that are not the same ones; null when something came, went, or is no placed record. */
+function changedItems(
+  before: Document['records'],
+  after: Document['records'],
+): ReadonlyMap<string, PlacedRecord> | null {
+  if (before.size !== after.size) return null;
+  const changed = new Map<string, PlacedRecord>();
+  for (const [id, record] of after) {
+    if (before.get(id) === record) continue;
+    if (!before.has(id) || !isPlaced(record)) return null;
+    changed.set(id, record);
+  }
+  return changed;
+}
+
+const GROUND_KINDS: readonly string[] = ['platform', 'door', 'seatBlock', 'place'];
 
 /** Everything that the ground depends on; records are immutable, so sameness is identity. */
 function groundKey({ document, report, paperScale, theme, units, layers }: PictureRequest): unknown[] {
   const records = [...document.records.values()].filter(({ kind }) => GROUND_KINDS.includes(kind));
-  const { seats, sightBands, grid } = layers;
+  const { seats, sightBands, grid, words } = layers;
   const shares = sightBands ? report?.sight.visible : null;
-  return [paperScale, theme, units, seats, grid, sightBands?.player, shares, ...records];
+  return [paperScale, theme, units, seats, grid, words, sightBands?.player, shares, ...records];
+}
+
+function sameKey(a: readonly unknown[], b: readonly unknown[]): boolean {
+  return a.length === b.length && a.every((part, index) => part === b[index]);
 }
 
 /** Steps of the drawing's scale: letters are between these and a fifth larger or smaller than on paper. */

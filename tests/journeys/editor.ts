@@ -152,7 +152,7 @@ export class Editor {
   async figureOf(player: string): Promise<number> {
     const cell = this.house.getByRole('button', { name: new RegExp(`^${player}`) });
     const words = await cell.innerText();
-    const percent = /(\d+) %/.exec(words)?.[1];
+    const percent = /(\d+)\s%/.exec(words)?.[1];
     if (percent === undefined) throw new Error(`no figure in "${words}"`);
     return Number(percent);
   }

@@ -1,0 +1,113 @@
+/**
+ * One layer of the plan: primitives, one Konva shape for each thing drawn. While a layer is quick to paint it is
+ * painted anew for every step of the camera. A slow one is moved and stretched as a picture, and painted when the
+ * camera rests, so that panning a full house never waits for twenty thousand seats.
+ */
+
+import Konva from 'konva/lib/Core.js';
+import type { Layer } from 'konva/lib/Layer.js';
+import type { Shape } from 'konva/lib/Shape.js';
+import type { Primitive } from '#model/drawing/primitives.ts';
+import { toScreen, type Camera, type ViewSize } from './camera.ts';
+import { paint } from './painter.ts';
+import { partsOf } from './parts.ts';
+
+export interface Look {
+  readonly camera: Camera;
+  readonly view: ViewSize;
+}
+
+export interface Drawn {
+  readonly primitives: readonly Primitive[];
+  /** The denominator of the scale that they are drawn at, about the stage's origin. */
+  readonly paperScale: number;
+}
+
+/** More than this, and a step of the camera would miss a frame. */
+const QUICK_MS = 10;
+const REST_MS = 120;
+
+export class PaintedLayer {
+  readonly layer: Layer;
+  readonly #pool: Shape[] = [];
+  #parts: readonly (readonly Primitive[])[] = [];
+  #paperScale = 1;
+  #look: Look | null = null;
+  /** The look that is on the canvas. */
+  #painted: Look | null = null;
+  #cost = 0;
+  #frame = 0;
+  #rest: ReturnType<typeof setTimeout> | null = null;
+
+  constructor() {
+    this.layer = new Konva.Layer({ listening: false });
+  }
+
+  /** Paints at once; to be called in a frame. */
+  draw({ primitives, paperScale }: Drawn, look: Look): void {
+    this.#parts = partsOf(primitives);
+    this.#paperScale = paperScale;
+    while (this.#pool.length < this.#parts.length) this.#addShape();
+    this.#pool.forEach((shape, index) => shape.visible(index < this.#parts.length));
+    this.#look = look;
+    this.stop();
+    this.#paint();
+  }
+
+  look(look: Look): void {
+    this.#look = look;
+    if (this.#cost <= QUICK_MS || !this.#canStretchTo(look)) return this.#paintSoon();
+    this.#stretchTo(look);
+    if (this.#rest !== null) clearTimeout(this.#rest);
+    this.#rest = setTimeout(() => this.#paintSoon(), REST_MS);
+  }
+
+  /** Drops what was to be painted later. */
+  stop(): void {
+    cancelAnimationFrame(this.#frame);
+    if (this.#rest !== null) clearTimeout(this.#rest);
+  }
+
+  #addShape(): void {
+    const index = this.#pool.length;
+    const shape = new Konva.Shape({
+      sceneFunc: (context) => paint(context._context, this.#parts[index] ?? []),
+    });
+    this.#pool.push(shape);
+    this.layer.add(shape);
+  }
+
+  #paintSoon(): void {
+    cancelAnimationFrame(this.#frame);
+    this.#frame = requestAnimationFrame(() => this.#paint());
+  }
+
+  #paint(): void {
+    const look = this.#look;
+    if (!look) return;
+    const begun = performance.now();
+    const enlarged = look.camera.scale * this.#paperScale;
+    this.layer.scale({ x: enlarged, y: enlarged });
+    this.layer.position(toScreen(look.camera, look.view, { x: 0, y: 0 }));
+    this.layer.draw();
+    this.layer.getNativeCanvasElement().style.transform = '';
+    this.#painted = look;
+    this.#cost = performance.now() - begun;
+  }
+
+  #canStretchTo({ view }: Look): boolean {
+    const painted = this.#painted?.view;
+    return painted?.width === view.width && painted.height === view.height;
+  }
+
+  #stretchTo({ camera, view }: Look): void {
+    const from = this.#painted?.camera;
+    if (!from) return;
+    const by = camera.scale / from.scale;
+    const x = (from.centre.x - camera.centre.x) * camera.scale + (view.width / 2) * (1 - by);
+    const y = (camera.centre.y - from.centre.y) * camera.scale + (view.height / 2) * (1 - by);
+    const { style } = this.layer.getNativeCanvasElement();
+    style.transformOrigin = '0 0';
+    style.transform = `matrix(${by}, 0, 0, ${by}, ${x}, ${y})`;
+  }
+}

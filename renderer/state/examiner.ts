@@ -1,0 +1,156 @@
+/**
+ * Leads the checks: asks the workers about the newest document and tells what they answered. What the house sees comes
+ * first and for every frame; everything else follows at once when it is quick, and otherwise when the hand rests.
+ * Suggestions come from a worker of their own, which is stopped as soon as the document changes.
+ */
+
+import type { Finding, Remedy } from '#model/checks/finding.ts';
+import type { HouseFigure, Report } from '#model/checks/report.ts';
+import type { SeatPoint } from '#model/checks/scene.ts';
+import type { Document } from '#model/document/document.ts';
+import type { Id } from '#model/document/ids.ts';
+import { latestWins } from '../workers/latest-wins.ts';
+import type { Answers, Judgement, QuestionKind, Questions, SightAnswer } from '../workers/protocol.ts';
+
+export interface Subject {
+  readonly document: Document;
+  readonly setup: Id<'setup'>;
+  /** A gesture is under way. */
+  readonly drafting: boolean;
+}
+
+/** As much of the checks client as is used. */
+export interface Asked {
+  ask<K extends QuestionKind>(document: Document, kind: K, question: Questions[K]): Promise<Answers[K]>;
+  stop(): void;
+}
+
+export interface ExaminerNews {
+  /** Figures are of the document looked at last; `before` are those of the document before the last change. */
+  report(report: Report, before: readonly HouseFigure[]): void;
+  /** The findings of the report are about this document. */
+  judged(subject: Subject): void;
+  remedies(remedies: ReadonlyMap<string, readonly Remedy[]>): void;
+  failed(error: unknown): void;
+}
+
+export interface ExaminerParts {
+  readonly live: Asked;
+  readonly patient: Asked;
+  readonly news: ExaminerNews;
+  readonly now: () => number;
+}
+
+export const STILL_AFTER_MS = 350;
+
+/** Checks that take longer than this wait until the hand rests. */
+const QUICK_MS = 60;
+
+const NOTHING: Judgement = { findings: [], reach: [], routes: [] };
+
+interface Task {
+  readonly subject: Subject;
+  /** However long it takes. */
+  readonly whole: boolean;
+}
+
+export class Examiner {
+  readonly #parts: ExaminerParts;
+  readonly #ask = latestWins((task: Task) => this.#examine(task));
+  #newest: Subject | null = null;
+  #report: Report | null = null;
+  #seats: readonly SeatPoint[] = [];
+  #judgement: Judgement & { readonly setup?: Id<'setup'> } = NOTHING;
+  #judgingTook = 0;
+  /** Figures of the last document that was not a draft, and of the one before it. */
+  #settled: { readonly subject: Subject; readonly figures: readonly HouseFigure[] } | null = null;
+  #before: readonly HouseFigure[] = [];
+  #rest: ReturnType<typeof setTimeout> | null = null;
+
+  constructor(parts: ExaminerParts) {
+    this.#parts = parts;
+  }
+
+  /** Call with every document shown. */
+  look(subject: Subject): void {
+    this.#newest = subject;
+    this.#stopResting();
+    this.#parts.patient.stop();
+    this.#parts.news.remedies(new Map());
+    this.#begin({ subject, whole: !subject.drafting });
+  }
+
+  #begin(task: Task): void {
+    void this.#ask(task).catch((error: unknown) => this.#parts.news.failed(error));
+  }
+
+  async #examine({ subject, whole }: Task): Promise<true> {
+    const { document, setup } = subject;
+    const { live, now } = this.#parts;
+    this.#seen(subject, await live.ask(document, 'sight', { setup }));
+    if (!whole && this.#judgingTook > QUICK_MS) {
+      this.#whenAtRest(subject, () => this.#begin({ subject, whole: true }));
+      return true;
+    }
+    const begun = now();
+    const judgement = await live.ask(document, 'judge', { setup });
+    this.#judgingTook = now() - begun;
+    this.#judged(subject, judgement);
+    return true;
+  }
+
+  #seen(subject: Subject, { figures, visible, targets, occluders, seats }: SightAnswer): void {
+    if (seats) this.#seats = seats;
+    if (this.#judgement.setup !== subject.setup) this.#judgement = NOTHING;
+    this.#compare(subject, figures);
+    const { findings, reach, routes } = this.#judgement;
+    const scene = { seats: this.#seats, targets, occluders };
+    this.#report = { setup: subject.setup, findings, reach, routes, sight: { scene, visible, figures } };
+    this.#parts.news.report(this.#report, this.#before);
+  }
+
+  #judged(subject: Subject, judgement: Judgement): void {
+    this.#judgement = { ...judgement, setup: subject.setup };
+    if (this.#report) this.#parts.news.report({ ...this.#report, ...judgement }, this.#before);
+    this.#parts.news.judged(subject);
+    if (!subject.drafting) this.#whenAtRest(subject, () => void this.#suggest(subject, judgement.findings));
+  }
+
+  /** During a gesture "before" is where it began; after it, where the last change began. */
+  #compare(subject: Subject, figures: readonly HouseFigure[]): void {
+    const known = this.#settled;
+    if (known?.subject.setup !== subject.setup) this.#before = [];
+    else if (known.subject.document !== subject.document) this.#before = known.figures;
+    if (!subject.drafting) this.#settled = { subject, figures };
+  }
+
+  async #suggest({ document, setup }: Subject, findings: readonly Finding[]): Promise<void> {
+    const found = new Map<string, readonly Remedy[]>();
+    for (const finding of findings) {
+      // Stopping the worker lets the answer fail, and nobody waits for the rest.
+      const remedies = await this.#parts.patient
+        .ask(document, 'remedies', { setup, finding })
+        .catch(() => null);
+      if (remedies === null) return;
+      found.set(keyOf(finding), remedies);
+      this.#parts.news.remedies(new Map(found));
+    }
+  }
+
+  #whenAtRest(subject: Subject, work: () => void): void {
+    this.#stopResting();
+    this.#rest = setTimeout(() => {
+      if (this.#newest === subject) work();
+    }, STILL_AFTER_MS);
+  }
+
+  #stopResting(): void {
+    if (this.#rest !== null) clearTimeout(this.#rest);
+    this.#rest = null;
+  }
+}
+
+/** Names a finding across recomputations: the same complaint about the same things. */
+export function keyOf({ code, subjects }: Finding): string {
+  return `${code} ${subjects.join(' ')}`;
+}
