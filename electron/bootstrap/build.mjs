@@ -1,7 +1,7 @@
 /** Builds what is missing or older than its sources, into `dist/`. `node electron/bootstrap/build.mjs` builds all. */
 
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { ensureDependencies } from './dependencies.mjs';
@@ -11,15 +11,18 @@ import { requireNode, root, say } from './surroundings.mjs';
 
 /** @typedef {'node' | 'window'} Part */
 
-/** @type {Record<Part, { sources: string[], configs: string[] }>} */
+/**
+ * What each part is built from, and its builds: a folder below `dist/` and the bundler's configuration for it.
+ * @type {Record<Part, { sources: string[], builds: Record<string, string> }>}
+ */
 const PARTS = {
   node: {
     sources: ['electron', 'shared-model'],
-    configs: ['.config/vite.node.config.ts', '.config/vite.preload.config.ts'],
+    builds: { node: '.config/vite.node.config.ts', preload: '.config/vite.preload.config.ts' },
   },
   window: {
     sources: ['renderer', 'shared-model', 'electron/contract'],
-    configs: ['.config/vite.renderer.config.ts'],
+    builds: { renderer: '.config/vite.renderer.config.ts' },
   },
 };
 
@@ -50,8 +53,8 @@ function stampOf(part) {
 
 /** @param {Part} part */
 function digestOfPart(part) {
-  const { sources, configs } = PARTS[part];
-  return digestOf([...sources, ...configs, 'package.json', 'package-lock.json']);
+  const { sources, builds } = PARTS[part];
+  return digestOf([...sources, ...Object.values(builds), 'package.json', 'package-lock.json']);
 }
 
 /** The digest is taken first, so that a source changed meanwhile makes the build stale.
@@ -60,22 +63,28 @@ async function buildPart(part) {
   say(`Building the ${part === 'node' ? 'program' : 'window'} ...`);
   const digest = digestOfPart(part);
   rmSync(stampOf(part), { force: true });
-  for (const config of PARTS[part].configs) if (!(await build(config))) return false;
+  for (const [folder, config] of Object.entries(PARTS[part].builds)) {
+    if (!(await build(join(root, 'dist', folder), config))) return false;
+  }
   writeFileSync(stampOf(part), digest);
   return true;
 }
 
-/** @param {string} config */
-async function build(config) {
-  const code = await runScript('node_modules/vite/bin/vite.js', [
-    'build',
-    '-c',
-    config,
-    '--logLevel',
-    'warn',
-  ]);
-  if (code !== 0) say(`The build with ${config} failed; see above.`);
-  return code === 0;
+/**
+ * Beside the old files, which go on serving a program that runs until the new ones are whole.
+ * @param {string} folder
+ * @param {string} config
+ */
+async function build(folder, config) {
+  const fresh = `${folder}.new`;
+  const options = ['-c', config, '--outDir', fresh, '--emptyOutDir', '--logLevel', 'warn'];
+  if ((await runScript('node_modules/vite/bin/vite.js', ['build', ...options])) !== 0) {
+    say(`The build with ${config} failed; see above.`);
+    return false;
+  }
+  rmSync(folder, { recursive: true, force: true });
+  renameSync(fresh, folder);
+  return true;
 }
 
 /**
