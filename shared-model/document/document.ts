@@ -1,8 +1,8 @@
 /** The document: immutable records by id, and the questions everything else asks of it. */
 
 import { compareIds, type Id } from './ids.ts';
-import type { AnyRecord, Concert, Kind, Platform, RecordOf, Setup } from './records.ts';
-import { isPlaced } from './records.ts';
+import type { AnyRecord, Concert, Kind, Platform, RecordOf, Setup, PlacedRecord } from './records.ts';
+import { isPlaced, PLACED_KINDS } from './records.ts';
 
 export interface Document {
   readonly records: ReadonlyMap<string, AnyRecord>;
@@ -17,15 +17,49 @@ export function find<K extends Kind>(document: Document, id: Id<K> | null): Reco
 }
 
 /** All records of one kind in natural id order, which is the order of their numbers. */
-export function allOf<K extends Kind>(document: Document, kind: K): RecordOf<K>[] {
-  const found: RecordOf<K>[] = [];
-  for (const record of document.records.values()) if (record.kind === kind) found.push(record as RecordOf<K>);
-  return found.sort((a, b) => compareIds(a.id, b.id));
+export function allOf<K extends Kind>(document: Document, kind: K): readonly RecordOf<K>[] {
+  return listed(document, kind, () => {
+    const found: RecordOf<K>[] = [];
+    for (const record of document.records.values())
+      if (record.kind === kind) found.push(record as RecordOf<K>);
+    return found.sort((a, b) => compareIds(a.id, b.id));
+  });
 }
 
 /** The records of one kind that stand in `setup`: its own and those that stay for the whole concert. */
-export function inSetup<K extends Kind>(document: Document, setup: Id<'setup'>, kind: K): RecordOf<K>[] {
-  return allOf(document, kind).filter((record) => belongsTo(record, setup));
+export function inSetup<K extends Kind>(
+  document: Document,
+  setup: Id<'setup'>,
+  kind: K,
+): readonly RecordOf<K>[] {
+  return listed(document, `${kind} ${setup}`, () =>
+    allOf(document, kind).filter((record) => belongsTo(record, setup)),
+  );
+}
+
+/** Every placed record of the setup, kind by kind, in the order of their numbers. */
+export function placedInSetup(document: Document, setup: Id<'setup'>): PlacedRecord[] {
+  return PLACED_KINDS.flatMap((kind): readonly PlacedRecord[] => inSetup(document, setup, kind));
+}
+
+/**
+ * Records never change, so a list of them is made once. Without this, naming every item of a document by its number
+ * among its kind would take time with the square of their count.
+ */
+const LISTS = new WeakMap<Document['records'], Map<string, readonly AnyRecord[]>>();
+
+function listed<R extends AnyRecord>(
+  document: Document,
+  key: string,
+  list: () => readonly R[],
+): readonly R[] {
+  const lists = LISTS.get(document.records) ?? new Map<string, readonly AnyRecord[]>();
+  LISTS.set(document.records, lists);
+  const known = lists.get(key);
+  if (known) return known as readonly R[];
+  const made = list();
+  lists.set(key, made);
+  return made;
 }
 
 export function belongsTo(record: AnyRecord, setup: Id<'setup'>): boolean {
@@ -43,7 +77,7 @@ export function platformOf(document: Document): Platform {
 
 /** The setups in programme order; at least one. */
 export function setupsOf(document: Document): Setup[] {
-  return allOf(document, 'setup').sort((a, b) => a.order - b.order || compareIds(a.id, b.id));
+  return allOf(document, 'setup').toSorted((a, b) => a.order - b.order || compareIds(a.id, b.id));
 }
 
 /** The reader and the commands keep exactly one of these, so its absence is a bug and throws. */

@@ -1,7 +1,7 @@
 /** What an item is called on the plot, in findings and in lists: "stand 3", or its name. */
 
 import { find, inSetup, setupsOf, type Document } from './document.ts';
-import { asId, type Id } from './ids.ts';
+import { asId, compareIds, type Id } from './ids.ts';
 import type { AnyRecord, Kind } from './records.ts';
 import { isPlaced } from './records.ts';
 
@@ -34,8 +34,21 @@ export function kindWord(kind: Kind): string {
  * numbered as in the programme.
  */
 export function numberOf(document: Document, setup: Id<'setup'>, record: AnyRecord): number {
-  const all = record.kind === 'setup' ? setupsOf(document) : inSetup(document, setup, record.kind);
-  return all.findIndex((other) => other.id === record.id) + 1;
+  if (record.kind === 'setup') return setupsOf(document).findIndex(({ id }) => id === record.id) + 1;
+  return placeInOrder(inSetup(document, setup, record.kind), record.id) + 1;
+}
+
+/** Index of the record in a list in natural id order, by halving; -1 when it is not there. */
+function placeInOrder(records: readonly AnyRecord[], id: string): number {
+  let [low, high] = [0, records.length - 1];
+  while (low <= high) {
+    const middle = (low + high) >> 1;
+    const order = compareIds(records[middle]?.id ?? '', id);
+    if (order === 0) return middle;
+    if (order < 0) low = middle + 1;
+    else high = middle - 1;
+  }
+  return -1;
 }
 
 /** "stand 3": kind and number, the same on the plot and in the marks table. */

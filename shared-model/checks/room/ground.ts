@@ -1,23 +1,18 @@
 /** Everything a walker meets on the floor in one setup. */
 
 import { chairOutline, outlineOf } from '../../catalogue/outlines.ts';
-import { inSetup, type Document } from '../../document/document.ts';
+import { placedInSetup, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
-import { PLACED_KINDS, type PlacedRecord } from '../../document/records.ts';
+import type { PlacedRecord } from '../../document/records.ts';
 import type { Ground, Obstacle } from './sites.ts';
 import { exitsOf, wallsOf } from './walls.ts';
 
 export function groundOf(document: Document, setup: Id<'setup'>): Ground {
   return {
     walls: wallsOf(document),
-    obstacles: placedIn(document, setup).flatMap(obstaclesOf),
+    obstacles: placedInSetup(document, setup).flatMap(obstaclesOf),
     exits: exitsOf(document),
   };
-}
-
-/** All placed records of a setup, kind by kind in the order of their numbers. */
-export function placedIn(document: Document, setup: Id<'setup'>): PlacedRecord[] {
-  return PLACED_KINDS.flatMap((kind): PlacedRecord[] => inSetup(document, setup, kind));
 }
 
 /** A riser is stepped on, and what has no height is walked over. */

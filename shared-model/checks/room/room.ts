@@ -1,10 +1,9 @@
 /** One setup's room, worked out once for all checks of it. */
 
-import { inSetup, platformOf, type Document } from '../../document/document.ts';
+import { inSetup, placedInSetup, platformOf, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import type { Instrument, PlacedRecord, Platform, Point, Riser } from '../../document/records.ts';
 import { boundsOf, type Bounds } from '../../geometry/polygon.ts';
-import { placedIn } from './ground.ts';
 import { boardsOf, solidsOf, type Board, type Solid } from './solids.ts';
 
 /** A record with everything of it that takes up room. */
@@ -28,7 +27,7 @@ export interface Room {
 
 export function roomOf(document: Document, setup: Id<'setup'>): Room {
   const risers = inSetup(document, setup, 'riser');
-  const things = placedIn(document, setup).map((record) => thingOf(record, risers));
+  const things = placedInSetup(document, setup).map((record) => thingOf(record, risers));
   return {
     document,
     setup,

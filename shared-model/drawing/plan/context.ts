@@ -1,6 +1,6 @@
 /** What every part of the plan is drawn from, and the step from the stage to the page. */
 
-import { inSetup, type Document } from '../../document/document.ts';
+import { inSetup, placedInSetup, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import type { Units } from '../../document/measures.ts';
 import type { Instrument, PlacedRecord, Point, Riser } from '../../document/records.ts';
@@ -9,7 +9,7 @@ import { chain, mapPath, mapPoint, shift, turnAbout, type Affine } from '../affi
 import type { Path } from '../outline.ts';
 import type { Palette } from '../palette.ts';
 import type { Box, MeasureText, PathPrimitive, Stroke } from '../primitives.ts';
-import { placedInSetup, shortMarks } from './short-marks.ts';
+import { shortMarks } from './short-marks.ts';
 
 export interface PlanLayers {
   readonly seats: boolean;
@@ -72,7 +72,8 @@ export function planContext(request: PlanRequest): PlanContext {
   };
 }
 
-function heldInstruments(document: Document, setup: Id<'setup'>): Map<string, Instrument[]> {
+/** What each player of the setup holds from the start. */
+export function heldInstruments(document: Document, setup: Id<'setup'>): Map<string, Instrument[]> {
   const held = new Map<string, Instrument[]>();
   for (const instrument of inSetup(document, setup, 'instrument')) {
     if (instrument.support !== null) continue;

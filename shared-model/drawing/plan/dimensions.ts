@@ -100,7 +100,8 @@ function lineBox(a: Point, b: Point): Box {
 
 const CLEARANCE = 1.2;
 
-function dimensionLine({ palette }: PlanContext, a: Point, b: Point): Primitive[] {
+/** A line with the oblique strokes of building drawings at its ends. */
+export function dimensionLine({ palette }: Pick<PlanContext, 'palette'>, a: Point, b: Point): Primitive[] {
   return [
     { kind: 'path', path: line(a, b), ...pen(palette.faint, WEIGHT.hair) },
     { kind: 'path', path: [...tick(a), ...tick(b)], ...pen(palette.faint, WEIGHT.medium) },

@@ -1,13 +1,12 @@
 /** How much of the stage frame things take up, in mm; y upstage. */
 
 import { outlineOf } from '../../catalogue/outlines.ts';
-import { platformOf, type Document } from '../../document/document.ts';
+import { placedInSetup, platformOf, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import { housePlaces } from '../../document/seating.ts';
 import type { Point } from '../../document/records.ts';
 import { boxOfPoints, grownBox } from '../bounds.ts';
 import type { Box } from '../primitives.ts';
-import { placedInSetup } from './short-marks.ts';
 
 const SEAT_REACH = 400;
 

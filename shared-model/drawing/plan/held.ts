@@ -118,7 +118,7 @@ function boxed({ held }: InstrumentModel): Symbol {
 }
 
 /** A straight thing from one point to another, `width` thick. */
-function bar(from: { x: number; y: number }, to: { x: number; y: number }, width: number): Path {
+export function bar(from: { x: number; y: number }, to: { x: number; y: number }, width: number): Path {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const angle = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
   const home = roundedRectangle({ x: 0, y: -width / 2, width: length, height: width }, width / 3);

@@ -55,7 +55,7 @@ const CARRY_LABELS: Readonly<Partial<Record<PlacedRecord['kind'], 'middle' | 'co
 };
 
 /** What a stranger would call the thing; empty where the mark says enough. */
-function nameOf(context: PlanContext, record: PlacedRecord): string {
+export function nameOf(context: Pick<PlanContext, 'held'>, record: PlacedRecord): string {
   if (record.name) return oneLine(record.name);
   if (record.kind === 'player') return heldNames(context, record);
   if (record.kind === 'piano') return pianoModel(record.model)?.name ?? '';
@@ -63,7 +63,10 @@ function nameOf(context: PlanContext, record: PlacedRecord): string {
   return '';
 }
 
-function heldNames(context: PlanContext, player: PlacedRecord & { readonly kind: 'player' }): string {
+function heldNames(
+  context: Pick<PlanContext, 'held'>,
+  player: PlacedRecord & { readonly kind: 'player' },
+): string {
   return (context.held.get(player.id) ?? [])
     .map((instrument) => oneLine(instrument.name) || (instrumentModel(instrument.model)?.name ?? ''))
     .filter((name) => name !== '')

@@ -36,27 +36,31 @@ export function findLabelPlaces(context: PlanContext, drawn: readonly Primitive[
   });
 }
 
-export function drawLabels(context: PlanContext, { placed }: LabelPlaces): GroupPrimitive[] {
+/** What labels are drawn with, whatever they stand on. */
+type LabelTools = Pick<PlanContext, 'palette' | 'measure'>;
+
+export function drawLabels(context: LabelTools, { placed }: LabelPlaces): GroupPrimitive[] {
   return placed.map((label) => drawLabel(context, label));
 }
 
-function shortened({ measure }: PlanContext, request: LabelRequest): LabelRequest {
+/** With no longer a name than a label has room for. */
+export function shortened({ measure }: LabelTools, request: LabelRequest): LabelRequest {
   return { ...request, name: fitted(request.name, LONGEST_NAME, NAME_TYPE, measure) };
 }
 
-function bubbleWidth({ measure }: PlanContext, mark: string): number {
+function bubbleWidth({ measure }: LabelTools, mark: string): number {
   return mark === ''
     ? 0
     : Math.max(BUBBLE.height, measure(mark, MARK_TYPE.size, MARK_TYPE.weight) + 2 * BUBBLE.pad);
 }
 
-function labelSize(context: PlanContext, { mark, name }: LabelRequest): Size {
+export function labelSize(context: LabelTools, { mark, name }: LabelRequest): Size {
   const bubble = bubbleWidth(context, mark);
   const text = name === '' ? 0 : context.measure(name, NAME_TYPE.size, NAME_TYPE.weight);
   return { width: bubble + (bubble > 0 && text > 0 ? BUBBLE.gap : 0) + text, height: BUBBLE.height };
 }
 
-function drawLabel(context: PlanContext, label: PlacedLabel): GroupPrimitive {
+function drawLabel(context: LabelTools, label: PlacedLabel): GroupPrimitive {
   const { request, box } = label;
   const { palette } = context;
   const bubble = bubbleWidth(context, request.mark);
@@ -70,7 +74,7 @@ function drawLabel(context: PlanContext, label: PlacedLabel): GroupPrimitive {
   return { kind: 'group', subject: request.subject, children };
 }
 
-function drawBubble({ palette }: PlanContext, mark: string, box: Box): Primitive[] {
+function drawBubble({ palette }: LabelTools, mark: string, box: Box): Primitive[] {
   const text: TextPrimitive = textLine(
     mark,
     { x: box.x + box.width / 2, y: box.y + box.height / 2 + (CAP_HEIGHT * MARK_TYPE.size) / 2 },
@@ -88,7 +92,7 @@ function drawBubble({ palette }: PlanContext, mark: string, box: Box): Primitive
 }
 
 /** From the label's nearest side to the thing's middle, ended with a dot. */
-function drawLeader({ palette }: PlanContext, { request: { item }, box }: PlacedLabel): Primitive[] {
+function drawLeader({ palette }: LabelTools, { request: { item }, box }: PlacedLabel): Primitive[] {
   const to = { x: item.x + item.width / 2, y: item.y + item.height / 2 };
   const from = {
     x: Math.max(box.x, Math.min(box.x + box.width, to.x)),

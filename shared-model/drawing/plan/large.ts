@@ -62,12 +62,12 @@ export function drawLargeInstrument(context: PlanContext, instrument: LargeInstr
 }
 
 /** A shell seen from above is as deep as it is wide. */
-function isDrums(model: LargeInstrumentModel): boolean {
+export function isDrums(model: LargeInstrumentModel): boolean {
   return model.boxes.every((box) => box.width === box.depth && box.width < model.width + 1);
 }
 
 /** Keyboard percussion is a trapeze; what has a plain case is a rectangle. */
-function isBars(model: LargeInstrumentModel): boolean {
+export function isBars(model: LargeInstrumentModel): boolean {
   const area = model.width * model.depth;
   return model.outline.length === 4 && model.boxes.length > 1 && area > 0;
 }

@@ -1,7 +1,5 @@
 /** Short marks for bubbles: one or two letters for the kind and the same number that document/labels.ts counts. */
 
-import { inSetup, type Document } from '../../document/document.ts';
-import type { Id } from '../../document/ids.ts';
 import { kindWord } from '../../document/labels.ts';
 import { PLACED_KINDS, type PlacedRecord } from '../../document/records.ts';
 
@@ -17,11 +15,6 @@ export const KIND_LETTERS: Readonly<Record<PlacedRecord['kind'], string>> = {
   riser: 'R',
   shape: 'OB',
 };
-
-/** Every placed record of the setup, kind by kind, in the order of the marks. */
-export function placedInSetup(document: Document, setup: Id<'setup'>): PlacedRecord[] {
-  return PLACED_KINDS.flatMap((kind): PlacedRecord[] => inSetup(document, setup, kind));
-}
 
 /** "S3" for stand 3: a mark for each of the records, which must be all of their setup and in their order. */
 export function shortMarks(records: readonly PlacedRecord[]): ReadonlyMap<string, string> {

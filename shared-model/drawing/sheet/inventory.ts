@@ -1,10 +1,9 @@
 /** What has to be there: everything the setup needs, counted by kind and model. */
 
 import { seatModel } from '../../catalogue/seats.ts';
-import { inSetup } from '../../document/document.ts';
+import { inSetup, placedInSetup } from '../../document/document.ts';
 import { kindWord } from '../../document/labels.ts';
 import type { PlacedRecord } from '../../document/records.ts';
-import { placedInSetup } from '../plan/short-marks.ts';
 import { capitalised, instrumentName, modelName } from './marks-table.ts';
 import type { PlotSheetRequest } from './request.ts';
 import type { Table } from './table.ts';

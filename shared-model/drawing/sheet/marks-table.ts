@@ -7,7 +7,7 @@ import { pianoModel } from '../../catalogue/pianos.ts';
 import { seatModel } from '../../catalogue/seats.ts';
 import { standModel } from '../../catalogue/stands.ts';
 import { tableModel } from '../../catalogue/tables.ts';
-import { find, inSetup } from '../../document/document.ts';
+import { find, inSetup, placedInSetup } from '../../document/document.ts';
 import { floorHeightAt } from '../../document/levels.ts';
 import { kindWord } from '../../document/labels.ts';
 import {
@@ -18,7 +18,7 @@ import {
   formatLength,
 } from '../../document/measures.ts';
 import type { Instrument, PlacedRecord, Player, Stand, StandSide } from '../../document/records.ts';
-import { placedInSetup, shortMarks } from '../plan/short-marks.ts';
+import { shortMarks } from '../plan/short-marks.ts';
 import { oneLine } from '../text.ts';
 import type { PlotSheetRequest } from './request.ts';
 import type { Table } from './table.ts';

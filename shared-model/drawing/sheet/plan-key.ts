@@ -1,7 +1,8 @@
 /** What stands beside the plan: the scale bar, the key to signs and letters, and how to use the print. */
 
+import { placedInSetup } from '../../document/document.ts';
 import { housePlaces } from '../../document/seating.ts';
-import { placedInSetup, letterKey } from '../plan/short-marks.ts';
+import { letterKey } from '../plan/short-marks.ts';
 import { SCALE_BAR_HEIGHT, scaleBar } from '../plan/scale-bar.ts';
 import type { Box, Primitive } from '../primitives.ts';
 import { notesHeight, signKey, signKeyHeight } from './legend.ts';
