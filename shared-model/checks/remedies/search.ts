@@ -50,8 +50,14 @@ function nearestWithin<Way>(
   return best;
 }
 
-/** Halves the gap between a step that fails and one that passes until they are neighbours. */
-function firstPassing([low, high]: readonly [number, number], passes: (step: number) => boolean): number {
+/**
+ * The step that passes, with one before it that does not: halves the gap between `low`, which is taken to fail, and
+ * `high`, which passes, until they are neighbours.
+ */
+export function firstPassing(
+  [low, high]: readonly [number, number],
+  passes: (step: number) => boolean,
+): number {
   let [fails, works] = [low, high];
   while (works - fails > 1) {
     const middle = (fails + works) >> 1;

@@ -5,7 +5,7 @@ import type { PlacedRecord, Stand } from '../../document/records.ts';
 import { facingVector, type Vec2 } from '../../geometry/frame.ts';
 import type { Remedy, RemedyChange } from '../finding.ts';
 import { smallestRemedy, type Attempt } from './attempt.ts';
-import type { Steps } from './search.ts';
+import { firstPassing, type Steps } from './search.ts';
 
 /** Heights are round to 5 mm. */
 const LOWERING: Omit<Steps, 'most'> = { coarse: 40, fine: 5 };
@@ -54,16 +54,41 @@ export interface Way {
 /** Both coordinates of a move are round to this, mm. */
 const ROUND = 10;
 
-/** Of all ways the shortest; `coarse` and `most` in mm. */
+/**
+ * Of all ways the shortest, and of that no more than it takes: neither coordinate can be a round step smaller.
+ * `coarse` and `most` in mm.
+ */
 export function moveOne(ways: readonly Way[], steps: Omit<Steps, 'fine'>, attempt: Attempt): Remedy | null {
   const round = (length: number): number => Math.round(length / ROUND) * ROUND + 0;
-  const moved = ({ item, direction }: Way, amount: number): RemedyChange => ({
+  const moved = ({ item, direction }: Way, amount: number): Move => ({
     kind: 'move',
     item: item.id,
     dx: round(direction.x * amount),
     dy: round(direction.y * amount),
   });
-  return smallestRemedy(ways, { ...steps, fine: ROUND }, moved, attempt);
+  const shortest = smallestRemedy(ways, { ...steps, fine: ROUND }, moved, attempt);
+  return shortest?.kind === 'move' ? trimmed(shortest, attempt) : shortest;
+}
+
+type Move = Extract<RemedyChange, { kind: 'move' }>;
+
+/** Takes off what rounding and the choice of directions have added. */
+function trimmed({ item, dx, dy }: Move, attempt: Attempt): Remedy | null {
+  const to = (x: number, y: number): Move => ({ kind: 'move', item, dx: x, dy: y });
+  const passes = (x: number, y: number): boolean => attempt(to(x, y)) !== null;
+  const x = leastLength(dx, (length) => passes(length, dy));
+  const y = leastLength(dy, (length) => passes(x, length));
+  if (x !== dx || y !== dy) return trimmed(to(x, y), attempt);
+  const after = attempt(to(dx, dy));
+  return after === null ? null : { ...to(dx, dy), after };
+}
+
+/** The length nearest to 0, in round steps, down to which all that is tried passes. */
+function leastLength(length: number, passes: (length: number) => boolean): number {
+  const at = (step: number): number => Math.sign(length) * step * ROUND + 0;
+  const steps = Math.abs(length) / ROUND;
+  if (steps === 0 || !passes(at(steps - 1))) return length;
+  return at(firstPassing([-1, steps - 1], (step) => passes(at(step))));
 }
 
 /** Towards the house, stage left, upstage and stage right. */
