@@ -24,9 +24,20 @@ interface Started {
   readonly ended: Promise<number | null>;
 }
 
-function start(words: readonly string[], state = temporaryFolder()): Started {
-  const env = { ...process.env, STANDLINES_STATE_DIR: state, STANDLINES_TOKEN: TOKEN };
-  const child = spawn(process.execPath, [join(root, 'dist/node/loopback.js'), ...words], { env });
+function start(
+  words: readonly string[],
+  state = temporaryFolder(),
+  script = 'dist/node/loopback.js',
+): Started {
+  const surroundings = {
+    STANDLINES_STATE_DIR: state,
+    STANDLINES_TOKEN: TOKEN,
+    DISPLAY: '',
+    WAYLAND_DISPLAY: '',
+  };
+  const child = spawn(process.execPath, [join(root, script), ...words], {
+    env: { ...process.env, ...surroundings },
+  });
   let printed = '';
   for (const stream of [child.stdout, child.stderr]) stream.on('data', (chunk) => (printed += String(chunk)));
   const ended = new Promise<number | null>((resolve) => child.once('exit', resolve));
@@ -41,7 +52,7 @@ async function addressOf({ printed }: Started): Promise<URL> {
       if (address === undefined) throw new Error(`no address in: ${printed()}`);
       return new URL(address);
     },
-    { timeout: 15_000 },
+    { timeout: 100_000 },
   );
 }
 
@@ -65,6 +76,17 @@ it('prints its address, greets with the notice and the file, and ends when told 
   });
   started.child.kill('SIGTERM');
   expect(await started.ended).toBe(0);
+});
+
+it('npm start says why there is no window, serves the editor, and passes on its own ending', async (context) => {
+  if (process.platform !== 'linux') return context.skip('only Linux can be without a display: not tried');
+  const started = start([], temporaryFolder(), 'electron/bootstrap/start.mjs');
+  const address = await addressOf(started);
+  expect(started.printed()).toMatch(/There is no display here, so the editor is served for a browser/);
+  expect(await call(address, 'files.demo')).toMatchObject({ ok: true });
+  started.child.kill('SIGTERM');
+  expect(await started.ended).toBe(0);
+  await expect(fetch(address)).rejects.toThrow();
 });
 
 it('unsaved work survives a kill and is offered at the next start, but not to another program meanwhile', async () => {
@@ -99,9 +121,9 @@ it('opens the window in the browser, keeps its token off the command line, and e
   );
   chmodSync(wrapper, 0o755);
   const started = start(['--browser', wrapper]);
-  // The window has come up when it has asked for its settings and put down that it lives.
   await vi.waitFor(() => expect(existsSync(join(folder, 'pid'))).toBe(true), { timeout: 15_000 });
-  await new Promise((done) => setTimeout(done, 6_000));
+  // Time for the page to come up. Had it not, the program would go on serving when the browser dies.
+  await new Promise((done) => setTimeout(done, 8_000));
   expect(started.child.exitCode).toBeNull();
   const words = readFileSync(join(folder, 'words'), 'utf8');
   expect(words).toContain(`--user-data-dir=${join(started.state, 'browser')}`);
