@@ -20,8 +20,10 @@ import type { Board, Solid } from './solids.ts';
 const NOTICED = 1;
 /** In a heap of things, no more than so many collisions of one thing are named. */
 const MOST_PARTNERS = 6;
+/** Nor more than so many in all: whoever has a thousand to mend does not want the next ones yet, and they take minutes. */
+const MOST_FINDINGS = 1000;
 
-/** `measured` is minus the shortest shift that parts the two; `required` 0. */
+/** `measured` is minus the shortest shift that parts the two; `required` 0. Detail `more`: there are others, not listed. */
 export function overlapFindings(
   document: Document,
   setup: Id<'setup'>,
@@ -31,18 +33,26 @@ export function overlapFindings(
   const grid = new BoxGrid(things.map((thing) => thing.bounds));
   const partners = new Uint8Array(things.length);
   const findings: Finding[] = [];
-  things.forEach((a, index) => {
+  for (const [index, a] of things.entries()) {
     for (const other of grid.touching(a.bounds)) {
       const b = things[other];
       if (other <= index || !b || isFull(partners, index) || isFull(partners, other)) continue;
       const clash = worstClash(a, b);
       if (!clash) continue;
+      if (findings.length === MOST_FINDINGS) return andMore(findings);
       partners[index] = (partners[index] ?? 0) + 1;
       partners[other] = (partners[other] ?? 0) + 1;
       findings.push(overlapOf(a.record, b.record, clash));
     }
-  });
+  }
   return findings;
+}
+
+/** Says with the last finding that there are others. */
+function andMore(findings: readonly Finding[]): Finding[] {
+  return findings.map((finding, index) =>
+    index === findings.length - 1 ? { ...finding, detail: { ...finding.detail, more: 1 } } : finding,
+  );
 }
 
 interface Clash {

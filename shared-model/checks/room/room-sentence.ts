@@ -19,7 +19,7 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
     return {
       headline: `${a} and ${b} run into each other`,
       text: `They overlap by ${formatLength(-finding.measured, units)}${finding.detail['part'] === 'floor' ? ' on the floor' : ''}.`,
-      advice: `Set them ${atLeast(-finding.measured, units)} apart.`,
+      advice: `Set them ${atLeast(-finding.measured, units)} apart.${finding.detail['more'] === 1 ? ' There are more of these; mend the ones in the list first.' : ''}`,
     };
   },
 

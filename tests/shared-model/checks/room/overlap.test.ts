@@ -230,5 +230,16 @@ describe('laws', () => {
     const found = overlapFindings(aDocument(aPlatform(), ...heap), SETUP);
     expect(found.length).toBeGreaterThan(300);
     expect(found.length).toBeLessThanOrEqual(900);
+    expect(found.at(-1)?.detail['more']).toBeUndefined();
+  });
+
+  test('past a thousand the list ends and says so', () => {
+    const heap = Array.from({ length: 1000 }, (_, index) =>
+      aTable({ id: `table-${index + 1}`, x: index * 0.01 }),
+    );
+    const found = overlapFindings(aDocument(aPlatform(), ...heap), SETUP);
+    expect(found).toHaveLength(1000);
+    expect(found.filter(({ detail }) => detail['more'] === 1)).toHaveLength(1);
+    expect(found.at(-1)?.detail['more']).toBe(1);
   });
 });
