@@ -25,6 +25,7 @@ export interface Line {
 interface OwnedEdges {
   /** '' for walls. */
   readonly owner: string;
+  readonly outline: Polygon;
   readonly bounds: Bounds;
   readonly edges: readonly Line[];
   /** A circle round all of them. */
@@ -41,11 +42,11 @@ export function clearancesOf({ walls, obstacles }: Ground): Clearances {
   return { outlines, grid: new BoxGrid(outlines.map(({ bounds }) => bounds)) };
 }
 
-/** Least distance from the straight line a-b to whatever is not `owner`'s; `most` when all of it is farther away. */
+/** Least distance from the straight line a-b to what is not of `free`; `most` when all of it is farther away. */
 export function clearanceAlong(
   { outlines, grid }: Clearances,
   { a, b }: Segment,
-  owner: string,
+  free: ReadonlySet<string>,
   most: number = FARTHEST,
 ): number {
   const near: Bounds = {
@@ -58,7 +59,7 @@ export function clearanceAlong(
   let least = most * most;
   grid.forEachTouching(near, (index) => {
     const thing = outlines[index];
-    if (!thing || thing.owner === owner) return;
+    if (!thing || free.has(thing.owner)) return;
     const within = Math.sqrt(least) + thing.radius;
     if (squaredDistance(walk, thing.x, thing.y) >= within * within) return;
     for (const edge of thing.edges) least = Math.min(least, squaredGap(walk, edge));
@@ -76,6 +77,7 @@ function ownedEdges(owner: string, outline: Polygon): OwnedEdges {
   const bounds = boundsOf(outline);
   return {
     owner,
+    outline,
     bounds,
     edges,
     x: (bounds.minX + bounds.maxX) / 2,

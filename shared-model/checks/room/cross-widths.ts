@@ -34,12 +34,12 @@ export function crossWidths(walker: Walker, path: readonly Vec2[]): CrossStation
   return stations;
 }
 
-/** The edges of everything near a leg that is not the walker's own. */
-function acrossOf({ clearances, owner }: Walker, a: Vec2, b: Vec2): Line[] {
+/** The edges of everything near a leg that is in the walker's way. */
+function acrossOf({ clearances, free }: Walker, a: Vec2, b: Vec2): Line[] {
   const edges: Line[] = [];
   for (const index of clearances.grid.touching(grown(boundsOf([a, b]), FARTHEST))) {
     const thing = clearances.outlines[index];
-    if (!thing || thing.owner === owner) continue;
+    if (!thing || free.has(thing.owner)) continue;
     for (const edge of thing.edges) edges.push(edge);
   }
   return edges;

@@ -1,6 +1,6 @@
 /**
  * How a player leaves his own place. On the common net his body and chair are in everybody's way; once he has got
- * up they are not in his. So the part of the net around him is made anew without them, and joined to the rest.
+ * up they are not in his, and neither is what he stands in the middle of, a set of drums for instance. So the part of the net around him is made anew without them, and joined to the rest.
  */
 
 import type { Vec2 } from '../../geometry/frame.ts';
@@ -50,11 +50,14 @@ export interface Departure {
   readonly width: number;
 }
 
-/** The net round the spot of the one who owns `owner`'s sites; null when the spot is not among sites, or under a heap. */
-export function ownPlace(common: WayGraph, owner: string, spot: Vec2): OwnPlace | null {
-  const hole = holeAround(common, owner, spot);
+/**
+ * The net round a spot without the sites that belong to `free`, which are not in the way of the one who is there; null
+ * when the spot is not among sites, or under a heap.
+ */
+export function ownPlace(common: WayGraph, free: ReadonlySet<string>, spot: Vec2): OwnPlace | null {
+  const hole = holeAround(common, free, spot);
   if (hole.size > HEAP) return null;
-  const indices = sitesOn(common, hole, owner);
+  const indices = sitesOn(common, hole, free);
   if (indices.length < 3) return null;
   const graph = wayGraph(someSites(common.sites, indices));
   const rim = rimOf(common, hole);
@@ -118,24 +121,26 @@ export function departures({ spot, net }: OwnPlace): Departure[] {
   return found;
 }
 
-/** The nodes that the owner's own sites make, and those within the first step. */
-function holeAround(graph: WayGraph, owner: string, spot: Vec2): Set<number> {
+/** The nodes that the sites of `free` make, and those within the first step. */
+function holeAround(graph: WayGraph, free: ReadonlySet<string>, spot: Vec2): Set<number> {
   const hole = new Set<number>();
-  for (let node = 0; node < nodeCount(graph); node++) {
+  for (let node = 0; node < nodeCount(graph) && hole.size <= HEAP; node++) {
     // Most nodes are far away, and this asks all of them for every player.
     if (Math.abs((graph.x[node] ?? NaN) - spot.x) > FIRST_STEP) continue;
     if (isInFirstStep(nodeAt(graph, node), spot)) hole.add(node);
   }
-  for (const halfEdge of graph.halfEdgesOf.get(owner) ?? []) hole.add(nodeOf(halfEdge));
+  for (const owner of free) {
+    for (const halfEdge of graph.halfEdgesOf.get(owner) ?? []) hole.add(nodeOf(halfEdge));
+  }
   return hole;
 }
 
-function sitesOn(graph: WayGraph, hole: ReadonlySet<number>, owner: string): number[] {
+function sitesOn(graph: WayGraph, hole: ReadonlySet<number>, free: ReadonlySet<string>): number[] {
   const sites = new Set<number>();
   for (const node of hole) {
     for (let halfEdge = 3 * node; halfEdge < 3 * node + 3; halfEdge++) {
       const site = startOf(graph, halfEdge);
-      if (graph.sites.owners[site] !== owner) sites.add(site);
+      if (!free.has(graph.sites.owners[site] ?? '')) sites.add(site);
     }
   }
   return [...sites].sort((a, b) => a - b);

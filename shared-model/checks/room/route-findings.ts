@@ -1,9 +1,8 @@
 /** What the routes say: none, too narrow, or with a cable across. Cautions all; codes and the venue decide. */
 
-import { concertOf, inSetup, type Document } from '../../document/document.ts';
+import { concertOf, find, inSetup, type Document } from '../../document/document.ts';
 import { asId, type Id } from '../../document/ids.ts';
 import type { Lamp } from '../../document/records.ts';
-import { find } from '../../document/document.ts';
 import { gapBetweenSegments, type Gap } from '../../geometry/segments.ts';
 import type { Vec2 } from '../../geometry/frame.ts';
 import type { Finding } from '../finding.ts';
@@ -14,6 +13,7 @@ import { groundOf } from './ground.ts';
 import { FIRST_STEP } from './first-step.ts';
 import { narrowStretches, pinchVerdict } from './pinch-points.ts';
 import { routeResults } from './routes.ts';
+import { walkerFrom, type Walker } from './walk.ts';
 import { exitsOf } from './walls.ts';
 
 /** The search for the widest way may miss by so much; a route that lacks less is not named. */
@@ -27,7 +27,13 @@ export function routeFindings(
   if (exitsOf(document).length === 0) return [noExit()];
   const { routeWidth } = concertOf(document).limits;
   const narrow = routes.filter(({ width }) => width < routeWidth - ACCURACY);
-  return narrow.map((route) => narrowRoute(route, { document, setup, required: routeWidth }));
+  if (narrow.length === 0) return [];
+  const clearances = clearancesOf(groundOf(document, setup));
+  return narrow.map((route) => {
+    const player = find(document, asId<'player'>(route.player));
+    const walker = walkerFrom(player ?? { x: 0, y: 0 }, route.player, clearances);
+    return narrowRoute(route, walker, routeWidth);
+  });
 }
 
 /** One finding a lamp: `measured` is the number of routes that its cable lies across. */
@@ -60,16 +66,7 @@ function noExit(): Finding {
   };
 }
 
-interface Asked {
-  readonly document: Document;
-  readonly setup: Id<'setup'>;
-  readonly required: number;
-}
-
-function narrowRoute(route: RouteResult, { document, setup, required }: Asked): Finding {
-  const player = find(document, asId<'player'>(route.player));
-  const spot = player ? { x: player.x, y: player.y } : { x: 0, y: 0 };
-  const walker = { owner: route.player, spot, clearances: clearancesOf(groundOf(document, setup)) };
+function narrowRoute(route: RouteResult, walker: Walker, required: number): Finding {
   const stations = crossWidths(walker, route.path);
   const narrowest = stations.reduce<(typeof stations)[number] | null>(
     (least, next) => (next.width < (least?.width ?? Infinity) ? next : least),
@@ -83,7 +80,7 @@ function narrowRoute(route: RouteResult, { document, setup, required }: Asked): 
     measured: route.width,
     required,
     unit: 'mm',
-    where: narrowest?.point ?? spot,
+    where: narrowest?.point ?? walker.spot,
     detail: {
       exit: route.exit ?? '',
       pinch: pinchVerdict(stretches),

@@ -26,7 +26,7 @@ import {
   type OwnPlace,
 } from './own-place.ts';
 import { isBeyond, sitesOf, type Ground } from './sites.ts';
-import { tautened, widthOfWalk, type Walker } from './walk.ts';
+import { tautened, walkerFrom, widthOfWalk, type Walker } from './walk.ts';
 import { exitsOf, type Exit } from './walls.ts';
 import { narrowAt, nodeAt, nodeBeyond, wayGraph, type WayGraph } from './way-graph.ts';
 import { seedsBeyond, shortestWays, widestWays, type Net, type WaysOut } from './ways-out.ts';
@@ -82,7 +82,8 @@ function searchOn(ground: Ground, asked: number): Search {
 }
 
 function routeOf(player: Player, search: Search): RouteResult {
-  const place = ownPlace(search.net.graph, player.id, player);
+  const walker = walkerFrom(player, player.id, search.clearances);
+  const place = ownPlace(search.net.graph, walker.free, walker.spot);
   if (!place) return nowhere(player);
   const ways = widestFrom(place, search.widest, search.exits);
   const possible = departures(place).reduce(
@@ -92,16 +93,17 @@ function routeOf(player: Player, search: Search): RouteResult {
   if (possible < NO_WAY) return nowhere(player);
   // In steps of a millimetre, so that players who leave through one narrow place share the search for it.
   const width = possible < search.asked ? Math.floor(possible) : search.asked;
-  return shortestRoute(player, { place, search, width });
+  return shortestRoute(player, { walker, place, search, width });
 }
 
 interface Wanted {
+  readonly walker: Walker;
   readonly place: OwnPlace;
   readonly search: Search;
   readonly width: number;
 }
 
-function shortestRoute(player: Player, { place, search, width }: Wanted): RouteResult {
+function shortestRoute(player: Player, { walker, place, search, width }: Wanted): RouteResult {
   const common = search.shortest(width);
   const ways = shortestFrom(place, common, { exits: search.exits, width });
   const total = ({ node, length, width: wide }: Departure): number =>
@@ -114,8 +116,7 @@ function shortestRoute(player: Player, { place, search, width }: Wanted): RouteR
   const exit = search.exits[ways.exit[start.node] ?? -1];
   if (!exit) return nowhere(player);
   const line = lineFrom(start.node, { place, ways, common, width, net: search.net });
-  const path = upTo(exit, [{ x: player.x, y: player.y }, ...line]);
-  const walker: Walker = { owner: player.id, spot: player, clearances: search.clearances };
+  const path = upTo(exit, [walker.spot, ...line]);
   const wide = widthOfWalk(walker, path, search.asked);
   const taut = tautened(walker, path, wide);
   return {

@@ -2,15 +2,31 @@
 
 import type { Segment } from '../../document/openings.ts';
 import type { Vec2 } from '../../geometry/frame.ts';
+import { depthInPolygon } from '../../geometry/polygon.ts';
 import { clearanceAlong, FARTHEST, type Clearances } from './clearance.ts';
 import { FIRST_STEP, isInFirstStep, SQUEEZE } from './first-step.ts';
 import { between } from './walls.ts';
 
-/** What a walk starts from and passes: `owner` does not stand in his own way. */
+/** Who walks, from where, past what. */
 export interface Walker {
-  readonly owner: string;
   readonly spot: Vec2;
+  /** Owners of what is not in his way: he himself, and whatever he stands in the middle of. */
+  readonly free: ReadonlySet<string>;
   readonly clearances: Clearances;
+  /** Width that will do within the first step. */
+  readonly squeeze: number;
+}
+
+export function walkerFrom({ x, y }: Vec2, id: string, clearances: Clearances): Walker {
+  const spot = { x, y };
+  const free = new Set([id]);
+  clearances.grid.forEachTouching({ minX: x, minY: y, maxX: x, maxY: y }, (index) => {
+    const thing = clearances.outlines[index];
+    if (thing && thing.owner !== '' && depthInPolygon(spot, thing.outline) > 0) free.add(thing.owner);
+  });
+  const there = 2 * clearanceAlong(clearances, { a: spot, b: spot }, free, SQUEEZE);
+  // He may sit closer to his own stand than he could squeeze past it.
+  return { spot, free, clearances, squeeze: Math.min(SQUEEZE, 0.99 * there) };
 }
 
 /**
@@ -83,11 +99,9 @@ function farthest(at: number, last: number, isWide: (from: number, to: number) =
 /** The width of a leg, at most `most`. */
 function widthOfLeg(walker: Walker, leg: Segment, most: number): number {
   const width = (part: Segment, up: number): number =>
-    2 * clearanceAlong(walker.clearances, part, walker.owner, up / 2);
+    2 * clearanceAlong(walker.clearances, part, walker.free, up / 2);
   const { near, far } = parted(leg, walker.spot);
-  // He may sit closer to his own stand than he could squeeze past it.
-  const enough = 0.99 * width({ a: walker.spot, b: walker.spot }, SQUEEZE / 0.99);
-  if (near.some((part) => width(part, SQUEEZE) < enough)) return 0;
+  if (near.some((part) => width(part, SQUEEZE) < walker.squeeze)) return 0;
   return far.reduce((least, part) => width(part, least), most);
 }
 

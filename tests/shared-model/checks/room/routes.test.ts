@@ -200,6 +200,18 @@ describe('a route', () => {
     expect(route(WIDE_DOOR, aPlayer({ x: 2000, y: 400 }), ...fence).width).toBeCloseTo(700, 1);
   });
 
+  test('leads out of what the player stands in the middle of', () => {
+    const around = aShape({
+      x: PLAYER.x,
+      y: PLAYER.y,
+      outline: YARD.map(({ x, y }) => ({ x: x / 6, y: y / 6 - 333 })),
+    });
+    expect(route(WIDE_DOOR, PLAYER, around).width).toBeGreaterThanOrEqual(915);
+    // The same thing beside the player is in the way: it closes the gap.
+    const beside = { ...around, id: asId<'shape'>('shape-9'), x: 0, y: 3100 };
+    expect(route(WIDE_DOOR, PLAYER, ...barrier(1100), beside).exit).toBeNull();
+  });
+
   test('goes over levels and low marks on the floor', () => {
     const across = [aRiser({ y: 3000, width: 8000 }), aShape({ height: 0, y: 4000, outline: YARD })];
     expect(route(WIDE_DOOR, PLAYER, ...across).width).toBeGreaterThanOrEqual(915);
