@@ -20,7 +20,12 @@ export default defineConfig({
         loopback: source('electron/loopback/main.ts'),
         cli: source('electron/cli/main.ts'),
       },
-      output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' },
+      output: {
+        entryFileNames: '[name].js',
+        chunkFileNames: 'chunks/[name]-[hash].js',
+        // As `var`, constants of modules are not constant to the engine; the sight check takes 1.3 times as long.
+        topLevelVar: false,
+      },
     },
   },
   ssr: { external: ['electron'] },

@@ -9,6 +9,11 @@ import { MOST_COLUMNS, type Outline } from './shadows.ts';
  */
 export function hullColumns(outline: Outline): void {
   sortByU(outline);
+  if (outline.size === 4 && liesApart(outline.u)) {
+    hullOfFour(outline.u, outline.hi, 1);
+    hullOfFour(outline.u, outline.lo, -1);
+    return;
+  }
   mergeEqual(outline);
   raiseToHull(outline.u, outline.hi, outline.size, 1);
   raiseToHull(outline.u, outline.lo, outline.size, -1);
@@ -30,6 +35,25 @@ function sortByU({ u, lo, hi, size }: Outline): void {
     lo[j + 1] = low;
     hi[j + 1] = high;
   }
+}
+
+function liesApart(u: Float64Array): boolean {
+  return u[1]! - u[0]! > LEAST_STEP && u[2]! - u[1]! > LEAST_STEP && u[3]! - u[2]! > LEAST_STEP;
+}
+
+/** Most outlines: four strokes, so that the hull is the highest (side 1) or lowest (side -1) chord over the inner two. */
+function hullOfFour(u: Float64Array, values: Float64Array, side: 1 | -1): void {
+  const a = values[0]! * side;
+  const b = values[1]! * side;
+  const c = values[2]! * side;
+  const d = values[3]! * side;
+  const long = (d - a) / (u[3]! - u[0]!);
+  const step = u[1]! - u[0]!;
+  const back = u[3]! - u[2]!;
+  const second = Math.max(b, a + long * step, a + ((c - a) / (u[2]! - u[0]!)) * step);
+  const third = Math.max(c, d - long * back, d - ((d - b) / (u[3]! - u[1]!)) * back);
+  values[1] = second * side;
+  values[2] = third * side;
 }
 
 /** Strokes at the same u become one. */

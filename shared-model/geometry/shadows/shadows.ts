@@ -73,7 +73,7 @@ export function addShadow(shadows: Shadows, outline: Outline): Cover {
 }
 
 /** Where the next shadow's columns begin; there is room for MOST_COLUMNS. */
-export function openShadow(shadows: Shadows): number {
+function openShadow(shadows: Shadows): number {
   const start = shadows.starts[shadows.count]!;
   if (start + MOST_COLUMNS > shadows.u.length) {
     shadows.u = doubled(shadows.u);
@@ -84,7 +84,7 @@ export function openShadow(shadows: Shadows): number {
 }
 
 /** Keeps the columns from where the shadow was opened up to `end`, unless they pass above or below the window. */
-export function closeShadow(shadows: Shadows, end: number): Cover {
+function closeShadow(shadows: Shadows, end: number): Cover {
   const start = shadows.starts[shadows.count]!;
   let highest = -Infinity;
   let lowestTop = Infinity;

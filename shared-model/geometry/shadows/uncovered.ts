@@ -171,7 +171,8 @@ function placeRightEnds(active: number, width: number, side: number): void {
     let j = k - 1;
     for (; j >= 0; j--) {
       const other = order[j]!;
-      if (!isAbove(records[other + low0]! - low, records[other + low1]! - lowRight)) break;
+      const above = records[other + low0]! - low;
+      if (above < -SAME_HEIGHT || (above <= SAME_HEIGHT && records[other + low1]! <= lowRight)) break;
       order[j + 1] = other;
     }
     order[j + 1] = record;
@@ -182,7 +183,7 @@ function placeRightEnds(active: number, width: number, side: number): void {
 /**
  * Goes up through the active shadows and sums what they leave open. `top` is the upper end of what is covered so far,
  * `floor` the lower end of the stack that it belongs to. Numbers end in 0 for the left end of the stretch and in 1 for
- * the right one. Orders are decided at the left end; each decision is good until its two lines cross.
+ * the right one. Where two lines keep their order from end to end, plain comparisons say so; else `decide` does.
  */
 function sumGaps(active: number, side: number): void {
   const { records, order } = room;
@@ -192,30 +193,23 @@ function sumGaps(active: number, side: number): void {
   let floor1 = -Infinity;
   let gap0 = 0;
   let gap1 = 0;
-  let holds = 1;
   let open = true;
+  found[HOLDS] = 1;
   for (let k = 0; k < active; k++) {
     const record = order[k]!;
     const low0 = records[record + LOW + side]!;
     const low1 = records[record + LOW + 1 - side]!;
     // The gaps below the stack stay as they are only while nothing else reaches down into them.
-    if (low1 < floor1) holds = Math.min(holds, crossing(low0 - floor0, low1 - floor1));
+    if (low1 < floor1) decide(low0 - floor0, low1 - floor1);
     if (!open) continue;
     const high0 = records[record + HIGH + side]!;
     const high1 = records[record + HIGH + 1 - side]!;
     if (high0 <= top0 && high1 <= top1) continue;
-    if (high0 < top0 || high1 < top1) {
-      holds = Math.min(holds, crossing(high0 - top0, high1 - top1));
-      if (!isAbove(high0 - top0, high1 - top1)) continue;
-    }
+    if ((high0 <= top0 || high1 <= top1) && !decide(high0 - top0, high1 - top1)) continue;
     const overhead = high0 > 1 || high1 > 1;
-    if (overhead) {
-      holds = Math.min(holds, crossing(low0 - 1, low1 - 1));
-      if (isAbove(low0 - 1, low1 - 1)) continue;
-    }
+    if (overhead && decide(low0 - 1, low1 - 1)) continue;
     if (low0 > top0 || low1 > top1) {
-      holds = Math.min(holds, crossing(low0 - top0, low1 - top1));
-      if (isAbove(low0 - top0, low1 - top1)) {
+      if ((low0 > top0 && low1 > top1) || decide(low0 - top0, low1 - top1)) {
         gap0 += low0 - top0;
         gap1 += low1 - top1;
         floor0 = low0;
@@ -224,27 +218,28 @@ function sumGaps(active: number, side: number): void {
     }
     top0 = high0;
     top1 = high1;
-    if (overhead) {
-      holds = Math.min(holds, crossing(high0 - 1, high1 - 1));
-      open = !isAbove(high0 - 1, high1 - 1);
-    }
+    if (overhead) open = !decide(high0 - 1, high1 - 1);
   }
   found[GAP_LEFT] = open ? gap0 + 1 - top0 : gap0;
   found[GAP_RIGHT] = open ? gap1 + 1 - top1 : gap1;
-  found[HOLDS] = holds;
 }
 
-/** Whether one line is above another, given how far at both ends of the stretch; where they tie, the right decides. */
-function isAbove(distance0: number, distance1: number): boolean {
-  return distance0 > SAME_HEIGHT || (distance0 >= -SAME_HEIGHT && distance1 > 0);
+/**
+ * Whether one line is above another at the left end of the stretch, given how far it is at both ends; where they tie,
+ * the right end decides. Where they cross, the sum holds no farther than that.
+ */
+function decide(distance0: number, distance1: number): boolean {
+  if (distance0 > SAME_HEIGHT) {
+    if (distance1 < -SAME_HEIGHT) holdUntil(distance0 / (distance0 - distance1));
+    return true;
+  }
+  if (distance0 >= -SAME_HEIGHT) return distance1 > 0;
+  if (distance1 > SAME_HEIGHT) holdUntil(distance0 / (distance0 - distance1));
+  return false;
 }
 
-/** The part of the stretch after which the answer of `isAbove` changes; 1 when it does not. */
-function crossing(distance0: number, distance1: number): number {
-  const crosses =
-    (distance0 > SAME_HEIGHT && distance1 < -SAME_HEIGHT) ||
-    (distance0 < -SAME_HEIGHT && distance1 > SAME_HEIGHT);
-  return crosses ? distance0 / (distance0 - distance1) : 1;
+function holdUntil(part: number): void {
+  if (part < found[HOLDS]!) found[HOLDS] = part;
 }
 
 /** Moves the left ends to where the sweep stopped within the stretch. */
