@@ -2,8 +2,11 @@
 
 export const COMMON_PRACTICE = 'common practice, no source';
 export const FROM_MEMORY = 'typical of makers’ data, from memory';
-export const ANSUR_II =
-  'ANSUR II: Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007 (2014), public domain';
+
+/*
+ * ANSUR II, where it is named: Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007
+ * (2014), public domain.
+ */
 
 export interface Sourced {
   /** Source of every number of the model that `sourceOf` does not name. */

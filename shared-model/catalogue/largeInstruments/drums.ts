@@ -43,7 +43,7 @@ export function drumOf(id: string, name: string, set: DrumSet): LargeInstrumentM
     outline,
     width: bounds.maxX - bounds.minX,
     depth: bounds.maxY - bounds.minY,
-    height: Math.max(...set.drums.map((drum) => drum.top)),
+    height: set.drums.reduce((highest, drum) => Math.max(highest, drum.top), 0),
     boxes: set.drums.map((drum) => shell(drum, bottomOf(drum, set))),
     playerAt: set.playerAt,
     source: COMMON_PRACTICE,
