@@ -76,6 +76,18 @@ describe('what may share its room', () => {
     expect(findings(aRiser(), aTable({ x: 1305 }))).toEqual([]);
   });
 
+  test('the shoulders of one who stands beside a level', () => {
+    // The level's downstage side is at y = 1500, the player's back reaches 150 mm behind his axis.
+    expect(findings(aRiser(), aPlayer({ y: 1400 }))).toEqual([]);
+    const chair = { model: 'orchestra-chair', height: 450 };
+    expect(findings(aRiser(), aPlayer({ y: 1400, chair }))).toHaveLength(1);
+  });
+
+  test('a case that stands on a level, but not a column that goes through it', () => {
+    expect(findings(aRiser(), aShape({ fixed: false }))).toEqual([]);
+    expect(findings(aRiser(), aShape({ fixed: true }))).toHaveLength(1);
+  });
+
   test('a level on a larger one, but not two that cross', () => {
     expect(findings(aRiser(), aRiser({ id: 'riser-2', width: 800, depth: 600, height: 400 }))).toEqual([]);
     expect(depths(aRiser(), aRiser({ id: 'riser-2', x: 1950 }))).toEqual([expect.closeTo(-50)]);
@@ -99,6 +111,8 @@ describe('what may share its room', () => {
     // Feet of 250 mm radius: legs interleave, a pole with half that radius does not.
     expect(findings(aStand(), aStand({ id: 'stand-2', y: 2280, lip: 1200 }))).toEqual([]);
     expect(findings(aStand(), aStand({ id: 'stand-2', y: 2240, lip: 1200 }))).toHaveLength(1);
+    // A low plinth from x = 200 is solid: the foot does not go into it.
+    expect(depths(aStand(), aShape({ x: 350, height: 100 }))).toEqual([expect.closeTo(-50, 0)]);
   });
 });
 
