@@ -23,6 +23,8 @@ export interface Action {
   readonly words: (editor: Editor) => string;
   /** The first is shown. `Mod` is Ctrl, on a Mac Cmd. */
   readonly keys: readonly string[];
+  /** The browser listens to these keys by itself, for only so does the clipboard reach other windows. */
+  readonly byBrowser: boolean;
   /** Keys count only while the plan has the focus. */
   readonly onPlan: boolean;
   readonly may: (editor: Editor) => boolean;
@@ -34,16 +36,26 @@ interface Sketch {
   readonly words: string | ((editor: Editor) => string);
   readonly keys?: readonly string[];
   readonly onPlan?: boolean;
+  readonly byBrowser?: boolean;
   readonly may?: (editor: Editor) => boolean;
   readonly run: (editor: Editor) => unknown;
 }
 
-function action({ id, words, keys = [], onPlan = false, may = () => true, run }: Sketch): Action {
+function action({
+  id,
+  words,
+  keys = [],
+  onPlan = false,
+  byBrowser = false,
+  may = () => true,
+  run,
+}: Sketch): Action {
   return {
     id,
     words: typeof words === 'string' ? () => words : words,
     keys,
     onPlan,
+    byBrowser,
     may,
     run: (editor) => void run(editor),
   };
@@ -112,6 +124,22 @@ export const ACTIONS: readonly Action[] = [
     onPlan: true,
     may: ({ session }) => session.selection.length > 0,
     run: (e) => e.carryOut(remove(e.session.settled, { ids: e.session.selection })),
+  }),
+  action({
+    id: 'edit.copy',
+    words: w.copy,
+    keys: ['Mod+C'],
+    byBrowser: true,
+    may: selects(1),
+    run: () => document.execCommand('copy'),
+  }),
+  action({
+    id: 'edit.cut',
+    words: w.cut,
+    keys: ['Mod+X'],
+    byBrowser: true,
+    may: selects(1),
+    run: () => document.execCommand('cut'),
   }),
   action({
     id: 'edit.duplicate',

@@ -4,6 +4,8 @@ export const commandWords = {
   selectAll: 'Select everything on the platform',
   deselect: 'Let go of the selection',
   remove: 'Remove what is selected',
+  copy: 'Copy what is selected',
+  cut: 'Cut what is selected out',
   duplicate: 'Duplicate what is selected',
   mirror: 'Mirror the selection about the centre line',
   alignAcross: 'Line the selection up across the stage',

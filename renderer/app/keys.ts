@@ -10,8 +10,9 @@ export function actionFor(event: KeyboardEvent, editor: Editor): Action | null {
   const focused = event.target instanceof Element ? event.target : null;
   const onPlan = focused === document.body || focused?.closest('[data-plan]') !== null;
   const isTyping = focused?.matches('input:not([type="checkbox"]), select, textarea') ?? false;
-  const found = ACTIONS.find((action) =>
-    action.keys.some((keys) => counts(keys, action, onPlan) && isPressed(keys, event)),
+  const found = ACTIONS.find(
+    (action) =>
+      !action.byBrowser && action.keys.some((keys) => counts(keys, action, onPlan) && isPressed(keys, event)),
   );
   if (!found || (isTyping && keepsForTyping(event))) return null;
   return found.may(editor) ? found : null;

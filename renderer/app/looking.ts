@@ -1,14 +1,13 @@
 /** Actions on the view and the selection. */
 
 import { outlineOf } from '#model/catalogue/outlines.ts';
-import { platformOf, type Document } from '#model/document/document.ts';
+import { type Document, placedInSetup, platformOf } from '#model/document/document.ts';
 import { isPlaced } from '#model/document/records.ts';
 import { housePlaces } from '#model/document/seating.ts';
 import { planExtent, stageExtent } from '#model/drawing/plan.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
 import { atRatio, extentOf, fitted, grown, panned, zoomedAt, type Camera } from '../canvas/camera.ts';
 import type { Editor } from '../state/editor.svelte.ts';
-import { itemsInOrder } from '../state/item-order.ts';
 import { glideTo } from './glide.ts';
 import { text } from './text.ts';
 
@@ -98,7 +97,7 @@ export function lookAt({ session, view }: Editor, spot: Vec2 | null, ids: readon
 
 export function selectBeside(editor: Editor, step: 1 | -1): void {
   const { session } = editor;
-  const items = itemsInOrder(session.document, session.setup);
+  const items = placedInSetup(session.document, session.setup);
   if (items.length === 0) return;
   const at = items.findIndex(({ id }) => id === session.selection.at(-1));
   const next = items[(at + step + items.length + (at < 0 && step < 0 ? 1 : 0)) % items.length];

@@ -74,6 +74,7 @@ const percent = (share: number): string => `${Math.round(share * 100)}\u00a0%`;
 const english = {
   product: 'Standlines',
   percent,
+  copied: (count: number) => (count === 1 ? 'Copied' : `Copied ${count} things`),
   did: (label: string) => `Done: ${label}`,
   undid: (label: string) => `Undone: ${label}`,
   redid: (label: string) => `Done again: ${label}`,
@@ -228,6 +229,7 @@ const english = {
     noRemedy: 'No single small move, turn or lowering was found that clears this.',
     looking: 'Looking for a remedy…',
     show: 'Show it on the plan',
+    showAll: (count: number) => `Show all ${count}`,
     count: (fails: number, cautions: number) =>
       `${fails} failing, ${cautions} ${cautions === 1 ? 'caution' : 'cautions'}`,
     disclaimer:

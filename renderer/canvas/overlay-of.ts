@@ -9,6 +9,7 @@ import type { Polygon } from '#model/geometry/polygon.ts';
 import { text } from '../app/text.ts';
 import { keyOf } from '../state/examiner.ts';
 import type { Editor } from '../state/editor.svelte.ts';
+import { grown, holds, visibleExtent } from './camera.ts';
 import { platformCorners, turnHandle } from './handles.ts';
 import { pickOutline } from './pickables.ts';
 import type { DrawnGuide, Overlay, OverlayInks, Remark } from './overlay.ts';
@@ -62,18 +63,25 @@ function drawnGuide({ session, units }: Editor, guide: Guide): DrawnGuide {
 
 function remarksOf({ checks, view, session }: Editor): Remark[] {
   if (checks.judged?.setup !== session.setup) return [];
+  const inView = grown(visibleExtent(view.camera, view.size), NEAR);
   const atSpot = new Map<string, number>();
-  return (checks.report?.findings ?? []).flatMap((finding, index) => {
+  const remarks: Remark[] = [];
+  for (const [index, finding] of (checks.report?.findings ?? []).entries()) {
     const { where, severity } = finding;
     const chosen = keyOf(finding) === view.finding;
     // Notes are many and not urgent: they show when they are looked at.
-    if (!where || (severity === 'note' && !chosen)) return [];
+    if (!where || !holds(inView, where) || (severity === 'note' && !chosen)) continue;
+    if (remarks.length >= MOST_REMARKS && !chosen) continue;
     const spot = `${Math.round(where.x / NEAR)} ${Math.round(where.y / NEAR)}`;
     const beside = atSpot.get(spot) ?? 0;
     atSpot.set(spot, beside + 1);
-    return [{ where, severity, number: index + 1, chosen, beside }];
-  });
+    remarks.push({ where, severity, number: index + 1, chosen, beside });
+  }
+  return remarks;
 }
+
+/** More pins than this hide the plan; the list has the rest. */
+const MOST_REMARKS = 60;
 
 /** Remarks in the same square of this many mm would cover each other. */
 const NEAR = 200;

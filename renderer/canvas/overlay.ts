@@ -52,18 +52,6 @@ export interface Overlay {
   readonly caption: { readonly at: Vec2; readonly words: string } | null;
 }
 
-export const NO_OVERLAY: Overlay = {
-  selected: [],
-  hovered: null,
-  turn: null,
-  corners: [],
-  guides: [],
-  marquee: null,
-  remarks: [],
-  sightlines: [],
-  caption: null,
-};
-
 /** Sizes in pixels. Handles are drawn smaller than the 24 px within which they are caught. */
 export const SIZE = {
   handle: 6,
@@ -148,8 +136,8 @@ function paintTurnHandle(pen: Pen, { item, at }: TurnHandle, { camera, view, ink
   const from = toScreen(camera, view, item);
   const to = toScreen(camera, view, at);
   pen.setLineDash([]);
-  strokeLine(pen, from, to, inks.paper, 4);
-  strokeLine(pen, from, to, inks.ink, SIZE.line);
+  strokeLine(pen, [from, to], inks.paper, 4);
+  strokeLine(pen, [from, to], inks.ink, SIZE.line);
   disc(pen, to, SIZE.handle, inks.paper);
   pen.strokeStyle = inks.ink;
   pen.lineWidth = 2;
@@ -169,8 +157,26 @@ function paintCorner(pen: Pen, corner: Vec2, { camera, view, inks }: OverlayFram
 function paintGuide(pen: Pen, guide: DrawnGuide, { camera, view, inks }: OverlayFrame): void {
   const { x, y } = toScreen(camera, view, { x: guide.at, y: guide.at });
   pen.setLineDash([5, 4]);
-  if (guide.axis === 'x') strokeLine(pen, { x, y: 0 }, { x, y: view.height }, inks.ink, 1);
-  else strokeLine(pen, { x: 0, y }, { x: view.width, y }, inks.ink, 1);
+  if (guide.axis === 'x')
+    strokeLine(
+      pen,
+      [
+        { x, y: 0 },
+        { x, y: view.height },
+      ],
+      inks.ink,
+      1,
+    );
+  else
+    strokeLine(
+      pen,
+      [
+        { x: 0, y },
+        { x: view.width, y },
+      ],
+      inks.ink,
+      1,
+    );
   pen.setLineDash([]);
 }
 
@@ -197,8 +203,8 @@ function paintRemark(pen: Pen, remark: Remark, { camera, view, inks }: OverlayFr
   const size = remark.chosen ? SIZE.remark + 3 : SIZE.remark;
   const colour = remark.severity === 'note' ? inks.faint : inks.pencil;
   pen.setLineDash([]);
-  strokeLine(pen, spot, at, inks.paper, 3.5);
-  strokeLine(pen, spot, at, colour, 1.5);
+  strokeLine(pen, [spot, at], inks.paper, 3.5);
+  strokeLine(pen, [spot, at], colour, 1.5);
   disc(pen, spot, 2, colour);
   if (remark.severity === 'caution') triangle(pen, at, size);
   else circle(pen, at, size);
@@ -212,13 +218,7 @@ function paintRemark(pen: Pen, remark: Remark, { camera, view, inks }: OverlayFr
   pen.stroke();
   pen.fillStyle =
     remark.severity === 'fail' ? inks.paper : remark.severity === 'note' ? inks.ink : inks.pencil;
-  words(
-    pen,
-    String(remark.number),
-    { x: at.x, y: at.y + (remark.severity === 'caution' ? 2 : 0.5) },
-    'center',
-    700,
-  );
+  words(pen, String(remark.number), { x: at.x, y: at.y + (remark.severity === 'caution' ? 2 : 0.5) }, 700);
 }
 
 function paintSightline(
@@ -228,7 +228,7 @@ function paintSightline(
 ): void {
   pen.setLineDash(seen >= 0.9 ? [] : [3, 4]);
   const [a, b] = [toScreen(camera, view, from), toScreen(camera, view, to)];
-  strokeLine(pen, a, b, seen >= 0.9 ? inks.ink : inks.pencil, 1.25);
+  strokeLine(pen, [a, b], seen >= 0.9 ? inks.ink : inks.pencil, 1.25);
   pen.setLineDash([]);
 }
 
@@ -250,17 +250,18 @@ function paintTag(pen: Pen, spot: Vec2, text: string, { inks, view }: OverlayFra
   pen.fillStyle = inks.ink;
   pen.fillRect(Math.round(at.x - width / 2), Math.round(at.y - 10), Math.round(width), 20);
   pen.fillStyle = inks.paper;
-  words(pen, text, { x: at.x, y: at.y + 0.5 }, 'center', 600);
+  words(pen, text, { x: at.x, y: at.y + 0.5 }, 600);
 }
 
-function words(pen: Pen, text: string, at: Vec2, align: CanvasTextAlign, weight: number): void {
+/** Centred on a spot. */
+function words(pen: Pen, text: string, at: Vec2, weight: number): void {
   pen.font = `${weight} ${SIZE.text}px "${DRAWING_FACE}", sans-serif`;
-  pen.textAlign = align;
+  pen.textAlign = 'center';
   pen.textBaseline = 'middle';
   pen.fillText(text, at.x, at.y);
 }
 
-function strokeLine(pen: Pen, a: Vec2, b: Vec2, colour: string, width: number): void {
+function strokeLine(pen: Pen, [a, b]: readonly [Vec2, Vec2], colour: string, width: number): void {
   pen.beginPath();
   pen.moveTo(a.x, a.y);
   pen.lineTo(b.x, b.y);

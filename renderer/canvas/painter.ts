@@ -46,27 +46,17 @@ export function canvasMeasure(context: CanvasRenderingContext2D): MeasureText {
   };
 }
 
-/** The path as the browser's own object, made once for each path of the drawing. */
+/**
+ * The path as the browser's own object, made once for each path of the drawing. From text, for built up call by call
+ * it takes time with the square of its length: 2.7 s for the 20,000 seats of a house, against 35 ms.
+ */
 export function outlineOfPath(items: readonly PathItem[]): Path2D {
-  const known = outlines.get(items);
-  if (known) return known;
-  const path = new Path2D();
-  for (const item of items) addTo(path, item);
-  outlines.set(items, path);
-  return path;
-}
-
-function addTo(path: Path2D, item: PathItem): void {
-  switch (item[0]) {
-    case 'M':
-      return path.moveTo(item[1], item[2]);
-    case 'L':
-      return path.lineTo(item[1], item[2]);
-    case 'C':
-      return path.bezierCurveTo(item[1], item[2], item[3], item[4], item[5], item[6]);
-    case 'Z':
-      return path.closePath();
+  let outline = outlines.get(items);
+  if (!outline) {
+    outline = new Path2D(items.map((item) => item.join(' ')).join(''));
+    outlines.set(items, outline);
   }
+  return outline;
 }
 
 function paintPath(context: CanvasRenderingContext2D, primitive: PathPrimitive): void {

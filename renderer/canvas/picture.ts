@@ -74,6 +74,11 @@ export class Picture {
     this.#now = now;
   }
 
+  /** Whether all of it can be drawn anew within a frame. */
+  get isQuick(): boolean {
+    return (this.#ground?.took ?? 0) + (this.#items?.took ?? 0) <= SLOW_MS;
+  }
+
   draw(request: PictureRequest): PictureParts {
     const context = planContext({
       ...request,

@@ -57,7 +57,7 @@ test('a stand dragged into a sightline is seen, undone, and what is kept can be 
     const facing = await editor.field('Faces').inputValue();
     await program.stop();
     await editor.open(await program.startAgain());
-    await expect(page.getByText('evening.standlines', { exact: false }).first()).toBeVisible();
+    await expect(editor.title).toContainText('evening.standlines', { timeout: 20_000 });
     await editor.showSetup(OPENED_OUT);
     await editor.select(/^Viola/);
     await expect(editor.field('Faces')).toHaveValue(facing);

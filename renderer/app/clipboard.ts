@@ -1,0 +1,44 @@
+/** Copy, cut and paste through the browser's own events, which need no permission and reach other windows. */
+
+import { remove } from '#model/commands/remove.ts';
+import { isPlaced, type Point } from '#model/document/records.ts';
+import { clipped, pasted, readClipped, type ClippedItem } from '../files/clipped-items.ts';
+import type { Editor } from '../state/editor.svelte.ts';
+import { text } from './text.ts';
+
+/** So far from the originals that both can be seen. */
+const BESIDE: Point = { x: 300, y: -300 };
+
+export function copyTo(event: ClipboardEvent, editor: Editor): void {
+  const items = isForEditor(event) ? clipped(editor.session.settled, editor.session.selection) : null;
+  if (items === null) return;
+  event.clipboardData?.setData('text/plain', items);
+  event.preventDefault();
+  if (event.type === 'cut')
+    editor.carryOut(remove(editor.session.settled, { ids: editor.session.selection }));
+  else editor.announce(text.copied(editor.session.selection.length));
+}
+
+export function pasteFrom(event: ClipboardEvent, editor: Editor): void {
+  if (!isForEditor(event)) return;
+  const items = readClipped(event.clipboardData?.getData('text/plain') ?? '');
+  if (!items) return;
+  event.preventDefault();
+  const { session, view } = editor;
+  const by = view.pointer ? towards(items, view.pointer) : BESIDE;
+  editor.carryOut(pasted(session.settled, items, { setup: session.setup, by }));
+}
+
+/** Text that is being typed or read keeps its own clipboard. */
+function isForEditor({ target }: Event): boolean {
+  if (!(target instanceof Element)) return true;
+  return !target.matches('input, select, textarea') && target.closest('dialog') === null;
+}
+
+/** The way that brings the middle of the items to a spot. */
+function towards(items: readonly ClippedItem[], to: Point): Point {
+  const spots = items.filter(isPlaced);
+  const sum = spots.reduce((total, { x, y }) => ({ x: total.x + x, y: total.y + y }), { x: 0, y: 0 });
+  const step = (value: number): number => Math.round(value / 10) * 10;
+  return { x: step(to.x - sum.x / spots.length), y: step(to.y - sum.y / spots.length) };
+}
