@@ -42,6 +42,7 @@ function sightLines(checked: Checked): string[] {
   const { seesWell } = concertOf(document).limits;
   const places = report.sight.scene.seats.length;
   if (report.sight.figures.length === 0) return [];
+  if (places === 0) return ['The house has no places: add seats to see who sees whom.'];
   const labels = report.sight.figures.map(({ player }) => label(checked, player));
   const width = longest(labels);
   return [

@@ -3,10 +3,13 @@
 import { nodeFs } from '../services/fs.ts';
 import { commandLine } from './command-line.ts';
 
-// A reader that has seen enough, such as `head`, is no fault.
+// A reader that has seen enough, such as `head`, is no fault; a disk that is full is one.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit();
+  if (error.code === 'EPIPE') process.exit();
+  process.stderr.write(
+    `The output could not be written (${error.code ?? error.message}): make room, or send it elsewhere.\n`,
+  );
+  process.exit(2);
 });
 
 process.exitCode = await commandLine(process.argv.slice(2), {

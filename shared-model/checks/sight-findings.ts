@@ -9,7 +9,7 @@ import type { SeatPoint } from './scene.ts';
 /**
  * `sight.house`, one a player at most: the share of places that see him well against the share the director asked for.
  * Subjects: the player, then what covers him most. Detail: `lost` places of `places` do not see him well, in rows
- * `firstRow` to `lastRow` (empty: no row of seats is concerned); the worst place and its share; the mean share of the
+ * `firstRow` to `lastRow` of one block, or in several `blocks` (empty: not so); the worst place and its share; the mean share of the
  * window that the worst cover takes.
  */
 export function sightFindings(document: Document, sight: SightReport): Finding[] {
@@ -53,9 +53,23 @@ function sightFinding(
   };
 }
 
-/** Names of the first and the last row with a place among these; single places have no row. */
-function rowsOf(document: Document, places: readonly SeatPoint[]): { firstRow: string; lastRow: string } {
+interface Rows {
+  readonly firstRow: string;
+  readonly lastRow: string;
+  readonly blocks: string;
+}
+
+/**
+ * Where these places are: the first and the last row while they are all of one block, the blocks' names when they are
+ * of several, whose rows may have the same letters. Single places have no row.
+ */
+function rowsOf(document: Document, places: readonly SeatPoint[]): Rows {
   const inRows = places.filter(({ record }) => document.records.get(record)?.kind === 'seatBlock');
+  const blocks = [...new Set(inRows.map(({ record }) => record))];
+  if (blocks.length > 1) {
+    const names = blocks.map((id) => document.records.get(id)?.name || id);
+    return { firstRow: '', lastRow: '', blocks: names.join(', ') };
+  }
   const rowOf = (place: SeatPoint | undefined): string => place?.label.split(' ')[0] ?? '';
-  return { firstRow: rowOf(inRows[0]), lastRow: rowOf(inRows.at(-1)) };
+  return { firstRow: rowOf(inRows[0]), lastRow: rowOf(inRows.at(-1)), blocks: '' };
 }

@@ -210,7 +210,7 @@ export class Editor {
     await this.page.keyboard.press('Control+Shift+S');
     await this.dialog.getByLabel('File name').fill(name);
     await this.dialog.getByRole('button', { name: 'Save here' }).click();
-    await expect(this.title).toContainText(new RegExp(`${name}\\.standlines.*(?<!not )\\bsaved(?! yet)`), {
+    await expect(this.title).toContainText(new RegExp(`${name}\\.standlines.*(?<!not )saved(?! yet)`), {
       timeout: 20_000,
     });
   }

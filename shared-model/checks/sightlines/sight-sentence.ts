@@ -32,7 +32,8 @@ function adviceAbout(cover: string | undefined, player: string): string {
   return `Move ${player} to the side or forward, or raise them on a riser.`;
 }
 
-function rowWords({ detail: { firstRow, lastRow } }: Finding): string {
+function rowWords({ detail: { firstRow, lastRow, blocks } }: Finding): string {
+  if (typeof blocks === 'string' && blocks !== '') return `They are in several blocks (${blocks}); `;
   if (firstRow === '') return '';
   return firstRow === lastRow
     ? `They are in row ${firstRow}; `
