@@ -2,6 +2,7 @@
 
 import { setupsOf, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
+import { facingResults } from '../facing/facing.ts';
 import { facingFindings } from '../facing/findings.ts';
 import type { Finding, RemedyChange, Severity, Unit } from '../finding.ts';
 import { reachFindings } from '../reach/findings.ts';
@@ -15,6 +16,7 @@ import { offPlatformFindings } from '../room/off-platform.ts';
 import { overlapFindings } from '../room/overlap.ts';
 import type { Task } from './attempt.ts';
 import { createCrowdMeter, type CrowdMeter } from './crowd-meter.ts';
+import { scenesOf } from './scenes.ts';
 
 export type HarmCheck = (changed: Document, change: RemedyChange) => boolean;
 
@@ -62,7 +64,6 @@ const CHECKS: readonly Check[] = [
   elbowFindings,
   edgeFindings,
   doorFindings,
-  (document, setup) => facingFindings(document, setup),
 ];
 
 /** As the reading check judges them, without the advice that it works out for each. */
@@ -76,7 +77,10 @@ function steepPages(document: Document, setup: Id<'setup'>): Complaint[] {
 }
 
 function setupHarm({ document, setup, finding }: Task): SetupHarm {
-  const checks = CHECKS.map((check) => {
+  const scenes = scenesOf(document, setup);
+  const facing: Check = (there) =>
+    facingFindings(there, setup, facingResults(there, setup, scenes.of(there).occluders));
+  const objections = [...CHECKS, facing].map((check) => {
     const before = worstOfEach(check(document, setup));
     return (changed: Document): boolean =>
       check(changed, setup).some(
@@ -84,11 +88,13 @@ function setupHarm({ document, setup, finding }: Task): SetupHarm {
       );
   });
   let crowd: CrowdMeter | null = null;
-  checks.push((changed) => (crowd ??= createCrowdMeter(document, setup)).losesSight(changed));
+  objections.push((changed) =>
+    (crowd ??= createCrowdMeter(document, scenes.base)).losesSight(scenes.of(changed)),
+  );
   return (changed) => {
-    const objector = checks.findIndex((objects) => objects(changed));
+    const objector = objections.findIndex((objects) => objects(changed));
     // What objected to one change is likely to object to the next: it is asked first.
-    if (objector > 0) checks.unshift(...checks.splice(objector, 1));
+    if (objector > 0) objections.unshift(...objections.splice(objector, 1));
     return objector >= 0;
   };
 }

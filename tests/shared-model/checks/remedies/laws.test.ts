@@ -2,12 +2,13 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { standModel } from '#model/catalogue/stands.ts';
 import type { Finding } from '#model/checks/finding.ts';
 import { itemsOf } from '#model/checks/remedies/harm.ts';
 import { suggestRemedies, suggestRemedy } from '#model/checks/remedy.ts';
-import { documentOf, setupsOf, type Document } from '#model/document/document.ts';
+import { allOf, documentOf, setupsOf, type Document } from '#model/document/document.ts';
 import { asId, type Id } from '#model/document/ids.ts';
-import type { AnyRecord } from '#model/document/records.ts';
+import type { AnyRecord, Stand } from '#model/document/records.ts';
 import { isPlaced } from '#model/document/records.ts';
 import { diceOf } from '../../../oracles/seeded.ts';
 import { demoConcert } from './demo.ts';
@@ -38,7 +39,14 @@ function expectLaws(cases: readonly Case[]): void {
     expect(newFails(before, after), told(one)).toEqual([]);
     expect(isLeast(one), told(one)).toBe(true);
     for (const id of itemsOf(remedy)) expect(mayChange(document.records.get(id)), told(one)).toBe(true);
+    if (remedy.kind === 'lower' || remedy.kind === 'lowerAll')
+      for (const stand of standsOf(carried(document, remedy), itemsOf(remedy)))
+        expect(stand.lip, told(one)).toBeGreaterThanOrEqual(standModel(stand.model)?.lip.least ?? Infinity);
   }
+}
+
+function standsOf(document: Document, ids: readonly string[]): Stand[] {
+  return allOf(document, 'stand').filter(({ id }) => ids.includes(id));
 }
 
 function mayChange(record: AnyRecord | undefined): boolean {

@@ -55,6 +55,17 @@ describe('a desk between two players who must see each other', () => {
     expect(lower).toMatchObject({ kind: 'lower', by: Math.ceil(measured / 5) * 5, after: 0 });
   });
 
+  it('past a column of the building one of the two moves, by no more than it takes', () => {
+    const document = aDocument(...pair, aShape({ fixed: true }));
+    const finding = found(document, 'facing.blocked', 'player-1', 'player-2');
+    const remedies = remediesFor(document, 'facing.blocked', 'player-1', 'player-2');
+    expect(remedies).toMatchObject([{ kind: 'move', item: 'player-1' }]);
+    for (const remedy of remedies) {
+      expect(isThere(findingsIn(carried(document, remedy)), finding)).toBe(false);
+      expect(doesLeast(document, finding, remedy)).toBe(true);
+    }
+  });
+
   it('a wall of the building between them: nothing helps', () => {
     const wall = aShape({
       fixed: true,

@@ -72,6 +72,18 @@ describe('two desks, either of which hides him enough', () => {
   });
 });
 
+it('a desk is not lowered farther than its model goes, though lower would do', () => {
+  // 500 mm high, with its lip at 650 at the lowest: even there it hides a seated player.
+  const chair = { model: 'orchestra-chair', height: 450 };
+  const document = aDocument(
+    aPlayer({ y: 2000, chair }),
+    aStand({ y: 1500, lip: 700, tilt: 85, deskHeight: 500 }),
+  );
+  const lower = carried(document, { kind: 'lower', item: 'stand-1', by: 580 });
+  expect(isThere(findingsIn(lower), found(document, 'sight.house', 'player-1'))).toBe(false);
+  for (const { kind } of remediesFor(document, 'sight.house', 'player-1')) expect(kind).not.toBe('lower');
+});
+
 const wall = (halfWidth: number) => [
   { x: -halfWidth, y: -150 },
   { x: halfWidth, y: -150 },
