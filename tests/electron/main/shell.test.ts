@@ -4,7 +4,7 @@
  * those of the tutorial; the points that are about the built files are in built-files.test.ts.
  */
 
-import { mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
@@ -36,7 +36,10 @@ beforeEach(() => {
   window = electron.FakeWindow.windows[0] ?? new electron.FakeWindow({ webPreferences: {} });
 });
 
-afterAll(() => vi.unstubAllEnvs());
+afterAll(() => {
+  vi.unstubAllEnvs();
+  rmSync(state, { recursive: true, force: true });
+});
 
 describe('2, 3, 4, 6, 8, 9, 10, 11: what a window may be', () => {
   it('is a page in a sandbox, with nothing of Node and nothing experimental', () => {
