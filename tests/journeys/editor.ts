@@ -166,13 +166,19 @@ export class Editor {
     return { x: signed(across, 'SR'), y: signed(depth, 'DS') };
   }
 
+  /** Where the plan is in the window. */
+  async box(): Promise<{ x: number; y: number; width: number; height: number }> {
+    const box = await this.plan.boundingBox();
+    if (!box) throw new Error('the plan is not shown');
+    return box;
+  }
+
   /** Where a selected item is in the window: it is brought to the middle of the plan first. */
   async middleOfSelection(): Promise<{ x: number; y: number }> {
     await this.plan.focus();
     await this.page.keyboard.press('2');
     await this.settled();
-    const box = await this.plan.boundingBox();
-    if (!box) throw new Error('the plan is not shown');
+    const box = await this.box();
     return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
   }
 

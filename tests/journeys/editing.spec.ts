@@ -1,0 +1,202 @@
+/** What hands do: placing, turning, corners, seats, remedies, setups, units, copies. */
+
+import { Editor, expect, test } from './editor.ts';
+
+test('a thing of the store is set down with a click, and Escape puts it back', async ({ editor, page }) => {
+  const { keyboard, mouse } = page;
+  const count = await editor.items.getByRole('option').count();
+  await page.getByRole('searchbox').fill('trap table');
+  await page.getByRole('button', { name: 'Trap table, padded' }).click();
+  await expect(page.getByText('Click on the plan to set down')).toBeVisible();
+  await editor.plan.focus();
+  await keyboard.press('1');
+  await editor.settled();
+  const box = await editor.box();
+  await mouse.move(box.x + box.width * 0.62, box.y + box.height * 0.35);
+  // It is judged before it is placed, so it is in the list already.
+  await expect(editor.items.getByRole('option')).toHaveCount(count + 1);
+  await keyboard.press('Escape');
+  await expect(editor.items.getByRole('option')).toHaveCount(count);
+  await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeVisible();
+
+  await page.getByRole('button', { name: 'Trap table, padded' }).click();
+  await mouse.click(box.x + box.width * 0.62, box.y + box.height * 0.35);
+  await expect(editor.items.getByRole('option')).toHaveCount(count + 1);
+  await expect(page.getByRole('button', { name: /^Undo add/ })).toBeVisible();
+});
+
+test('a player is turned by the handle, and one undo turns him back', async ({ editor, page }) => {
+  await editor.select(/^Clarinet/);
+  const before = await editor.field('Faces').inputValue();
+  const middle = await editor.middleOfSelection();
+  // The handle stands 26 pixels before the player, on the side he faces: it is looked for along that line.
+  const facing = (Number(before) * Math.PI) / 180;
+  const ahead = { x: Math.sin(facing), y: Math.cos(facing) };
+  let found = false;
+  for (let reach = 20; reach < 260 && !found; reach += 4) {
+    await page.mouse.move(middle.x + ahead.x * reach, middle.y + ahead.y * reach);
+    found = (await editor.plan.evaluate((plan) => plan.style.cursor)) === 'grab';
+  }
+  expect(found).toBe(true);
+  await page.mouse.down();
+  await page.mouse.move(middle.x + 5, middle.y + 200, { steps: 6 });
+  await page.mouse.up();
+  await expect(editor.field('Faces')).toHaveValue('0');
+  await page.keyboard.press('Control+z');
+  await expect(editor.field('Faces')).toHaveValue(before);
+});
+
+test('a suggested change that is tried clears what it was suggested for', async ({ editor, page }) => {
+  await editor.showSetup('2 Hedgerow Dances');
+  const failing = editor.findings.getByRole('button', { name: /places do not see/ });
+  await failing.first().click();
+  const complaint = await failing.first().innerText();
+  const tries = editor.findings.getByRole('button', { name: 'Try it' });
+  await expect(tries.first()).toBeVisible({ timeout: 30_000 });
+  await tries.first().click();
+  await expect(editor.findings.getByRole('button', { name: complaint, exact: true })).toHaveCount(0);
+  await expect(page.getByRole('button', { name: /^Undo (move|lower|turn)/ })).toBeVisible();
+});
+
+test('a seat says what it sees and what is in the way', async ({ editor, page }) => {
+  await editor.showSetup('2 Hedgerow Dances');
+  await editor.plan.focus();
+  await page.keyboard.press('0');
+  await editor.settled();
+  const box = await editor.box();
+  // Somewhere in the stalls: the cursor tells when it is over a place.
+  let over = false;
+  for (let y = 0.55; y < 0.8 && !over; y += 0.005) {
+    await page.mouse.move(box.x + box.width * 0.4, box.y + box.height * y);
+    over = (await editor.plan.evaluate((plan) => plan.style.cursor)) === 'pointer';
+  }
+  expect(over).toBe(true);
+  await page.mouse.down();
+  await page.mouse.up();
+  const card = page.getByRole('region', { name: /^From place [A-J] \d+/ });
+  await expect(card.getByRole('listitem')).toHaveCount(3);
+  await expect(card).toContainText(/covers \d+\s%|nothing in the way/);
+  await editor.plan.focus();
+  await page.keyboard.press('Escape');
+  await expect(card).toBeHidden();
+});
+
+test('the house is coloured by the player chosen under the plan', async ({ editor }) => {
+  const viola = editor.house.getByRole('button', { name: /^Viola/ });
+  const worst = editor.house.getByRole('button', { name: /^Worst seen/ });
+  await expect(worst).toHaveAttribute('aria-pressed', 'true');
+  await viola.click();
+  await expect(viola).toHaveAttribute('aria-pressed', 'true');
+  await expect(worst).toHaveAttribute('aria-pressed', 'false');
+});
+
+test('numbers are typed in any unit, refusals stand by the field, and Escape brings the old one back', async ({
+  editor,
+  page,
+}) => {
+  await editor.select(/^stand 1/);
+  const lip = editor.field('Lip above the floor');
+  const before = await lip.inputValue();
+  await lip.fill('0.9 m + 2 cm');
+  await lip.press('Enter');
+  await expect(lip).toHaveValue('920 mm');
+  await lip.fill('9 km');
+  await lip.press('Enter');
+  await expect(page.getByRole('alert')).toContainText('Not a length');
+  await expect(lip).toHaveAttribute('aria-invalid', 'true');
+  await lip.press('Escape');
+  await expect(lip).toHaveValue('920 mm');
+  await lip.fill('9 m');
+  await lip.press('Enter');
+  await expect(page.getByRole('alert')).toContainText(/lip/i);
+  await lip.press('Escape');
+  await editor.plan.focus();
+  await page.keyboard.press('Control+z');
+  await expect(lip).toHaveValue(before);
+});
+
+test('the platform is edited by its corners and by numbers, and doors follow', async ({ editor, page }) => {
+  await editor.items.getByRole('option', { name: 'Platform' }).click();
+  const depth = page.getByRole('group', { name: 'Corner 1' }).getByLabel('From the front edge');
+  await expect(depth).toHaveValue('at edge');
+  await depth.fill('400 US');
+  await depth.press('Enter');
+  await expect(depth).toHaveValue('400 US');
+  // A corner that would let the outline cross itself is refused.
+  await depth.fill('20 m');
+  await depth.press('Enter');
+  await expect(page.getByRole('alert').first()).toBeVisible();
+});
+
+test('setups are added, copied, named and removed', async ({ editor, page }) => {
+  const tabs = page.getByRole('tab');
+  await expect(tabs).toHaveCount(3);
+  await page.getByRole('button', { name: 'Add a setup' }).click();
+  await page.getByRole('menuitem', { name: 'Copy of this one' }).click();
+  await expect(tabs).toHaveCount(4);
+  await expect(page.getByRole('tab', { selected: true })).toContainText('Lock Gates, copy');
+  await page.getByRole('button', { name: 'This setup' }).click();
+  await page.getByRole('menuitem', { name: 'Rename…' }).click();
+  await editor.dialog.getByRole('textbox').fill('Encore');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('tab', { selected: true })).toContainText('Encore');
+  await page.getByRole('button', { name: 'This setup' }).click();
+  await page.getByRole('menuitem', { name: 'Remove this setup' }).click();
+  await expect(tabs).toHaveCount(3);
+});
+
+test('feet and inches are shown when they are chosen, and stay chosen', async ({ editor, page, program }) => {
+  await page.getByRole('button', { name: 'View', exact: true }).click();
+  await page.getByRole('menuitem', { name: 'Units' }).hover();
+  await page.getByRole('menuitemcheckbox', { name: 'Feet and inches' }).click();
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('Escape');
+  await editor.select(/^Viola/);
+  await expect(editor.field('From the front edge')).toHaveValue(/^\d+'-\d/);
+  await editor.open(program.address());
+  await editor.select(/^Viola/);
+  await expect(editor.field('From the front edge')).toHaveValue(/^\d+'-\d/);
+});
+
+test('what is copied is pasted in another window', async ({ editor, page, program, context }) => {
+  await editor.select(/^Viola/);
+  await editor.plan.focus();
+  await page.keyboard.press('Control+c');
+  const other = await context.newPage();
+  await other.goto(program.address());
+  const there = new Editor(other);
+  const violas = there.items.getByRole('option', { name: /^Viola/ });
+  await expect(violas).toHaveCount(1);
+  await there.plan.focus();
+  await other.keyboard.press('Control+v');
+  await expect(violas).toHaveCount(2);
+  await expect(other.getByRole('button', { name: /^Undo add/ })).toBeVisible();
+});
+
+test('the right mouse button offers what can be done with the item under it', async ({ editor, page }) => {
+  await editor.select(/^Clarinet/);
+  const middle = await editor.middleOfSelection();
+  await page.mouse.click(middle.x, middle.y, { button: 'right' });
+  await page.getByRole('menuitem', { name: 'Duplicate what is selected' }).click();
+  await expect(editor.items.getByRole('option', { name: /^Clarinet/ })).toHaveCount(2);
+});
+
+test('a marquee selects what lies wholly in it, and dragging moves all of it in one step', async ({
+  editor,
+  page,
+}) => {
+  await editor.plan.focus();
+  await page.keyboard.press('1');
+  await editor.settled();
+  const box = await editor.box();
+  await page.mouse.move(box.x + 8, box.y + 8);
+  await page.mouse.down();
+  await page.mouse.move(box.x + box.width - 8, box.y + box.height - 8, { steps: 5 });
+  await page.mouse.up();
+  const chosen = editor.items.getByRole('option', { selected: true });
+  expect(await chosen.count()).toBeGreaterThan(3);
+  await page.keyboard.press('Shift+ArrowUp');
+  await expect(page.getByRole('button', { name: /^Undo move \d+ items/ })).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(chosen).toHaveCount(0);
+});
