@@ -61,11 +61,17 @@ export function compileScene(scene: Scene): CompiledScene {
 }
 
 function compileEyes({ seats }: Scene): CompiledScene['eyes'] {
-  return {
-    x: Float64Array.from(seats, (seat) => seat.x),
-    y: Float64Array.from(seats, (seat) => seat.y),
-    z: Float64Array.from(seats, (seat) => seat.z),
+  const eyes = {
+    x: new Float64Array(seats.length),
+    y: new Float64Array(seats.length),
+    z: new Float64Array(seats.length),
   };
+  seats.forEach((seat, index) => {
+    eyes.x[index] = seat.x;
+    eyes.y[index] = seat.y;
+    eyes.z[index] = seat.z;
+  });
+  return eyes;
 }
 
 function compileOccluders(given: readonly Occluder[], numberOf: (id: string) => number): CompiledOccluders {
