@@ -1,6 +1,6 @@
-/** The plot of a setup as sheets: plan, seat map, table of marks, inventory, figures, findings and cautions. */
+/** The plot of a setup as sheets: plan, seat map, sections, table of marks, inventory, figures, findings and cautions. */
 
-import { concertOf, find } from '../document/document.ts';
+import { allOf, concertOf, find } from '../document/document.ts';
 import { housePlaces } from '../document/seating.ts';
 import { rectangle } from './outline.ts';
 import { levelsApart } from './plan/levels-apart.ts';
@@ -18,6 +18,8 @@ import { planLayout, type PlanLayout } from './sheet/plan-layout.ts';
 import { planSheet } from './sheet/plan-sheet.ts';
 import type { PlotResult, PlotSheetRequest } from './sheet/request.ts';
 import { seatMap } from './sheet/seat-map-sheet.ts';
+import { sectionSheet } from './sheet/section-sheet.ts';
+import { rakeTable } from './sheet/section-table.ts';
 import { tableBlocks } from './sheet/table.ts';
 import { titleStrip, TITLE_STRIP_HEIGHT, type TitleFields } from './sheet/title-block.ts';
 import { TEXT, WEIGHT } from './style.ts';
@@ -42,8 +44,18 @@ export function plotSheets(asked: PlotSheetRequest): PlotResult {
   const layout = planLayout(request);
   if ('ok' in layout) return layout;
   const { page } = layout;
-  const map = housePlaces(request.document).length > 0 ? largestSeatMap(request, page) : null;
-  const continuations = [...(map ? [map] : []), ...textSheets(request, page)];
+  const pages = pagesFor(request, page);
+  const hasPlaces = housePlaces(request.document).length > 0;
+  const map = hasPlaces
+    ? largestDrawing({ type: 'Seat map', draw: (body) => seatMap(request, body) }, pages)
+    : null;
+  // A section is wide rather than high, and shows balconies where they are.
+  const section = largestDrawing(
+    { type: 'Sections', draw: (body) => sectionSheet(asked, body) },
+    pages.toSorted((a, b) => b.width - a.width),
+  );
+  const drawings = [map, section].filter((each) => each !== null);
+  const continuations = [...drawings, ...textSheets(asked, request, page)];
   const sheets = 1 + continuations.length;
   const fields = (documentType: string, sheet: number): TitleFields =>
     fieldsOf(request, layout, { documentType, sheet, sheets });
@@ -51,7 +63,7 @@ export function plotSheets(asked: PlotSheetRequest): PlotResult {
   return {
     ok: true,
     choice: { paper: page.paper, orientation: page.orientation, scale: layout.scale },
-    notes: notesOn(request, plan.dropped, map !== null),
+    notes: notesOn(request, plan.dropped, { map: map !== null, section: section !== null }),
     sheets: [
       sheetOf(request, page, { type: 'Stage plot', children: plan.children }),
       ...continuations.map((each, index) =>
@@ -71,21 +83,36 @@ interface Continuation {
   readonly children: readonly Primitive[];
 }
 
-/** On the plan's page, or turned if the house then shows larger; null when it fits at no standard scale. */
-function largestSeatMap(request: PlotSheetRequest, page: Page): Continuation | null {
+interface ScaledDrawing {
+  readonly scale: number;
+  readonly children: readonly Primitive[];
+}
+
+interface SheetDrawing {
+  readonly type: string;
+  /** Null when it fits at no standard scale. */
+  readonly draw: (body: Box) => ScaledDrawing | null;
+}
+
+/** The plan's page, and where that is left to the tool also the same turned. */
+function pagesFor({ options }: PlotSheetRequest, page: Page): Page[] {
   const turned = pageOf(page.paper, page.orientation === 'landscape' ? 'portrait' : 'landscape');
-  const pages = request.options.orientation === 'auto' ? [page, turned] : [page];
-  let best: (Continuation & { readonly scale: number }) | null = null;
-  for (const candidate of pages) {
-    const map = seatMap(request, bodyOf(candidate));
-    if (map && (!best || map.scale < best.scale)) best = { page: candidate, type: 'Seat map', ...map };
+  return options.orientation === 'auto' ? [page, turned] : [page];
+}
+
+/** On that of the pages on which it shows larger. */
+function largestDrawing({ type, draw }: SheetDrawing, pages: readonly Page[]): Continuation | null {
+  let best: (Continuation & ScaledDrawing) | null = null;
+  for (const page of pages) {
+    const drawing = draw(bodyOf(page));
+    if (drawing && (!best || drawing.scale < best.scale)) best = { page, type, ...drawing };
   }
   return best;
 }
 
-function textSheets(request: PlotSheetRequest, page: Page): Continuation[] {
+function textSheets(asked: PlotSheetRequest, request: PlotSheetRequest, page: Page): Continuation[] {
   const body = bodyOf(page);
-  const blocks = textBlocks(request, columnsOf(body)[0]?.width ?? body.width);
+  const blocks = textBlocks(asked, request, columnsOf(body)[0]?.width ?? body.width);
   return flow(blocks, body).map((children) => ({ page, type: 'Marks and figures', children }));
 }
 
@@ -100,7 +127,7 @@ function bodyOf({ frame }: Page): Box {
   };
 }
 
-function textBlocks(request: PlotSheetRequest, width: number): Block[] {
+function textBlocks(asked: PlotSheetRequest, request: PlotSheetRequest, width: number): Block[] {
   const { report } = request;
   const section = (title: string, intro: string, blocks: readonly Block[]): Block[] =>
     blocks.length === 0
@@ -124,6 +151,11 @@ function textBlocks(request: PlotSheetRequest, width: number): Block[] {
       tableBlocks(inventoryTable(request), Math.min(width, INVENTORY_WIDTH), request),
     ),
     ...section('Sightlines', sightIntro(request), table(sightTable(request))),
+    ...section(
+      'Rows',
+      `${unit}. Each row over the next, towards the platform’s front edge. D and R: from the front viewer’s eye to the edge, along and up. N and T: from row to row, up and along. C: how far the line of sight passes above the front viewer’s eye. N for a C: the step from row to row that would give it over the head in line.`,
+      table(rakeTable(asked)),
+    ),
     ...section(
       'Reach',
       `${unit} from the nearer free shoulder; arm: what the arm alone reaches. Time with its range; free: the rest the player has.`,
@@ -213,14 +245,23 @@ function pieceOf({ document, setup }: PlotSheetRequest): string {
   return record.name || `Setup ${record.order}`;
 }
 
-function notesOn(request: PlotSheetRequest, dropped: readonly string[], hasMap: boolean): string[] {
+interface HouseSheets {
+  readonly map: boolean;
+  readonly section: boolean;
+}
+
+function notesOn(request: PlotSheetRequest, dropped: readonly string[], has: HouseSheets): string[] {
   const places = housePlaces(request.document).length;
+  const rows = allOf(request.document, 'seatBlock').length;
   return [
     ...(dropped.length > 0
       ? [`No room on the plan for the labels ${dropped.join(', ')}; they are in the table of marks.`]
       : []),
-    ...(places > 0 && !hasMap
+    ...(places > 0 && !has.map
       ? ['The house fits on this paper at no standard scale, so there is no seat map.']
+      : []),
+    ...(rows > 0 && !has.section
+      ? ['The house fits on this paper at no standard scale from the side, so there is no section.']
       : []),
   ];
 }

@@ -29,7 +29,7 @@ export function platformOccluders(document: Document): QuadOccluder[] {
 }
 
 /** How far before the front row's eyes a rail stands. Common practice, no source. */
-const RAIL_AHEAD = 500;
+export const RAIL_AHEAD = 500;
 
 /** A closed rail before each block that has one, as long as the front row. */
 export function railOccluders(document: Document): QuadOccluder[] {

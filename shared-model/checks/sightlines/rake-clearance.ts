@@ -61,7 +61,7 @@ export interface ClearanceBand {
   readonly source: string;
 }
 
-const WORKSHEET = 'P. Shepherd, "Sightlines", University of Bath, 2012, written for stands of stadiums';
+const WORKSHEET = 'P. Shepherd, "Sightlines", University of Bath, 2012, for stadiums';
 
 /** From poor to excellent. They judge a row over the head in line before it. */
 export const CLEARANCE_BANDS: readonly [
@@ -74,7 +74,7 @@ export const CLEARANCE_BANDS: readonly [
   {
     from: -Infinity,
     words: 'poor',
-    source: 'an article for architects that cites guidelines of FIFA (as quoted): under 60 mm is poor',
+    source: 'an article for architects after FIFA, as quoted',
   },
   { from: 60, words: 'between the heads in front', source: WORKSHEET },
   { from: 90, words: 'well, with the head tilted back', source: WORKSHEET },

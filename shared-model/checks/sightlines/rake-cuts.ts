@@ -1,13 +1,13 @@
 /** What stands in the line of sight of a row: heads of the rows before it, or things on the platform. */
 
-import { bodies } from '../../catalogue/people.ts';
+import { bodies, type Body } from '../../catalogue/people.ts';
 import { LISTENER } from '../scene/house.ts';
-import type { Vec3 } from '../../geometry/frame.ts';
 import { cutOf } from '../facing/cuts.ts';
 import { eyeLine, heightsOver, isMet, type Cut, type EyeLine } from '../facing/eye-line.ts';
 import type { Scene } from '../scene.ts';
 import type { FocusPoint } from './rake-focus.ts';
 import { spotOfPlane, type SightPlane } from './rake-plane.ts';
+import type { PlaneRow } from './rake-rows.ts';
 import type { RakeRow } from './rake.ts';
 
 /** Where a line of sight is cut first. */
@@ -19,31 +19,44 @@ export interface LineCut {
   readonly share: number;
 }
 
-/** As for the heads of the scene. */
-const USUAL_SEAT_HEIGHT = 450;
+/** Whoever sits in the house, as for the heads of the scene. */
+export const LISTENER_BODY: Body = bodies(LISTENER, 450).tall;
 
-/** From the eyes to the crown of whoever sits in the house: a row whose C is less looks into a head. */
-export function eyeToCrown(): number {
-  const { crown, eyeHeight } = bodies(LISTENER, USUAL_SEAT_HEIGHT).tall;
-  return crown - eyeHeight;
+/** From the eyes to the crown: a row whose C is less looks into a head. */
+export const EYE_TO_CROWN = LISTENER_BODY.crown - LISTENER_BODY.eyeHeight;
+
+/** An eye on the plane, and the rows before it whose heads are in line with it, nearest first. */
+export interface EyeOnPlane {
+  readonly out: number;
+  readonly z: number;
+  readonly looks: 1 | -1;
+  readonly inLine: readonly PlaneRow[];
 }
 
-/** The first of the things and heads that cut a row's line of sight to the focus; null: none does. */
-export function firstCut(row: RakeRow, focus: FocusPoint, plane: SightPlane, scene: Scene): LineCut | null {
-  const eye = { ...spotOfPlane(plane, row.out), z: row.eyeZ };
-  const cuts = [headCut(row, focus), thingCut(eye, focus, scene)].filter((cut) => cut !== null);
-  return cuts.reduce<LineCut | null>((first, cut) => (first && first.share <= cut.share ? first : cut), null);
+export function eyeOfRow({ out, eyeZ, looks, shifted, ahead }: RakeRow): EyeOnPlane {
+  return { out, z: eyeZ, looks, inLine: ahead.filter((front) => front.shifted === shifted) };
+}
+
+/** The first of the things and heads that cut the line of sight to the focus; null: none does. */
+export function firstCut(
+  eye: EyeOnPlane,
+  focus: FocusPoint,
+  { plane, scene }: { readonly plane: SightPlane; readonly scene: Scene },
+): LineCut | null {
+  const [head, thing] = [headCut(eye, focus), thingCut(eye, focus, { plane, scene })];
+  return head && thing ? (head.share <= thing.share ? head : thing) : (head ?? thing);
 }
 
 /** The nearest head in line that reaches above the line of sight. */
-function headCut(row: RakeRow, focus: FocusPoint): LineCut | null {
-  const whole = row.out - focus.out;
-  if (whole * row.looks <= 0) return null;
-  for (const front of row.ahead) {
-    const share = (row.out - front.out) / whole;
-    if (front.shifted !== row.shifted || share >= 1) continue;
-    const over = row.eyeZ + (focus.z - row.eyeZ) * share - front.eyeZ;
-    if (over < eyeToCrown() && over > -BODY_BELOW_EYE) return { by: 'head', record: front.block, share };
+function headCut({ out, z, looks, inLine }: EyeOnPlane, focus: FocusPoint): LineCut | null {
+  const whole = out - focus.out;
+  if (whole * looks <= 0) return null;
+  for (const front of inLine) {
+    const share = (out - front.out) / whole;
+    const over = z + (focus.z - z) * share - front.eyeZ;
+    if (share < 1 && over < EYE_TO_CROWN && over > -BODY_BELOW_EYE) {
+      return { by: 'head', record: front.block, share };
+    }
   }
   return null;
 }
@@ -51,9 +64,13 @@ function headCut(row: RakeRow, focus: FocusPoint): LineCut | null {
 /** Whoever looks under somebody's seat looks past him. */
 const BODY_BELOW_EYE = 1200;
 
-/** The nearest thing of the scene in the straight line between two points; the player who is looked at is no thing. */
-export function thingCut(eye: Vec3, focus: FocusPoint, scene: Scene): LineCut | null {
-  const line = eyeLine(eye, focus);
+/** The nearest thing of the scene in the straight line to the focus; the player who is looked at is no thing. */
+function thingCut(
+  { out, z }: EyeOnPlane,
+  focus: FocusPoint,
+  { plane, scene }: { readonly plane: SightPlane; readonly scene: Scene },
+): LineCut | null {
+  const line = eyeLine({ ...spotOfPlane(plane, out), z }, focus);
   if (!line) return null;
   const seen = focus.focus.kind === 'player' ? focus.focus.player : null;
   let first: LineCut | null = null;

@@ -18,6 +18,8 @@ export interface RakeRow extends PlaneRow {
   readonly twoRows: RowClearance | null;
   /** Over the nearest row whose seats are in line with these: the one that counts where rows are staggered. */
   readonly inLine: RowClearance | null;
+  /** How many rows farther front that row is; 0 where there is none. */
+  readonly inLineRows: number;
   /** How `inLine` is judged, an index of CLEARANCE_BANDS; null when nobody sits in line before this row. */
   readonly level: ClearanceLevel | null;
 }
@@ -86,13 +88,15 @@ function rakeRow(row: PlaneRow, ahead: readonly PlaneRow[], focus: FocusPoint): 
           focus: { out: focus.out * row.looks, z: focus.z },
         })
       : null;
-  const inLine = over(ahead.find(({ shifted }) => shifted === row.shifted));
+  const nearest = ahead.findIndex(({ shifted }) => shifted === row.shifted);
+  const inLine = over(ahead[nearest]);
   return {
     ...row,
     ahead,
     oneRow: over(ahead[0]),
     twoRows: over(ahead[1]),
     inLine,
+    inLineRows: nearest + 1,
     level: inLine && clearanceLevel(inLine.clearance),
   };
 }
