@@ -57,12 +57,14 @@ export const SIZE = {
   handle: 6,
   corner: 5,
   remark: 10,
-  /** Length of a remark's pin. */
-  pin: 24,
+  smallRemark: 5,
   halo: 4,
   line: 1.5,
   text: 12,
 } as const;
+
+/** Pixels a millimetre: where the whole house shows, remarks are small and without figures, or they would hide it. */
+const SMALL_BELOW = 0.036;
 
 export interface OverlayFrame {
   readonly camera: Camera;
@@ -199,26 +201,39 @@ function paintMarquee(pen: Pen, extent: Extent, { camera, view, inks }: OverlayF
 /** A pin whose head says by its shape how grave it is: disc, triangle, ring. It stands beside what it is about. */
 function paintRemark(pen: Pen, remark: Remark, { camera, view, inks }: OverlayFrame): void {
   const spot = toScreen(camera, view, remark.where);
-  const at = { x: spot.x + SIZE.pin * 0.6 + remark.beside * SIZE.remark * 2.1, y: spot.y - SIZE.pin };
-  const size = remark.chosen ? SIZE.remark + 3 : SIZE.remark;
+  const isSmall = camera.scale < SMALL_BELOW && !remark.chosen;
+  const size = isSmall ? SIZE.smallRemark : remark.chosen ? SIZE.remark + 3 : SIZE.remark;
+  const at = { x: spot.x + size * (1.4 + remark.beside * 2.1), y: spot.y - size * 2.4 };
   const colour = remark.severity === 'note' ? inks.faint : inks.pencil;
   pen.setLineDash([]);
   strokeLine(pen, [spot, at], inks.paper, 3.5);
   strokeLine(pen, [spot, at], colour, 1.5);
   disc(pen, spot, 2, colour);
-  if (remark.severity === 'caution') triangle(pen, at, size);
+  paintHead(pen, { at, size, severity: remark.severity, colour }, inks);
+  if (isSmall) return;
+  const onHead = { fail: inks.paper, caution: inks.pencil, note: inks.ink }[remark.severity];
+  pen.fillStyle = onHead;
+  words(pen, String(remark.number), { x: at.x, y: at.y + (remark.severity === 'caution' ? 2 : 0.5) }, 700);
+}
+
+interface Head {
+  readonly at: Vec2;
+  readonly size: number;
+  readonly severity: Severity;
+  readonly colour: string;
+}
+
+function paintHead(pen: Pen, { at, size, severity, colour }: Head, inks: OverlayInks): void {
+  if (severity === 'caution') triangle(pen, at, size);
   else circle(pen, at, size);
   pen.lineWidth = 4;
   pen.strokeStyle = inks.paper;
   pen.stroke();
-  pen.fillStyle = remark.severity === 'fail' ? inks.pencil : inks.paper;
+  pen.fillStyle = severity === 'fail' ? inks.pencil : inks.paper;
   pen.fill();
   pen.lineWidth = 1.5;
   pen.strokeStyle = colour;
   pen.stroke();
-  pen.fillStyle =
-    remark.severity === 'fail' ? inks.paper : remark.severity === 'note' ? inks.ink : inks.pencil;
-  words(pen, String(remark.number), { x: at.x, y: at.y + (remark.severity === 'caution' ? 2 : 0.5) }, 700);
 }
 
 function paintSightline(
