@@ -46,7 +46,7 @@ function standsBehind({ out, floorZ }: ShownPlace, back: Tread): boolean {
   return out > back.to && out < back.to + NEAR_BEHIND && rise > -1 && rise < LIKE_A_STEP;
 }
 
-/** Rises a storey over the house floor, or over people who sit under it. */
+/** Front rows a storey over the house floor are a balcony: it is drawn as a slab, with room under it. */
 const STOREY = 2000;
 
 export function isUpper(context: SectionContext, rake: BlockRake): boolean {
