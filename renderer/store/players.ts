@@ -1,7 +1,7 @@
 /** A new player: with the instrument, the usual seat, and a stand to read from. */
 
 import type { InstrumentModel } from '#model/catalogue/instruments.ts';
-import { largeInstrumentModel } from '#model/catalogue/largeInstruments.ts';
+import { largeInstrumentModel } from '#model/catalogue/large-instruments.ts';
 import { pianoModel } from '#model/catalogue/pianos.ts';
 import { addRecords } from '#model/commands/add.ts';
 import type { Outcome } from '#model/commands/command.ts';

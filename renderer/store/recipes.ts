@@ -2,7 +2,7 @@
 
 import { bodies } from '#model/catalogue/people.ts';
 import type { InstrumentModel } from '#model/catalogue/instruments.ts';
-import type { InstrumentStandModel } from '#model/catalogue/instrumentStands.ts';
+import type { InstrumentStandModel } from '#model/catalogue/instrument-stands.ts';
 import { seatModel, type SeatModel } from '#model/catalogue/seats.ts';
 import { paperModel } from '#model/catalogue/paper.ts';
 import { rectangle } from '#model/catalogue/shapes.ts';

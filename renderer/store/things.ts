@@ -1,8 +1,8 @@
 /** Everything that can be placed, as the store lists it: a name, words to find it by, and the command that sets it. */
 
 import { INSTRUMENT_MODELS, type InstrumentFamily } from '#model/catalogue/instruments.ts';
-import { INSTRUMENT_STAND_MODELS } from '#model/catalogue/instrumentStands.ts';
-import { LARGE_INSTRUMENT_MODELS } from '#model/catalogue/largeInstruments.ts';
+import { INSTRUMENT_STAND_MODELS } from '#model/catalogue/instrument-stands.ts';
+import { LARGE_INSTRUMENT_MODELS } from '#model/catalogue/large-instruments.ts';
 import { PIANO_MODELS } from '#model/catalogue/pianos.ts';
 import { SEAT_MODELS } from '#model/catalogue/seats.ts';
 import { STAND_MODELS } from '#model/catalogue/stands.ts';

@@ -7,7 +7,7 @@ import { facingSentence } from './facing/facing-sentence.ts';
 import type { Finding, FindingCode } from './finding.ts';
 import { reachSentence } from './reach/reach-sentence.ts';
 import { readingSentence } from './reading/reading-sentence.ts';
-import type { Sentence, Told } from './reading/sentence.ts';
+import type { Sentence, Told } from './sentence-parts.ts';
 import { roomSentence } from './room/room-sentence.ts';
 import { sightSentence } from './sightlines/sight-sentence.ts';
 

@@ -1,8 +1,8 @@
 /** Which catalogue ids the `model` of a record can be; another one is read, with a note, and taken for a usual thing. */
 
 import { INSTRUMENT_MODELS } from '../catalogue/instruments.ts';
-import { INSTRUMENT_STAND_MODELS } from '../catalogue/instrumentStands.ts';
-import { LARGE_INSTRUMENT_MODELS } from '../catalogue/largeInstruments.ts';
+import { INSTRUMENT_STAND_MODELS } from '../catalogue/instrument-stands.ts';
+import { LARGE_INSTRUMENT_MODELS } from '../catalogue/large-instruments.ts';
 import { PIANO_MODELS } from '../catalogue/pianos.ts';
 import { SEAT_MODELS } from '../catalogue/seats.ts';
 import { STAND_MODELS } from '../catalogue/stands.ts';

@@ -14,7 +14,7 @@ import {
   figure,
   subject,
   type Sentence,
-} from '../reading/sentence.ts';
+} from '../sentence-parts.ts';
 import type { FacingCode } from './findings.ts';
 import { HALF_FIELD, PROFILE } from './published.ts';
 

@@ -4,7 +4,7 @@ import type { Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import { formatLength, type Units } from '../../document/measures.ts';
 import type { Finding, FindingCode } from '../finding.ts';
-import { atLeast, figure, subject, type Sentence } from '../reading/sentence.ts';
+import { atLeast, figure, subject, type Sentence } from '../sentence-parts.ts';
 
 type ReachCode = Extract<FindingCode, `reach.${string}`>;
 

@@ -5,7 +5,7 @@ import type { Finding } from '../finding.ts';
 import type { ReadingCode } from './findings.ts';
 import { TURN_LIMITS } from './gaze.ts';
 import { EDGE_ON, GREATEST_ANGLE, STAFF } from './published.ts';
-import { angle, angleOver, figure, staff, subject, type Sentence } from './sentence.ts';
+import { angle, angleOver, figure, staff, subject, type Sentence } from '../sentence-parts.ts';
 
 /** To be used by the code of a finding. */
 export const readingSentence: Readonly<Record<ReadingCode, Sentence>> = {

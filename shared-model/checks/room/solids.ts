@@ -1,7 +1,7 @@
 /** What takes up room: outlines on plan with the heights between which they are solid. */
 
 import { chairOutline, outlineOf } from '../../catalogue/outlines.ts';
-import { largeInstrumentModel } from '../../catalogue/largeInstruments.ts';
+import { largeInstrumentModel } from '../../catalogue/large-instruments.ts';
 import { bodies } from '../../catalogue/people.ts';
 import { pianoModel, USUAL_PIANO } from '../../catalogue/pianos.ts';
 import { circle } from '../../catalogue/shapes.ts';

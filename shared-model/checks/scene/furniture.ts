@@ -1,7 +1,7 @@
 /** Desks, tables, instruments on the floor, pianos, risers and free shapes as occluders. */
 
 import { instrumentModel } from '../../catalogue/instruments.ts';
-import { largeInstrumentModel } from '../../catalogue/largeInstruments.ts';
+import { largeInstrumentModel } from '../../catalogue/large-instruments.ts';
 import type { LocalBox } from '../../catalogue/boxes.ts';
 import { lidQuads, pianoModel, USUAL_PIANO, type LocalQuad } from '../../catalogue/pianos.ts';
 import { desksOf, type Rectangle3 } from '../../document/desks.ts';

@@ -2,7 +2,7 @@
 
 import { labelOf } from '../../document/labels.ts';
 import type { Finding, FindingCode } from '../finding.ts';
-import { figure, subject, type Sentence } from '../reading/sentence.ts';
+import { figure, subject, type Sentence } from '../sentence-parts.ts';
 
 type SightCode = Extract<FindingCode, `sight.${string}`>;
 

@@ -1,6 +1,6 @@
 /** Tables, instrument stands, lamps, risers and free shapes from above. */
 
-import { instrumentStandModel, USUAL_FOOT_RADIUS } from '../../catalogue/instrumentStands.ts';
+import { instrumentStandModel, USUAL_FOOT_RADIUS } from '../../catalogue/instrument-stands.ts';
 import type { InstrumentStand, Lamp, Riser, Shape, Table } from '../../document/records.ts';
 import { placed } from '../../geometry/frame.ts';
 import { formatBare } from '../../document/measures.ts';

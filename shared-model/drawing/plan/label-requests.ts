@@ -1,7 +1,7 @@
 /** What has to be labelled on a plan, and where the thing is. */
 
 import { instrumentModel } from '../../catalogue/instruments.ts';
-import { largeInstrumentModel } from '../../catalogue/largeInstruments.ts';
+import { largeInstrumentModel } from '../../catalogue/large-instruments.ts';
 import { chairOutline, outlineOf } from '../../catalogue/outlines.ts';
 import { pianoModel } from '../../catalogue/pianos.ts';
 import { allOf } from '../../document/document.ts';

@@ -4,7 +4,7 @@ import {
   largeInstrumentModel,
   USUAL_OUTLINE,
   type LargeInstrumentModel,
-} from '../../catalogue/largeInstruments.ts';
+} from '../../catalogue/large-instruments.ts';
 import { lidQuads, pianoModel, USUAL_PIANO, type PianoModel } from '../../catalogue/pianos.ts';
 import type { LargeInstrument, Piano } from '../../document/records.ts';
 import type { Affine } from '../affine.ts';

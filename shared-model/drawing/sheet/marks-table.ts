@@ -1,8 +1,8 @@
 /** The table of marks: what stands where, in words a crew can set from. */
 
 import { instrumentModel } from '../../catalogue/instruments.ts';
-import { instrumentStandModel } from '../../catalogue/instrumentStands.ts';
-import { largeInstrumentModel } from '../../catalogue/largeInstruments.ts';
+import { instrumentStandModel } from '../../catalogue/instrument-stands.ts';
+import { largeInstrumentModel } from '../../catalogue/large-instruments.ts';
 import { pianoModel } from '../../catalogue/pianos.ts';
 import { seatModel } from '../../catalogue/seats.ts';
 import { standModel } from '../../catalogue/stands.ts';

@@ -1,11 +1,11 @@
 /** What holds of every model of the catalogue, and paper against its standards. */
 
 import { describe, expect, it } from 'vitest';
-import { instrumentStandModel, INSTRUMENT_STAND_MODELS } from '#model/catalogue/instrumentStands.ts';
+import { instrumentStandModel, INSTRUMENT_STAND_MODELS } from '#model/catalogue/instrument-stands.ts';
 import { instrumentModel, INSTRUMENT_MODELS } from '#model/catalogue/instruments.ts';
 import { BODY_DEPTH } from '#model/catalogue/outlines.ts';
 import { circle } from '#model/catalogue/shapes.ts';
-import { LARGE_INSTRUMENT_MODELS } from '#model/catalogue/largeInstruments.ts';
+import { LARGE_INSTRUMENT_MODELS } from '#model/catalogue/large-instruments.ts';
 import { paperModel, PAPER_MODELS } from '#model/catalogue/paper.ts';
 import { lidQuads, PIANO_MODELS } from '#model/catalogue/pianos.ts';
 import { SEAT_MODELS } from '#model/catalogue/seats.ts';

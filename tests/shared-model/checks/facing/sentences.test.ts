@@ -4,7 +4,7 @@ import { facingFindings } from '#model/checks/facing/findings.ts';
 import { facingSentence } from '#model/checks/facing/facing-sentence.ts';
 import { readingFindings } from '#model/checks/reading/findings.ts';
 import { readingSentence } from '#model/checks/reading/reading-sentence.ts';
-import type { Sentence, Told } from '#model/checks/reading/sentence.ts';
+import type { Sentence, Told } from '#model/checks/sentence-parts.ts';
 import type { Finding } from '#model/checks/finding.ts';
 import type { Document } from '#model/document/document.ts';
 import { asId } from '#model/document/ids.ts';

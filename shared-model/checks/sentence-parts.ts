@@ -1,11 +1,11 @@
-/** What a sentence about a finding is made of, and the words that the sentences of reading and facing share. */
+/** What a sentence about a finding is made of, and the words and figures that the sentences of all checks share. */
 
-import type { Document } from '../../document/document.ts';
-import type { Id } from '../../document/ids.ts';
-import { labelOf } from '../../document/labels.ts';
-import { formatLength, type Units } from '../../document/measures.ts';
-import type { Degrees, Millimetres } from '../../document/records.ts';
-import type { Finding } from '../finding.ts';
+import type { Document } from '../document/document.ts';
+import type { Id } from '../document/ids.ts';
+import { labelOf } from '../document/labels.ts';
+import { formatLength, type Units } from '../document/measures.ts';
+import type { Degrees, Millimetres } from '../document/records.ts';
+import type { Finding } from './finding.ts';
 
 export interface Told {
   readonly headline: string;

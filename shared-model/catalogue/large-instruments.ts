@@ -1,13 +1,13 @@
 /** Instruments that stand on the floor. */
 
 import type { Millimetres, Point } from '../document/records.ts';
-import { drumOf, type Drum } from './largeInstruments/drums.ts';
-import { barsOf } from './largeInstruments/bars.ts';
-import { caseOf } from './largeInstruments/cases.ts';
-import type { LargeInstrumentModel } from './largeInstruments/model.ts';
+import { drumOf, type Drum } from './large-instruments/drums.ts';
+import { barsOf } from './large-instruments/bars.ts';
+import { caseOf } from './large-instruments/cases.ts';
+import type { LargeInstrumentModel } from './large-instruments/model.ts';
 import { finder } from './sources.ts';
 
-export type { LargeInstrumentModel } from './largeInstruments/model.ts';
+export type { LargeInstrumentModel } from './large-instruments/model.ts';
 
 const drum = (x: Millimetres, y: Millimetres, diameter: Millimetres, top: Millimetres): Drum => ({
   x,
