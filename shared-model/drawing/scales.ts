@@ -5,7 +5,7 @@ import type { Units } from '../document/measures.ts';
 /** Reductions recommended by ISO 5455:1979, as far as a stage needs them. */
 export const ISO_SCALES: readonly number[] = [10, 20, 50, 100, 200, 500];
 
-/** 1/2", 1/4" and 1/8" to the foot: the imperial stage scales (draughting practice, as in check-values section 6). */
+/** 1/2", 1/4" and 1/8" to the foot: the imperial stage scales (Auburn University drafting notes; hstech.org stagecraft). */
 export const IMPERIAL_SCALES: readonly number[] = [24, 48, 96];
 
 /** Used in some metric countries but not recommended by ISO 5455; printed only when asked for by number. */

@@ -39,12 +39,12 @@ async function paintedPage(children: readonly Primitive[]) {
 
 describe('paintPdf', () => {
   it.each([
-    // F3 of check-values.md section 6: ISO 216 and the American sizes, in points.
+    // ISO 216: A4 210 x 297 mm, A3 297 x 420 mm. Letter 8.5 x 11 in, Tabloid 11 x 17 in: ANSI Y14.1, from memory.
     ['A4', 210, 297, 595.276, 841.89],
     ['A3', 297, 420, 841.89, 1190.551],
     ['Letter', 215.9, 279.4, 612, 792],
     ['Tabloid', 279.4, 431.8, 792, 1224],
-  ])('makes a %s page exactly as large as that (F3)', async (_, width, height, wide, high) => {
+  ])('makes a %s page exactly as large as that', async (_, width, height, wide, high) => {
     const { bytes } = await paintPdf([sheet([], width, height)], META);
     const [, , right, top] = (await (await openPdf(bytes)).getPage(1)).view;
     expect(right).toBeCloseTo(wide, 2);

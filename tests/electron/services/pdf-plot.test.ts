@@ -62,20 +62,20 @@ const hasWidth = (paths: readonly PageBox[], width: number, tolerance: number) =
 
 describe('the scale of a print, read back from the PDF', () => {
   it.each([
-    // F1 of check-values.md section 6: 1 m at 1:50 is 20 mm = 56.693 pt, at 1:20 50 mm = 141.732 pt.
+    // Arithmetic, 72 points to an inch of 25.4 mm: 1 m at 1:50 is 20 mm = 56.693 pt, at 1:20 50 mm = 141.732 pt.
     [50, 56.693],
     [20, 141.732],
-  ])('at 1:%s has a metre of the scale bar of %s pt (F1)', async (scale, points) => {
+  ])('at 1:%s has a metre of the scale bar of %s pt', async (scale, points) => {
     const { paths } = await print(small, { scale });
     expect(hasWidth(paths, points, 0.01)).toBe(true);
     expect(points).toBeCloseTo(POINTS_PER_METRE / scale, 3);
   });
 
   it.each([
-    // F2: a 4 by 8 foot platform draws 1 by 2 in at 1/4" = 1'-0" and 2 by 4 in at 1/2" (Auburn drafting notes).
+    // Auburn University drafting notes: a 4 by 8 foot platform draws 1 by 2 in at 1/4" = 1'-0" and 2 by 4 in at 1/2".
     [48, 72, 144],
     [24, 144, 288],
-  ])('at 1:%s draws a 4 by 8 foot riser %s by %s pt (F2)', async (scale, width, height) => {
+  ])('at 1:%s draws a 4 by 8 foot riser %s by %s pt', async (scale, width, height) => {
     const { paths } = await print(small, { scale, paper: 'Tabloid' }, 'imperial');
     expect(
       paths.some((path) => Math.abs(path.width - width) < 0.05 && Math.abs(path.height - height) < 0.05),
@@ -120,7 +120,7 @@ describe('a plot in print', () => {
     printed = await print(trio);
   });
 
-  it('has the player at stage left on the right-hand side (F6)', () => {
+  it('has the player at stage left on the right-hand side', () => {
     const spot = (name: string) => printed.texts[0]?.find((each) => each.text === name)?.x ?? NaN;
     expect(spot('Viola')).toBeGreaterThan(spot('Clarinet'));
     expect(spot('STAGE LEFT')).toBeGreaterThan(spot('STAGE RIGHT'));

@@ -1,4 +1,4 @@
-/** The save routine. The order and the expected behaviour are those of the project's own fault table. */
+/** The save routine. The order of its steps is stated in save-file.ts, and each is made to fail in turn. */
 
 import {
   chmodSync,

@@ -33,13 +33,13 @@ const NUMBERS = [
 ] as const satisfies readonly (keyof Body)[];
 
 describe('published values', () => {
-  // B2. Source: NATICK/TR-15/007 as transcribed: stature F P5 1525, M P95 1870.
+  // Source: NATICK/TR-15/007 as transcribed: stature F P5 1525, M P95 1870.
   it('gives the official percentiles of stature', () => {
     expect(Math.abs(statureAt('female', 5) - 1525)).toBeLessThanOrEqual(1);
     expect(Math.abs(statureAt('male', 95) - 1870)).toBeLessThanOrEqual(1);
   });
 
-  // B3. Source: ANSUR II regressions computed independently of this project, sexes weighted equally.
+  // Source: ANSUR II regressions computed independently of this project, sexes weighted equally.
   it('predicts from a stature of 1700 mm', () => {
     const body = bodyOf('pooled', tall(1700));
     expect(body.eyeHeight).toBeCloseTo(1588.34, 1);
@@ -47,7 +47,7 @@ describe('published values', () => {
     expect(Math.abs(predict('thumbtipReach', 'pooled', 1700) - 781.7)).toBeLessThan(0.1);
   });
 
-  // B4. Sources: ANSUR II seated eye F 1135.9, M 1234.3 above the floor, with the official popliteal heights
+  // Sources: ANSUR II seated eye F 1135.9, M 1234.3 above the floor, with the official popliteal heights
   // F 388.2 and M 429.8 (TR-15/007 p. 175) as the seat; 1120 and 1220 from Ramsey & Sleeper 1970, as quoted.
   it.each([
     ['female', 1628.47, 388.2, 1135.9, 1120],
@@ -61,7 +61,7 @@ describe('published values', () => {
     },
   );
 
-  // B5. Sources: NUREG-0700 rev 3 table 11.4, functional reach 5th F 677 and 95th M 886 mm; ANSUR II thumb-tip
+  // Sources: NUREG-0700 rev 3 table 11.4, functional reach 5th F 677 and 95th M 886 mm; ANSUR II thumb-tip
   // reach F P5 674 = mean 744.0 - 1.645 x 42.8 within its rounding, M P95 886. Here: what the regression and its
   // residual give for somebody of mean stature, spread by the whole variation of the measure.
   it.each([
@@ -74,17 +74,17 @@ describe('published values', () => {
     expect(Math.abs(middle + z * spread - published)).toBeLessThan(5);
   });
 
-  // I1. Source: ANSUR II regression, (span - biacromial breadth) / 2 on stature, sexes weighted equally.
+  // Source: ANSUR II regression, (span - biacromial breadth) / 2 on stature, sexes weighted equally.
   it('gives an arm of 634.2 mm at a stature of 1600 mm', () => {
     expect(Math.abs(bodyOf('pooled', tall(1600)).armLength - 634.2)).toBeLessThan(0.1);
   });
 
-  // I2. Source: as I1, for thumb-tip reach from the wall behind the back.
+  // Source: ANSUR II regression as above, for thumb-tip reach from the wall behind the back.
   it('gives a thumb-tip reach of 733.1 mm at a stature of 1600 mm', () => {
     expect(Math.abs(predict('thumbtipReach', 'pooled', 1600) - 733.1)).toBeLessThan(0.1);
   });
 
-  // I3. Source: ANSUR II derived, arm length P5 50:50 601 mm, F P5 590.6 mm.
+  // Source: ANSUR II derived, arm length P5 50:50 601 mm, F P5 590.6 mm.
   it('takes the short arm of the survey for anyone', () => {
     expect(bodies(barefoot('pooled', { by: 'anyone' }), null).small.armLength).toBe(601);
     expect(bodies(barefoot('female', { by: 'anyone' }), null).small.armLength).toBe(590.6);
@@ -103,7 +103,7 @@ describe('laws', () => {
   const chair = fc.option(fc.double({ min: 350, max: 850, noNaN: true }), { nil: null });
   const stature = fc.double({ min: 1300, max: 2150, noNaN: true });
 
-  // I4.
+  // Whoever is taller is larger in every measure of the survey (ANSUR II).
   it('grows in every measure with stature', () => {
     fc.assert(
       fc.property(
@@ -119,7 +119,7 @@ describe('laws', () => {
     );
   });
 
-  // I4.
+  // By the meaning of a percentile.
   it('never lets a lower percentile be larger', () => {
     const percentile = fc.double({ min: 1, max: 99, noNaN: true });
     fc.assert(

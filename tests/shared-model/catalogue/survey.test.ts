@@ -28,7 +28,7 @@ sayIfMissing();
 describe.runIf(surveyIsThere)('the survey file', () => {
   const survey = surveyIsThere ? readSurvey() : EMPTY;
 
-  // B1. Source: ANSUR II, see survey-summary.ts.
+  // Source: ANSUR II, see survey-summary.ts.
   it.each(SUMMARY)('$measure of $group gives the published summary', ({ measure, group, figures }) => {
     const values = inGroup(survey, survey.column(measure), group);
     const found = [values.length, mean(values), deviation(values)];
@@ -37,7 +37,7 @@ describe.runIf(surveyIsThere)('the survey file', () => {
     figures.forEach((figure, index) => expect(Math.abs((found[index] ?? NaN) - figure)).toBeLessThan(0.0501));
   });
 
-  // A7. Source: share of ANSUR II heads, sitting height - sitting eye height, that a clearance of 120 mm passes.
+  // Source: share of ANSUR II heads, sitting height - sitting eye height, that a clearance of 120 mm passes.
   it.each([
     ['female', 0.9194],
     ['male', 0.7822],

@@ -55,7 +55,7 @@ const everything: AnyRecord[] = [
 ];
 
 describe('the plan', () => {
-  it('has stage left on the right and upstage at the top (F6)', () => {
+  it('has stage left on the right and upstage at the top', () => {
     const document = aDocument(
       aPlayer({ id: 'player-1', x: 2000, y: 500 }),
       aPlayer({ id: 'player-2', x: -2000, y: 4000 }),
@@ -73,7 +73,7 @@ describe('the plan', () => {
     expect(middleOf(house).y).toBeGreaterThan(150);
   });
 
-  it('prints lengths at the scale: 1 m at 1:50 is 20 mm, at 1:20 50 mm (F1)', () => {
+  it('prints lengths at the scale: 1 m at 1:50 is 20 mm, at 1:20 50 mm', () => {
     const shape = aShape({
       outline: [
         { x: 0, y: 0 },
@@ -93,8 +93,8 @@ describe('the plan', () => {
     }
   });
 
-  it('prints a 4 by 8 foot riser at 1 by 2 inches in 1:48, 2 by 4 in 1:24 (F2)', () => {
-    // Auburn University drafting notes and hstech.org, as in check-values.md section 6.
+  it('prints a 4 by 8 foot riser at 1 by 2 inches in 1:48, 2 by 4 in 1:24', () => {
+    // Auburn University drafting notes and the stagecraft pages of hstech.org.
     const riser = aRiser({ width: 1219.2, depth: 2438.4 });
     for (const [scale, inches] of [
       [48, 1],

@@ -65,7 +65,7 @@ function allTexts(document: Document): string[] {
 }
 
 describe('plotSheets', () => {
-  it('picks the largest standard scale that fits, of ISO 5455 only (F5)', () => {
+  it('picks the largest standard scale that fits, of ISO 5455 only', () => {
     for (const paper of ['A4', 'A3', 'Letter', 'Tabloid'] as const) {
       const { choice } = sheetsOf(plotRequest(trio, { options: options({ paper }) }));
       expect(ISO_SCALES).toContain(choice.scale);

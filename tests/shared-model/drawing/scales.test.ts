@@ -8,11 +8,11 @@ import {
   scaleDesignation,
 } from '#model/drawing/scales.ts';
 
-/** ISO 5455:1979 section 5.1, recommended reductions (check-values.md section 6). */
+/** ISO 5455:1979 section 5.1, recommended reductions. */
 const ISO_5455 = [2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000];
 
 describe('standard scales', () => {
-  it('offers only ratios of ISO 5455 in metric (F5)', () => {
+  it('offers only ratios of ISO 5455 in metric', () => {
     for (const scale of offeredScales('metric')) expect(ISO_5455).toContain(scale);
     expect(offeredScales('metric')).toEqual(ISO_SCALES);
   });
@@ -22,7 +22,7 @@ describe('standard scales', () => {
     expect(offeredScales('imperial').slice(0, 3)).toEqual([12 / 0.5, 12 / 0.25, 12 / 0.125]);
   });
 
-  it('takes 1:25 only by number, and says that it is not of the standard (F5)', () => {
+  it('takes 1:25 only by number, and says that it is not of the standard', () => {
     expect(isKnownScale(25)).toBe(true);
     expect(offeredScales('metric')).not.toContain(25);
     expect(offeredScales('imperial')).not.toContain(25);
@@ -45,7 +45,7 @@ describe('papers', () => {
   const points = (millimetres: number) => (millimetres * 72) / 25.4;
 
   it.each([
-    // F3 of check-values.md section 6, in points.
+    // ISO 216: A4 210 x 297 mm, A3 297 x 420 mm. Letter 8.5 x 11 in, Tabloid 11 x 17 in: ANSI Y14.1, from memory.
     ['A4', 595.276, 841.89],
     ['A3', 841.89, 1190.551],
     ['Letter', 612, 792],

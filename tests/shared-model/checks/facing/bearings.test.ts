@@ -18,7 +18,7 @@ function glances(...records: AnyRecord[]): Map<string, Glance> {
 }
 
 describe('bearings', () => {
-  // H2. Plane trigonometry, from somebody at the origin who faces +y; half the field of view is 190 / 2 degrees
+  // Plane trigonometry, from somebody at the origin who faces +y; half the field of view is 190 / 2 degrees
   // (CIE International Lighting Vocabulary: nearly 190° with both eyes).
   it.each([
     [1, 1, 45, 'head'],
@@ -55,7 +55,7 @@ describe('bearings', () => {
     });
   });
 
-  // H3.
+  // Plane geometry: a bearing counts from the way each of the two looks.
   it('are not symmetric: one glances at a partner who has to turn the head', () => {
     const all = glances(
       aPlayer({ x: 0, y: 1000, facing: 180 }),
@@ -73,7 +73,7 @@ describe('bearings', () => {
       return aPlayer({ id: `player-${index + 1}`, x: -900 * ahead.x, y: 2500 - 900 * ahead.y, facing });
     });
 
-  // H4. Plane geometry: in an equilateral triangle 30°, in a square 45° and 0°.
+  // Plane geometry: in an equilateral triangle 30°, in a square 45° and 0°.
   it('are 30° in an equilateral trio that faces its middle', () => {
     const all = [...glances(...circleOf(3)).values()];
     expect(all).toHaveLength(6);

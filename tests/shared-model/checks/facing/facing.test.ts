@@ -122,7 +122,7 @@ describe('the line from eyes to eyes', () => {
   });
 });
 
-// G2. Source: quartet-stand design article (woodtools.nov.ru): desk bottoms form a 750 mm square, 700 mm above the floor,
+// Source: quartet-stand design article (woodtools.nov.ru): desk bottoms form a 750 mm square, 700 mm above the floor,
 // tilted about 65°, parts 450 x 295 mm open. Eyes at 1078 mm: P5 of seated eyes above the floor, ANSUR II, 50:50.
 describe('a quartet at its published desks', () => {
   const quartet = (lip: number): Document =>

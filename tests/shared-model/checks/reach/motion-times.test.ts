@@ -16,14 +16,14 @@ const CASES: readonly ReachCase[] = ['A', 'B', 'C'];
 const inches = (count: number) => count * 25.4;
 
 describe('the published tables', () => {
-  // C1. Source: MTM-1 data card (MTM Association e.V., 2019): 1 TMU = 0.036 s, TBC1 18.6, TBC2 37.2 TMU.
+  // Source: MTM-1 data card (MTM Association e.V., 2019): 1 TMU = 0.036 s, TBC1 18.6, TBC2 37.2 TMU.
   it('counts TMU in seconds', () => {
     expect(27.8 * TMU).toBeCloseTo(1.0008, 4);
     expect(TURN_BODY.leading * TMU).toBeCloseTo(0.6696, 4);
     expect(TURN_BODY.both * TMU).toBeCloseTo(1.3392, 4);
   });
 
-  // C2. Source: MTM-1 Reach table, two independent transcriptions that agree.
+  // Source: MTM-1 Reach table, two independent transcriptions that agree.
   it.each([
     ['A', 20, 13.1],
     ['B', 20, 18.6],
@@ -41,7 +41,7 @@ describe('the published tables', () => {
     expect(reachTime('B', inches(20)).usual).toBeCloseTo(0.6696, 4);
   });
 
-  // C3. Source: as C2.
+  // Source: MTM-1 Reach table, as above.
   it('grows with the way, and A is never slower than B nor B than C', () => {
     for (const row of REACH_TABLE)
       expect([row.A, row.B, row.C]).toEqual([row.A, row.B, row.C].sort((a, b) => a - b));
@@ -57,7 +57,7 @@ describe('the published tables', () => {
     );
   });
 
-  // C4. Sources: 3.5 ft/s TxDOT Roadway Design Manual; 1.31 m/s Murtagh et al. 2020; 0.94 m/s Bohannon & Andrews 2011.
+  // Sources: 3.5 ft/s TxDOT Roadway Design Manual; 1.31 m/s Murtagh et al. 2020; 0.94 m/s Bohannon & Andrews 2011.
   it.each([
     [1.0668, 4.687],
     [1.31, 3.817],
@@ -66,7 +66,7 @@ describe('the published tables', () => {
     expect(walkingSeconds(5000, speed)).toBeCloseTo(seconds, 3);
   });
 
-  // C5. MTM-1 walking from memory: 5.3 TMU a foot, 15 TMU a pace of 34 in. Our briskest speed is below both.
+  // MTM-1 walking from memory: 5.3 TMU a foot, 15 TMU a pace of 34 in. Our briskest speed is below both.
   it('stays below the brisk pace of work study', () => {
     const perFoot = 0.3048 / (5.3 * TMU);
     const perPace = (34 * 0.0254) / (15 * TMU);

@@ -16,7 +16,7 @@ const height = fc.double({ min: 0, max: 2400, noNaN: true });
 const lean = fc.double({ min: 0, max: 60, noNaN: true });
 
 describe('armLimit', () => {
-  // I1. Source: ANSUR II regression: stature 1600 mm, sexes weighted equally, arm 634.2 mm to the fingertip.
+  // Source: ANSUR II regression: stature 1600 mm, sexes weighted equally, arm 634.2 mm to the fingertip.
   it('reaches a corner 630 mm from the shoulder at a stature of 1600 mm, and not one at 640', () => {
     const length = predict('armLength', 'pooled', 1600);
     const limit = armLimit({ length, shoulderHeight: 1300, waistHeight: 950 }, 1300) ?? NaN;
@@ -34,7 +34,7 @@ describe('armLimit', () => {
 });
 
 describe('leanLimit', () => {
-  // I2. Source: NUREG-0700 rev 3 table 11.4: pushing the shoulder forward adds 56 to 58 mm to the reach.
+  // Source: NUREG-0700 rev 3 table 11.4: pushing the shoulder forward adds 56 to 58 mm to the reach.
   it('adds the push of the shoulder when the trunk stays upright', () => {
     const worked = { length: 600, shoulderHeight: 1400, waistHeight: 1000 };
     expect(leanLimit(worked, 1400, 0)).toBeCloseTo(600 + SHOULDER_PUSH, 9);

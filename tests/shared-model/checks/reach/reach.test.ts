@@ -38,7 +38,7 @@ function thingAt(x: number, y: number, height: number): [InstrumentStand, AnyRec
 }
 
 describe('in reach of the arm', () => {
-  // I1. Source: ANSUR II: stature 1600 mm, sexes weighted equally, arm 634.2 mm; straight to the side of the shoulder.
+  // Source: ANSUR II: stature 1600 mm, sexes weighted equally, arm 634.2 mm; straight to the side of the shoulder.
   it.each([
     [630, 'reach'],
     [640, 'lean'],
@@ -75,7 +75,7 @@ describe('hands', () => {
   const clarinet = anInstrument({ id: 'held-1', model: 'clarinet' });
   const flute = anInstrument({ id: 'held-2', model: 'flute' });
 
-  // I3: near and far hand. The right thumb keeps a clarinet: the far left hand has to go.
+  // Near and far hand. The right thumb keeps a clarinet: the far left hand has to go.
   it('uses the far hand when the near one holds the instrument', () => {
     const [near, far] = [player(), thingAt(-300, 1700, 1200)];
     const empty = only(near, ...far);
@@ -105,7 +105,7 @@ describe('hands', () => {
 describe('anyone', () => {
   const anyone: Person = { ...PERSON, size: { by: 'anyone' } };
 
-  // I3. Source: ANSUR II derived: arm length P5 50:50 601 mm.
+  // Source: ANSUR II derived: arm length P5 50:50 601 mm.
   it('is judged by the short arm of the survey for what is before him', () => {
     const result = only(aPlayer({ person: anyone }), ...thingAt(0, 1450, 1200));
     expect(result.armReach).toBe(601);

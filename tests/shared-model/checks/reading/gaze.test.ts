@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { turnFor } from '#model/checks/reading/gaze.ts';
 
-// H1. Source of the limits: NUREG-0700 rev 3, 11.3.1.2-2, citing MIL-STD-1472G (15 / 35 / 60 degrees).
+// Source of the limits: NUREG-0700 rev 3, 11.3.1.2-2, citing MIL-STD-1472G (15 / 35 / 60 degrees).
 it.each([
   [0, 'glance'],
   [14.99, 'glance'],

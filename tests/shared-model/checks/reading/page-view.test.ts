@@ -36,7 +36,7 @@ describe('a page seen by an eye 700 mm before its middle', () => {
     expect(view.greatestAngle).toBeCloseTo((Math.acos(700 / view.farthest) * 180) / Math.PI, 9);
   });
 
-  // D3. Foreshortening by the cosine is plane geometry; the limit of 45 degrees is tested in reading.test.ts.
+  // Foreshortening by the cosine is plane geometry; the limit of 45 degrees is tested in reading.test.ts.
   it.each([0, 15, 30, 45, 60, 75])('looks cos %d° as tall when it is tilted by that', (tilt) => {
     const square = only(pageViews(tiltedPage(0), 1, eye)).scale.middle;
     const view = only(pageViews(tiltedPage(tilt), 1, eye));

@@ -49,7 +49,7 @@ describe('a page before a reader', () => {
     expect(result.aside).toBeCloseTo((Math.atan((315 - 19.05) / 700) * 180) / Math.PI, 9);
   });
 
-  // D2: staff 7.0 mm at 700 mm: its space of 1.75 mm appears under 8.59 minutes of arc.
+  // Staff 7.0 mm at 700 mm: its space of 1.75 mm appears under 8.59 minutes of arc.
   it('shows a staff space under the published angle', () => {
     const printed = upright({ sides: [{ ...side, pagesAcross: 1, staffSize: 7 }] });
     const { spaceMinutes } = only(results(withEyesAt(MIDDLE), printed));
@@ -58,7 +58,7 @@ describe('a page before a reader', () => {
     expect(spaceMinutes?.least).toBeGreaterThan(8);
   });
 
-  // D1: 16 minutes of arc at 700 mm are 3.258 mm; here the farthest line is a little farther.
+  // 16 minutes of arc at 700 mm are 3.258 mm; here the farthest line is a little farther.
   it('names the height that lettering needs', () => {
     const { lettering, farthest } = only(results(withEyesAt(MIDDLE), upright()));
     expect(lettering).toBeCloseTo((3.258 * farthest) / 700, 2);
@@ -118,7 +118,7 @@ describe('who reads', () => {
 describe('reading.angle', () => {
   const steep = (angle: number) => withEyesAt(MIDDLE + 700 * Math.tan((angle * Math.PI) / 180));
 
-  // D3. Source of the limit: NUREG-0700 rev 3, 11.3.1, citing MIL-STD-1472G: never less than 45° to the line of sight.
+  // Source of the limit: NUREG-0700 rev 3, 11.3.1, citing MIL-STD-1472G: never less than 45° to the line of sight.
   it('flags a page whose middle is over 45° off square', () => {
     expect(only(results(steep(44.9), upright())).angle).toBeCloseTo(44.9, 9);
     const [found] = find(steep(45.1), upright());

@@ -4,7 +4,7 @@ import { readingFindings } from '#model/checks/reading/findings.ts';
 import { asId } from '#model/document/ids.ts';
 import { aDocument, aPlayer, aStand, SETUP, SIDE } from '../../../helpers/build.ts';
 
-// D4. Source: MOLA, Guidelines for Music Preparation, 2017 edition, p. 5, as quoted: 7.5 mm most readable; 7.0 mm may do
+// Source: MOLA, Guidelines for Music Preparation, 2017 edition, p. 5, as quoted: 7.5 mm most readable; 7.0 mm may do
 // for winds on their own stand, less so for a shared one; under 7.0 unacceptable; over 8.5 to be avoided.
 describe('the librarians’ guideline', () => {
   it.each([

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { heightSeenUnder, minutesOfArc } from '#model/checks/reading/visual-angle.ts';
 
 describe('visual angle', () => {
-  // D1. Source: NUREG-0700 rev 2, 1.3.1-4: height = 6.283 D MA / 21600, the small-angle form of 2 D tan(MA / 2).
+  // Source: NUREG-0700 rev 2, 1.3.1-4: height = 6.283 D MA / 21600, the small-angle form of 2 D tan(MA / 2).
   it('gives the height that the published formula gives', () => {
     expect(heightSeenUnder(16, 700)).toBeCloseTo(3.258, 3);
     for (const distance of [500, 610, 700, 800, 914, 1000]) {
@@ -14,7 +14,7 @@ describe('visual angle', () => {
     }
   });
 
-  // D2 and its table: visual angle 2 atan(h / 2d), worked for common distances of players from their pages.
+  // Exact arithmetic: visual angle 2 atan(h / 2d), for common distances of players from their pages.
   it.each([
     [500, 48.13, 12.03, 51.57, 12.89, 2.327, 2.909],
     [610, 39.45, 9.86, 42.27, 10.57, 2.839, 3.549],

@@ -68,10 +68,10 @@ describe('who and what', () => {
 });
 
 /**
- * Assertion E5 of the project's table of outside values. IBC 1015.2 (text of the California Building Code): guards where the
- * drop is more than 30 in (762 mm); exceptions 2 to 4: not on the audience side of stages and raised platforms.
+ * International Building Code 1015.2 (as printed in the California Building Code): guards where the drop is more than
+ * 30 in (762 mm); exceptions 2 to 4: not on the audience side of stages and raised platforms.
  */
-describe('E5: what the code of guards asks', () => {
+describe('what IBC 1015.2 asks of guards', () => {
   const platform = (height: number) => aPlatform({ height, openEdges: [0, 1, 2, 3] });
 
   test('nothing at a drop of 700 mm', () => {

@@ -117,11 +117,11 @@ describe('what may share its room', () => {
 });
 
 /**
- * Assertion G1 of the project's table of outside values. Source: a quartet-stand design article (woodtools.nov.ru): the lower
- * edges of four desks form a 750 mm square, parts 450 x 295 mm open, desk 430 x 300, lower edge 700 above the floor.
+ * Source: a woodworker's article on a quartet's stands (woodtools.nov.ru): the lower edges of four desks form a 750 mm
+ * square, parts are 450 x 295 mm open, a desk 430 x 300, its lower edge 700 above the floor, tilted about 65 degrees.
  * Exact arithmetic: the pages' top edges form a square of 750 - 2 * 295 * cos(tilt).
  */
-describe('G1: four desks of a quartet', () => {
+describe('four desks of a quartet', () => {
   const quartet = (tilt: number): Stand[] =>
     [0, 90, 180, 270].map((facing, index) => {
       const out = 375 - (300 * Math.cos((tilt * Math.PI) / 180)) / 2;

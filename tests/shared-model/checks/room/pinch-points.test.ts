@@ -1,6 +1,6 @@
 /**
  * ADA/ABA 403.5.1: clear width 36 in (915 mm), which may drop to 32 in (815 mm) for at most 24 in (610 mm), such stretches
- * separated by at least 48 in (1220 mm). Assertions E1 and E2 of the project's table of outside values.
+ * separated by at least 48 in (1220 mm). The millimetres are those the standard prints beside the inches.
  */
 
 import { describe, expect, test } from 'vitest';
@@ -21,7 +21,7 @@ const stretch = (from: number, length: number, width: number): NarrowStretch => 
 });
 const widths = (...all: number[]) => all.map((width, index) => ({ at: index * 100, width }));
 
-describe('E1: 36 in are 914.4 mm, the standard prints 915, and here the printed millimetres count', () => {
+describe('36 in are 914.4 mm, the standard prints 915, and here the printed millimetres count', () => {
   test.each([
     [915, 0],
     [914.5, 1],
@@ -31,7 +31,7 @@ describe('E1: 36 in are 914.4 mm, the standard prints 915, and here the printed 
   });
 });
 
-describe('E2: pinch points', () => {
+describe('pinch points', () => {
   test.each([
     [914, 600, 'pinch'],
     [815, 600, 'pinch'],
