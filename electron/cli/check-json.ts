@@ -1,20 +1,4 @@
-/**
- * `check --json`: everything the checks say, as data. Lengths in millimetres in the stage frame of
- * shared-model/document/records.ts, shares from 0 to 1, times in seconds, numbers in full double precision.
- *
- * - `file`, `setup` `{id, name}`, `setups` `[{id, name}]` of the whole programme, `units` of the sentences.
- * - `findings` `[{code, severity, subjects, labels, measured, required, unit, where, detail, headline, text, advice}]`:
- *   `subjects` are record ids and `labels` what people call them; `where` is `{x, y}` or null; `detail` holds the
- *   further figures that the sentence names.
- * - `sight` `[{player, label, seenWell, median, worst: {seat, label, share}, bands, coveredBy: [{record, label, loss}]}]`.
- * - `reach` `[{grip: {id, player, item, purpose, x, y, z}, hand, distance, armReach, manner, seconds, secondsRange, freeTime}]`.
- * - `routes` `[{player, label, exit, path, width}]`.
- * - `scene`, only with `--geometry`: `seats` (eye points), `targets` (windows), `occluders`, and `visible[seat][target]`,
- *   the share of that window which that eye sees, so that another program can recompute it. A target's window is
- *   `width` wide, from z0 to z1, square to the horizontal line from the eye to (x, y). A capsule is every point
- *   within `r` of the vertical segment from z0 to z1; a box's `size` is [dx, dy, dz] before it is turned by `yaw`
- *   degrees anticlockwise from above. An occluder does not hide the target that is its `owner`.
- */
+/** `check --json`: everything the checks say, as data. Its form is described in DEVELOPERS.md. */
 
 import type { Finding } from '#model/checks/finding.ts';
 import type { Report } from '#model/checks/report.ts';
@@ -29,19 +13,25 @@ export interface Checked {
   readonly document: Document;
   readonly setup: Setup;
   readonly report: Report;
+  /** Of the reader of the file. */
+  readonly notes: readonly string[];
 }
 
 export function checkAsData(checked: Checked, geometry: boolean): object {
-  const { file, document, setup, report } = checked;
+  const { file, document, setup, report, notes } = checked;
   const label = (id: string) => labelOf(document, setup.id, id);
   return {
     file,
+    notes,
     setup: named(setup),
     setups: setupsOf(document).map(named),
     units: concertOf(document).units,
     findings: report.findings.map((finding) => findingAsData(checked, finding)),
     sight: sightAsData(report, label),
-    reach: report.reach,
+    reach: report.reach.map((result) => ({
+      ...result,
+      labels: [label(result.grip.player), label(result.grip.item)],
+    })),
     routes: report.routes.map((route) => ({ label: label(route.player), ...route })),
     ...(geometry ? { scene: sceneAsData(report) } : {}),
   };

@@ -1,18 +1,21 @@
 /** `standlines check` */
 
 import { checkSetup } from '#model/checks/check-setup.ts';
-import type { Surroundings } from './command-line.ts';
+import { tellNotes, type Surroundings } from './command-line.ts';
 import { checkAsData } from './check-json.ts';
 import { checkAsText } from './check-text.ts';
 import { chooseSetup, readInput } from './input.ts';
 import type { CheckOrder } from './usage.ts';
 
 /** Exit code: 1 when something fails and that was to be told, else 0. Throws `UsageError`. */
-export async function check(order: CheckOrder, { fs, print }: Surroundings): Promise<number> {
-  const { file, document } = await readInput(fs, order.file);
+export async function check(order: CheckOrder, surroundings: Surroundings): Promise<number> {
+  const { file, document, notes } = await readInput(surroundings.fs, order.file);
   const setup = chooseSetup(document, order.setup);
   const report = checkSetup(document, setup.id);
-  const checked = { file, document, setup, report };
-  print(order.json ? `${JSON.stringify(checkAsData(checked, order.geometry))}\n` : checkAsText(checked));
+  const checked = { file, document, setup, report, notes };
+  tellNotes(notes, surroundings);
+  surroundings.print(
+    order.json ? `${JSON.stringify(checkAsData(checked, order.geometry))}\n` : checkAsText(checked),
+  );
   return order.strict && report.findings.some((finding) => finding.severity === 'fail') ? 1 : 0;
 }

@@ -23,6 +23,11 @@ export async function commandLine(words: readonly string[], surroundings: Surrou
   }
 }
 
+/** One line each on stderr, so that what is printed stays what it would be without them. */
+export function tellNotes(notes: readonly string[], { complain }: Surroundings): void {
+  for (const note of notes) complain(`standlines: note: ${onOneLine(note)}`);
+}
+
 /** Each verb is loaded when it is wanted, so that the quick ones stay quick. */
 async function carryOut(order: Order, surroundings: Surroundings): Promise<number> {
   if (order.verb === 'check') return (await import('./check.ts')).check(order, surroundings);

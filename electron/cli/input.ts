@@ -16,6 +16,8 @@ export interface Input {
   /** Where it really is. */
   readonly path: string;
   readonly document: Document;
+  /** What the reader of the file should know; the file was read all the same. */
+  readonly notes: readonly string[];
 }
 
 /** Throws `UsageError` for anything that cannot be read as a document. */
@@ -26,7 +28,7 @@ export async function readInput(fs: Fs, file: string): Promise<Input> {
   });
   const read = readDocument(text);
   if (!read.ok) throw new UsageError(`${basename(path)}: ${read.problem.message}`);
-  return { file, path: real, document: read.document };
+  return { file, path: real, document: read.document, notes: read.notes };
 }
 
 /** By id, name or place in the programme; the first setup for null. Throws `UsageError` naming those there are. */

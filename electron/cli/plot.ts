@@ -5,13 +5,14 @@ import { FaultError, faultOf } from '../services/faults.ts';
 import type { Fs } from '../services/fs.ts';
 import { plotDocument } from '../services/plot.ts';
 import { saveFile } from '../services/save-file.ts';
-import type { Surroundings } from './command-line.ts';
+import { tellNotes, type Surroundings } from './command-line.ts';
 import { chooseSetup, readInput } from './input.ts';
 import { UsageError, type PlotOrder } from './usage.ts';
 
 /** Writes the whole PDF or nothing. Throws `UsageError`. */
-export async function plot(order: PlotOrder, { fs, print, now }: Surroundings): Promise<number> {
-  const { document, path } = await readInput(fs, order.file);
+export async function plot(order: PlotOrder, surroundings: Surroundings): Promise<number> {
+  const { fs, print, now } = surroundings;
+  const { document, path, notes: ofReading } = await readInput(fs, order.file);
   const setup = chooseSetup(document, order.setup);
   const out = resolve(order.out);
   if (await isSameFile(fs, out, path))
@@ -22,6 +23,7 @@ export async function plot(order: PlotOrder, { fs, print, now }: Surroundings): 
       now: now(),
     });
     const { warning } = await save(fs, out, bytes);
+    tellNotes(ofReading, surroundings);
     const sheets = `${pages} ${pages === 1 ? 'sheet' : 'sheets'}`;
     print(
       `${order.out}: "${setup.name || setup.id}" at 1:${choice.scale} on ${choice.paper} ${choice.orientation}, ${sheets}\n`,

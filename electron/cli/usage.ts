@@ -11,7 +11,8 @@ export const HELP = `Standlines without a window.
   standlines check FILE [--setup SETUP] [--json] [--geometry] [--strict]
       Says who sees and reaches what in a setup, and what is in the way.
       --setup     its name, id or place in the programme; the first one if left out
-      --json      the same as data; --geometry adds the scene in plain numbers
+      --json      the same as data
+      --geometry  implies --json, and adds the scene in plain numbers
       --strict    exit code 1 when a finding fails a limit
   standlines plot FILE --out FILE.pdf [--setup SETUP] [--paper A4|A3|Letter|Tabloid]
                   [--scale 1:50] [--orientation portrait|landscape]

@@ -26,13 +26,19 @@ export function modelsOf(kind: Kind): readonly string[] {
   return (MODELS[kind] ?? []).map(({ id }) => id);
 }
 
-/** The model a record names that the catalogue does not have, and where; null when all is known. */
-export function unknownModel(record: AnyRecord): { readonly field: string; readonly model: string } | null {
+export interface UnknownModel {
+  /** Where the record names it. */
+  readonly field: string;
+  readonly model: string;
+}
+
+/** The model a record names that the catalogue does not have; null when all is known. */
+export function unknownModel(record: AnyRecord): UnknownModel | null {
   const named = modelNamedBy(record);
   return named && !MODELS[record.kind]?.some(({ id }) => id === named.model) ? named : null;
 }
 
-function modelNamedBy(record: AnyRecord): { readonly field: string; readonly model: string } | null {
+function modelNamedBy(record: AnyRecord): UnknownModel | null {
   if ('model' in record) return { field: 'model', model: record.model };
   if (record.kind !== 'player' || !record.chair) return null;
   return { field: 'chair.model', model: record.chair.model };

@@ -7,7 +7,7 @@ import { documentRuleBroken } from './document-rules.ts';
 import { openEnvelope, type Understanding } from './envelope.ts';
 import { MOST_RECORDS } from './limits.ts';
 import { STEPS, type Json } from './migrate.ts';
-import { unknownModel } from './models.ts';
+import { unknownModel, type UnknownModel } from './models.ts';
 import { badField, failure, type Failure } from './problem.ts';
 import { readRecord } from './record.ts';
 import { VERSION } from './schema.ts';
@@ -86,19 +86,23 @@ function nameOf(raw: unknown): string {
   return ` (${JSON.stringify(kind.slice(0, 20)).slice(1, -1)} ${JSON.stringify(id.slice(0, 64))})`;
 }
 
-/** More than this nobody reads. */
+/** More than this nobody reads; how many there are besides is said in one more. */
 const MOST_NOTES = 20;
 
 function notesOn(records: Iterable<AnyRecord>): string[] {
   const notes: string[] = [];
+  let more = 0;
   for (const record of records) {
     const unknown = unknownModel(record);
     if (!unknown) continue;
-    notes.push(
-      `${record.kind} ${shown(record.id)}: the catalogue has no ${unknown.field} ${shown(unknown.model)}; ` +
-        'it is taken for a usual one.',
-    );
-    if (notes.length === MOST_NOTES) break;
+    if (notes.length === MOST_NOTES) more++;
+    else notes.push(noteOn(record, unknown));
   }
-  return notes;
+  return more === 0
+    ? notes
+    : [...notes, `The catalogue does not have what ${more} more of the records name.`];
+}
+
+function noteOn({ kind, id }: AnyRecord, { field, model }: UnknownModel): string {
+  return `${kind} ${shown(id)}: the catalogue has no ${field} ${shown(model)}; it is taken for a usual one.`;
 }

@@ -105,3 +105,73 @@ it('a bug is thrown and not told as bad input', async () => {
   const told = { fs: broken, now: () => new Date(), print: () => undefined, complain: () => undefined };
   await expect(commandLine(words, told)).rejects.toThrow('planted');
 });
+
+describe('a model that the catalogue does not have', () => {
+  const odd = aDocument(aPlayer(), anInstrument({ model: 'oboe-of-glass' }), aStand({ model: 'of-ice' }));
+  const notes = [
+    'instrument "instrument-1": the catalogue has no model "oboe-of-glass"; it is taken for a usual one.',
+    'stand "stand-1": the catalogue has no model "of-ice"; it is taken for a usual one.',
+  ];
+  const lines = notes.map((note) => `standlines: note: ${note}`);
+
+  it('is noted in a line each, and the check is made', async () => {
+    const { code, out, complaints } = await run(odd, 'check');
+    expect([code, complaints]).toEqual([0, lines]);
+    expect(out).not.toContain('oboe-of-glass');
+  });
+
+  it('is noted in the data, which stays JSON', async () => {
+    const { code, out, complaints } = await run(odd, 'check', '--json');
+    expect([code, complaints]).toEqual([0, lines]);
+    expect(JSON.parse(out)).toMatchObject({ notes });
+  });
+
+  it('is noted, and the plot is printed', async () => {
+    const { code, complaints } = await run(odd, 'plot', '--out', join(temporaryFolder(), 'plot.pdf'));
+    expect([code, complaints]).toEqual([0, lines]);
+  });
+
+  it('is not mentioned where the command is refused: that is one line', async () => {
+    const { code, complaints } = await run(odd, 'check', '--setup', 'Encore');
+    expect([code, complaints.length]).toEqual([2, 1]);
+    expect(complaints[0]).toContain('no setup "Encore"');
+  });
+
+  it('is noted twenty times, and the rest are counted', async () => {
+    const stands = Array.from({ length: 25 }, (_, index) =>
+      aStand({ id: `stand-${index + 1}`, model: 'of-ice', x: 50 * index }),
+    );
+    const { complaints } = await run(aDocument(...stands), 'check');
+    expect(complaints).toHaveLength(21);
+    expect(complaints[20]).toBe(
+      'standlines: note: The catalogue does not have what 5 more of the records name.',
+    );
+  });
+});
+
+it('a concert whose models are all known has no notes', async () => {
+  const { out } = await run(aDocument(), 'check', '--json');
+  expect(JSON.parse(out)).toMatchObject({ notes: [] });
+});
+
+it('the data have the form that DEVELOPERS.md describes', async () => {
+  const { out } = await run(aDocument(aPlayer(), READER), 'check', '--geometry');
+  const data = JSON.parse(out) as Readonly<Record<string, unknown>>;
+  const keysOf = (value: unknown): string[] => Object.keys(value as object).sort();
+  const first = (name: string): unknown => (data[name] as readonly unknown[])[0];
+  expect(Object.keys(data)).toEqual(
+    'file notes setup setups units findings sight reach routes scene'.split(' '),
+  );
+  expect(keysOf(first('findings'))).toEqual(
+    'advice code detail headline labels measured required severity subjects text unit where'.split(' '),
+  );
+  expect(keysOf(first('sight'))).toEqual('bands coveredBy label median player seenWell worst'.split(' '));
+  expect(keysOf(first('reach'))).toEqual(
+    'armReach armResidual distance freeTime grip hand labels manner reachInPlace seconds secondsRange stoops'.split(
+      ' ',
+    ),
+  );
+  expect(keysOf(first('routes'))).toEqual('exit label path player width'.split(' '));
+  expect(first('reach')).toMatchObject({ labels: ['player 1', 'stand 1'] });
+  expect(keysOf(data['scene'])).toEqual('occluders seats targets visible'.split(' '));
+});
