@@ -4,10 +4,12 @@ import fc from 'fast-check';
 import { VENUE_MODELS } from '#model/catalogue/venues.ts';
 import { add } from '#model/commands/add.ts';
 import { align, distribute, mirror } from '#model/commands/arrange-items.ts';
+import { removeWithBelongings } from '#model/commands/belongings.ts';
 import type { Outcome } from '#model/commands/command.ts';
 import { duplicate } from '#model/commands/duplicate.ts';
 import { move, placeAt } from '#model/commands/move.ts';
 import { insertCorner, moveCorners, removeCorner } from '#model/commands/platform-outline.ts';
+import { setEyeContact } from '#model/commands/need-not-see.ts';
 import { remove } from '#model/commands/remove.ts';
 import { replaceVenue } from '#model/commands/replace-venue.ts';
 import { seatPlayer } from '#model/commands/seat-player.ts';
@@ -90,6 +92,13 @@ const MAKERS: readonly Maker[] = [
   (document, draw) => mirror(document, { ids: draw.ids(document) }),
   (document, draw) => duplicate(document, { ids: draw.ids(document), dx: draw.length(), dy: draw.length() }),
   (document, draw) => remove(document, { ids: draw.ids(document) }),
+  (document, draw) => removeWithBelongings(document, { ids: draw.ids(document) }),
+  (document, draw) =>
+    setEyeContact(document, {
+      setup: draw.id(document, 'setup'),
+      pair: [draw.id(document, 'player'), draw.id(document, 'player')],
+      needed: draw.from([false, true]),
+    }),
   (document, draw) => {
     const { id: _, ...fields } = SOURCES[draw.below(SOURCES.length)] ?? SOURCES[0] ?? {};
     return add(document, fields as Parameters<typeof add>[1]);
