@@ -6,7 +6,6 @@
 import { duplicate } from '#model/commands/duplicate.ts';
 import { align, distribute, mirror } from '#model/commands/arrange-items.ts';
 import { move } from '#model/commands/move.ts';
-import { remove } from '#model/commands/remove.ts';
 import { turnBy, turnTowards } from '#model/commands/turn.ts';
 import type { Outcome } from '#model/commands/command.ts';
 import { belongsTo } from '#model/document/document.ts';
@@ -16,7 +15,9 @@ import { text } from './text.ts';
 import { commandWords } from './command-words.ts';
 import * as looking from './looking.ts';
 import * as filing from './filing.ts';
+import { removeFrom } from './removing.ts';
 import { askForSetupName, addSetupCopy, addEmptySetup } from './setup-actions.ts';
+import { STEPS, type Steps } from './steps.ts';
 
 export interface Action {
   readonly id: string;
@@ -68,16 +69,17 @@ const onSelection =
   (editor: Editor) =>
     editor.carryOut(command(editor.session.settled, placedSelection(editor)));
 
-const nudge = (dx: number, dy: number) => (editor: Editor) => {
+/** `right` and `up` are -1, 0 or 1: stage left and upstage are positive. */
+const nudge = (size: keyof Steps, right: number, up: number) => (editor: Editor) => {
   const ids = placedSelection(editor);
-  if (ids.length === 0) return looking.panBy(editor, dx, dy);
+  if (ids.length === 0) return looking.panBy(editor, right, up);
+  const step = STEPS[editor.units][size];
+  const [dx, dy] = [right * step, up * step];
   if (editor.carryOut(move(editor.session.settled, { ids, dx, dy }))) looking.tellWhere(editor);
 };
 
 const turn = (by: number) => onSelection((document, ids) => turnBy(document, { ids, by, about: 'own' }));
 
-const FINE = 10;
-const COARSE = 100;
 const w = commandWords;
 
 export const ACTIONS: readonly Action[] = [
@@ -123,7 +125,7 @@ export const ACTIONS: readonly Action[] = [
     keys: ['Delete', 'Backspace'],
     onPlan: true,
     may: ({ session }) => session.selection.length > 0,
-    run: (e) => e.carryOut(remove(e.session.settled, { ids: e.session.selection })),
+    run: (e) => removeFrom(e, e.session.selection),
   }),
   action({
     id: 'edit.copy',
@@ -201,50 +203,50 @@ export const ACTIONS: readonly Action[] = [
     words: w.moveStageLeft,
     keys: ['ArrowRight'],
     onPlan: true,
-    run: nudge(FINE, 0),
+    run: nudge('fine', 1, 0),
   }),
   action({
     id: 'move.right',
     words: w.moveStageRight,
     keys: ['ArrowLeft'],
     onPlan: true,
-    run: nudge(-FINE, 0),
+    run: nudge('fine', -1, 0),
   }),
-  action({ id: 'move.up', words: w.moveUpstage, keys: ['ArrowUp'], onPlan: true, run: nudge(0, FINE) }),
+  action({ id: 'move.up', words: w.moveUpstage, keys: ['ArrowUp'], onPlan: true, run: nudge('fine', 0, 1) }),
   action({
     id: 'move.down',
     words: w.moveDownstage,
     keys: ['ArrowDown'],
     onPlan: true,
-    run: nudge(0, -FINE),
+    run: nudge('fine', 0, -1),
   }),
   action({
     id: 'move.leftFar',
     words: w.moveStageLeftFar,
     keys: ['Shift+ArrowRight'],
     onPlan: true,
-    run: nudge(COARSE, 0),
+    run: nudge('coarse', 1, 0),
   }),
   action({
     id: 'move.rightFar',
     words: w.moveStageRightFar,
     keys: ['Shift+ArrowLeft'],
     onPlan: true,
-    run: nudge(-COARSE, 0),
+    run: nudge('coarse', -1, 0),
   }),
   action({
     id: 'move.upFar',
     words: w.moveUpstageFar,
     keys: ['Shift+ArrowUp'],
     onPlan: true,
-    run: nudge(0, COARSE),
+    run: nudge('coarse', 0, 1),
   }),
   action({
     id: 'move.downFar',
     words: w.moveDownstageFar,
     keys: ['Shift+ArrowDown'],
     onPlan: true,
-    run: nudge(0, -COARSE),
+    run: nudge('coarse', 0, -1),
   }),
   action({
     id: 'select.next',

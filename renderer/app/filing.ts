@@ -19,9 +19,9 @@ export async function startNew(editor: Editor): Promise<void> {
 export async function openDemo(editor: Editor): Promise<void> {
   if (!(await editor.desk.mayLeave())) return;
   const answer = await editor.host.call('files.demo');
-  if (!answer.ok) return editor.warn(answer.error.message);
+  if (!answer.ok) return editor.warn(answer.error.message, 'opening');
   const reading = readDocument(answer.value.text);
-  if (!reading.ok) return editor.warn(reading.problem.message);
+  if (!reading.ok) return editor.warn(`${answer.value.name}: ${reading.problem.message}`, 'opening');
   editor.desk.begin(reading.document, answer.value.name, { pristine: true });
 }
 

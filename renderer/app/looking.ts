@@ -8,6 +8,7 @@ import { planExtent, stageExtent } from '#model/drawing/plan.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
 import { atRatio, extentOf, fitted, grown, panned, zoomedAt, type Camera } from '../canvas/camera.ts';
 import type { Editor } from '../state/editor.svelte.ts';
+import type { View } from '../state/view.svelte.ts';
 import { glideTo } from './glide.ts';
 import { text } from './text.ts';
 
@@ -16,6 +17,8 @@ const ROUND_SELECTION = 900;
 /** In pixels: the words, figures and edge marks of the drawing stand outside the platform. */
 const WITH_WORDS = { top: 92, bottom: 84, sides: 104 };
 const WITH_HOUSE = { top: 92, bottom: 36, sides: 40 };
+/** Of the height of the view, for the front of the house when a concert is opened. */
+const HOUSE_SHARE = 0.33;
 const CLOSE = { top: 48, bottom: 48, sides: 48 };
 
 export function undo(editor: Editor): void {
@@ -54,26 +57,51 @@ export function panBy({ view }: Editor, right: number, up: number): void {
 }
 
 export function showEverything(editor: Editor): void {
-  glideTo(editor.view, fitted(planExtent(editor.session.document), editor.view.size, WITH_HOUSE));
+  frame(editor.view, () => wholeOf(editor), glideTo);
 }
 
-/** Everything; but not so small that the players are mere dots: then the platform and the front of the house. */
-export function showAtFirst({ session, view }: Editor): void {
-  const extent = planExtent(session.document);
-  const whole = fitted(extent, view.size, WITH_HOUSE);
-  const least = atRatio(whole, SMALLEST_AT_FIRST).scale;
-  if (whole.scale >= least) return void (view.camera = whole);
+export function showStage(editor: Editor): void {
+  frame(editor.view, () => stageOf(editor), glideTo);
+}
+
+/** The platform, so that everyone on it can be told apart, over the front of the house; or all, if all is as large. */
+export function showAtFirst(editor: Editor): void {
+  frame(editor.view, () => firstOf(editor), jumpTo);
+}
+
+/** After the window has another size: shows the same again, unless the view was moved by hand since. */
+export function showAgain({ view }: Editor): void {
+  const { framing } = view;
+  if (framing && view.camera === framing.camera) frame(view, framing.again, jumpTo);
+}
+
+function frame(view: View, again: () => Camera, go: (view: View, camera: Camera) => void): void {
+  const camera = again();
+  view.framing = { camera, again };
+  go(view, camera);
+}
+
+function jumpTo(view: View, camera: Camera): void {
+  view.camera = camera;
+}
+
+const wholeOf = ({ session, view }: Editor): Camera =>
+  fitted(planExtent(session.document), view.size, WITH_HOUSE);
+
+const stageOf = ({ session, view }: Editor): Camera =>
+  fitted(stageExtent(session.document, session.setup), view.size, WITH_WORDS);
+
+function firstOf(editor: Editor): Camera {
+  const { session, view } = editor;
+  const margins = { ...WITH_WORDS, bottom: Math.max(WITH_WORDS.bottom, view.size.height * HOUSE_SHARE) };
+  const extent = stageExtent(session.document, session.setup);
+  const stage = fitted(extent, view.size, margins);
+  const whole = wholeOf(editor);
+  if (whole.scale >= stage.scale) return whole;
+  // A wide platform is not as high as its room: what is left over goes to the house.
   const top = extent.y + extent.height;
-  view.camera = {
-    scale: least,
-    centre: { x: whole.centre.x, y: top - (view.size.height / 2 - WITH_HOUSE.top) / least },
-  };
-}
-
-const SMALLEST_AT_FIRST = 140;
-
-export function showStage({ session, view }: Editor): void {
-  glideTo(view, fitted(stageExtent(session.document, session.setup), view.size, WITH_WORDS));
+  const centreY = top - (view.size.height / 2 - margins.top) / stage.scale;
+  return { ...stage, centre: { x: stage.centre.x, y: centreY } };
 }
 
 export function showSelection({ session, view }: Editor): void {

@@ -1,4 +1,4 @@
-/** A suggested change in words: "Move stand 3 120 mm towards stage left". */
+/** A suggested change in words: "Move stand 3 by 120 mm towards stage left". */
 
 import type { ItemChange, RemedyChange } from '#model/checks/finding.ts';
 import { formatLength, type Units } from '#model/document/measures.ts';
@@ -15,7 +15,7 @@ export function remedyWords(remedy: RemedyChange, nameOf: (id: string) => string
     case 'move':
       return words.move(nameOf(remedy.item), wayWords(remedy, units));
     case 'turn':
-      return words.turn(nameOf(remedy.item), Math.abs(Math.round(remedy.by)), remedy.by > 0 ? 'SL' : 'SR');
+      return words.turn(nameOf(remedy.item), Math.abs(Math.round(remedy.by)), sideWords(remedy.by));
   }
 }
 
@@ -25,8 +25,14 @@ function lowerWords({ item, by }: ItemChange, nameOf: (id: string) => string, un
 }
 
 function wayWords({ dx, dy }: { readonly dx: number; readonly dy: number }, units: Units): string {
+  const { across, upstage, downstage } = text.findings.remedy;
   const parts: string[] = [];
-  if (Math.abs(dx) >= 0.5) parts.push(`${formatLength(Math.abs(dx), units)} ${dx > 0 ? 'SL' : 'SR'}`);
-  if (Math.abs(dy) >= 0.5) parts.push(`${formatLength(Math.abs(dy), units)} ${dy > 0 ? 'US' : 'DS'}`);
+  if (Math.abs(dx) >= 0.5) parts.push(across(formatLength(Math.abs(dx), units), sideWords(dx)));
+  if (Math.abs(dy) >= 0.5) parts.push((dy > 0 ? upstage : downstage)(formatLength(Math.abs(dy), units)));
   return text.list(parts);
+}
+
+function sideWords(way: number): string {
+  const { left, right } = text.findings.remedy.sides;
+  return way > 0 ? left : right;
 }

@@ -68,14 +68,21 @@ const guides: Readonly<Record<GuideReason, (others: string, distance: string) =>
   midway: (others) => (others ? `half-way between ${others}` : 'half-way'),
 };
 
+/** "1 place", "2 places". */
+const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+
+const points = (count: number): string => counted(Math.abs(count), 'point', 'points');
+const places = (count: number): string => counted(count, 'place', 'places');
+
 /** With a space that does not break. */
 const percent = (share: number): string => `${Math.round(share * 100)}\u00a0%`;
 
 const english = {
   product: 'Standlines',
   percent,
-  copied: (count: number) => (count === 1 ? 'Copied' : `Copied ${count} things`),
+  copied: (count: number) => `Copied ${counted(count, 'thing', 'things')}`,
   did: (label: string) => `Done: ${label}`,
+  removedAlong: (who: string, what: string) => `Deleted ${who}, and what came along: ${what}.`,
   undid: (label: string) => `Undone: ${label}`,
   redid: (label: string) => `Done again: ${label}`,
   kinds,
@@ -148,21 +155,22 @@ const english = {
     how: 'Click one, then click on the plan. Enter puts it in the middle.',
     placing: (name: string) => `Click on the plan to set down: ${name}`,
     stop: 'Stop placing',
-    count: (count: number) => (count === 1 ? '1 thing' : `${count} things`),
+    count: (count: number) => counted(count, 'thing', 'things'),
   },
 
   outline: {
     label: 'On the platform',
     empty: 'Nothing stands here yet.',
     house: 'Platform and house',
-    findings: (count: number) => (count === 1 ? '1 finding' : `${count} findings`),
+    findings: (count: number) => counted(count, 'finding', 'findings'),
   },
 
   plan: {
     label: 'Plan of the platform and the house',
-    help: 'Arrow keys move what is selected by 10 millimetres, with Shift by 100. Square brackets turn it. The list “On the platform” has every item with its position.',
+    help: (fine: string, coarse: string) =>
+      `Arrow keys move what is selected by ${fine}, with Shift by ${coarse}. Square brackets turn it. The list “On the platform” has every item with its position.`,
     summary: (setup: string, items: number, seats: number) =>
-      `${setup}: ${items} items on the platform, ${seats} places in the house.`,
+      `${setup}: ${counted(items, 'item', 'items')} on the platform, ${places(seats)} in the house.`,
     zoomIn: 'Larger',
     zoomOut: 'Smaller',
     fit: 'Show everything',
@@ -184,23 +192,23 @@ const english = {
     worstHelp: 'Each seat shows whom it sees least of',
     off: 'Plain seats',
     nobody: 'Nobody plays here yet: place a player and the house tells what it sees of him.',
+    noPlaces: 'The house has no places yet, so there is nowhere to judge from.',
     seenWell: (share: number) => `${percent(share)} of the places see well`,
     figure: (share: number) => percent(share),
     ofPlaces: 'of places see well',
     change: (points: number) => `${points > 0 ? '+' : '−'}${Math.abs(points)}`,
-    changeWords: (points: number) =>
-      points > 0 ? `${points} points more than before` : `${-points} points fewer than before`,
+    changeWords: (change: number) => `${points(change)} ${change > 0 ? 'more' : 'fewer'} than before`,
     median: (share: number) => `middle seat sees ${percent(share)}`,
     worstSeat: (label: string, share: number) => `worst: ${label}, ${percent(share)}`,
     legend: 'Share of the player that a seat sees',
-    bandCount: (words: string, count: number) => `${words}: ${count} places`,
+    bandCount: (words: string, count: number) => `${words}: ${places(count)}`,
     changes: (
-      changes: readonly { readonly player: string; readonly now: number; readonly points: number }[],
+      changes: readonly { readonly player: string; readonly now: number; readonly change: number }[],
     ) =>
       changes
         .map(
-          ({ player, now, points }) =>
-            `${player}: ${percent(now)} of places see well, ${Math.abs(points)} points ${points > 0 ? 'more' : 'fewer'}`,
+          ({ player, now, change }) =>
+            `${player}: ${percent(now)} of places see well, ${points(change)} ${change > 0 ? 'more' : 'fewer'}`,
         )
         .join('; '),
     calculating: 'Looking…',
@@ -231,30 +239,34 @@ const english = {
     show: 'Show it on the plan',
     showAll: (count: number) => `Show all ${count}`,
     count: (fails: number, cautions: number) =>
-      `${fails} failing, ${cautions} ${cautions === 1 ? 'caution' : 'cautions'}`,
+      `${fails} failing, ${counted(cautions, 'caution', 'cautions')}`,
     disclaimer:
       'Edges, cables, routes and loads are cautions of this tool. Local codes, the venue and licensed practice decide.',
     remedy: {
       lower: (item: string, by: string) => `Lower ${item} by ${by}`,
       raise: (item: string, by: string) => `Raise ${item} by ${by}`,
-      move: (item: string, way: string) => `Move ${item} ${way}`,
-      turn: (item: string, by: number, side: string) => `Turn ${item} by ${by}° ${side}`,
+      move: (item: string, way: string) => `Move ${item} by ${way}`,
+      turn: (item: string, by: number, side: string) => `Turn ${item} by ${by}° towards ${side}`,
+      sides: { left: 'stage left', right: 'stage right' },
+      across: (distance: string, side: string) => `${distance} towards ${side}`,
+      upstage: (distance: string) => `${distance} upstage`,
+      downstage: (distance: string) => `${distance} downstage`,
     },
   },
 
   properties: {
     label: 'Properties',
-    many: (count: number) => `${count} things selected`,
+    many: (count: number) => `${counted(count, 'thing', 'things')} selected`,
     nothing: 'Nothing selected',
     nothingHelp: 'Click something on the plan or in the list. Here are the platform and the house meanwhile.',
     name: 'Name',
     position: 'Position',
     across: 'From the centre line',
     depth: 'From the front edge',
-    acrossHint: 'SL towards stage left, SR towards stage right',
-    depthHint: 'US upstage, DS downstage',
+    acrossHint: 'SL: towards stage left. SR: towards stage right.',
+    depthHint: 'US: upstage of the front edge. DS: downstage of it.',
     facing: 'Faces',
-    facingHint: '0 is straight at the house; positive towards stage left',
+    facingHint: '20 SR, 40 SL, house, upstage. Bare numbers are degrees, positive towards stage left.',
     deskFacing: 'Desk faces',
     faceHouse: 'Face the house',
     house: 'The house',
@@ -272,7 +284,15 @@ const english = {
     depthSize: 'Depth',
     height: 'Height',
     model: 'Model',
-    notALength: 'Not a length. Write 820, 2.4 m or 7\' 6".',
+    bareNumbers: { metric: 'Bare numbers are millimetres.', imperial: 'Bare numbers are inches.' },
+    notALength: {
+      metric: 'Not a length. Write 820, 2.4 m or 7\' 6": bare numbers are millimetres.',
+      imperial: 'Not a length. Write 7\' 6", 90 1/2" or 90: bare numbers are inches.',
+    },
+    notAFacing:
+      'Not a direction. Write degrees with a side (20 SR, 40 SL), house, upstage, stage left or stage right.',
+    beyondHalfTurn:
+      'Write degrees from -180 to 180, or from 0 to 180 with a side: 20 SR, 40 SL. 0 is straight at the house.',
     wrongSide: (positive: string, negative: string) => `Write ${positive} or ${negative} here.`,
     notANumber: 'Not a number.',
     none: 'None',
@@ -305,6 +325,8 @@ const english = {
     freeTime: 'Rest to pick it up',
     freeTimeHint: 'seconds; empty when not known',
     seconds: 's',
+    eyeContact: 'Must see and be seen by',
+    eyeContactHelp: 'In this setup. Take the tick away where two may do without seeing each other.',
     reads: 'Reads at',
     readsNowhere: 'Reads from no stand yet.',
     giveStand: 'Give a stand',
@@ -324,6 +346,10 @@ const english = {
     pages: 'Pages side by side',
     paper: 'Paper',
     otherPaper: (width: string, height: string) => `${width} × ${height}`,
+    staffSize: 'Staff height, printed',
+    staffSizeHint:
+      'From the bottom to the top line of one staff, in millimetres. Empty when not known; then the size of the notes is not judged.',
+    millimetres: 'mm',
     turned: 'Pages are turned here',
     freeTime: 'Rest to turn in',
   },
@@ -364,7 +390,7 @@ const english = {
     stepFree: 'Without steps',
     venue: 'House',
     otherHouse: 'Another house…',
-    seats: (count: number) => (count === 1 ? '1 place' : `${count} places`),
+    seats: places,
     blocks: 'Seats',
     addBlock: 'Add seats',
     places: 'Single places',
@@ -384,7 +410,10 @@ const english = {
     curveHint: '0: straight rows',
     staggered: 'Every second row shifted by half a seat',
     aisles: 'Aisles',
-    aislesHint: 'after seat : width, for instance 9 : 1100',
+    aislesHint: {
+      metric: 'after seat : width, for instance 9 : 1100',
+      imperial: 'after seat : width, for instance 9 : 3\' 6"',
+    },
     rail: 'Rail before the front row',
     eyeHeight: 'Eyes above the row’s floor',
     firstRow: 'First row is called',
@@ -415,7 +444,10 @@ const english = {
   files: {
     saved: 'saved',
     savedAs: (name: string) => `Saved ${name}`,
-    notKept: (message: string) => `Your unsaved work cannot be kept safe on the side: ${message}`,
+    notKept: (name: string, message: string) =>
+      `The unsaved work in “${name}” cannot be kept safe on the side; save it to a file soon. (${message})`,
+    changed: (name: string) => `Another program has changed “${name}”. This window still shows it as it was.`,
+    loadChanged: 'Load it as it is now',
     demoName: 'Demo concert',
     untitled: 'Untitled',
     opened: (name: string) => `Opened ${name}`,
@@ -519,14 +551,15 @@ const english = {
 
   hints: {
     label: 'First steps',
+    lengths: { metric: '820, 2.4 m and 7\' 6"', imperial: '7\' 6", 90 and 2.4 m' },
     count: (step: number, steps: number) => `Try this, ${step} of ${steps}`,
     next: 'Next',
     away: 'Put away',
-    steps: [
+    steps: (lengths: string) => [
       'Each seat is coloured and filled as far as it sees the player it sees worst. Choose another player below the plan.',
       'Setup 2 has real faults: click one in the list of findings and the plan goes there.',
       'Drag a music stand: seats and figures follow your hand. Escape puts it back.',
-      'Type the place of what is selected: 820, 2.4 m and 7\' 6" all work.',
+      `Type the place of what is selected: ${lengths} all work.`,
       'Click a seat to see what is in its way. Then print: the plot is exactly to scale.',
     ],
   },

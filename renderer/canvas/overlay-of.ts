@@ -13,6 +13,7 @@ import { grown, holds, visibleExtent } from './camera.ts';
 import { platformCorners, turnHandle } from './handles.ts';
 import { pickOutline } from './pickables.ts';
 import type { DrawnGuide, Overlay, OverlayInks, Remark } from './overlay.ts';
+import { gathered, type Pin } from './pins.ts';
 import type { Guide } from './snapping.ts';
 import type { HandTraces } from './traces.svelte.ts';
 
@@ -61,29 +62,27 @@ function drawnGuide({ session, units }: Editor, guide: Guide): DrawnGuide {
   return { axis: guide.axis, at: guide.at, words };
 }
 
+/** The chosen finding's own pin, above those of the others, gathered where they would cover each other. */
 function remarksOf({ checks, view, session }: Editor): Remark[] {
   if (checks.judged?.setup !== session.setup) return [];
   const inView = grown(visibleExtent(view.camera, view.size), NEAR);
-  const atSpot = new Map<string, number>();
-  const remarks: Remark[] = [];
+  const pins: Pin[] = [];
+  const chosen: Remark[] = [];
   for (const [index, finding] of (checks.report?.findings ?? []).entries()) {
     const { where, severity } = finding;
-    const chosen = keyOf(finding) === view.finding;
+    if (!where || !holds(inView, where)) continue;
+    const pin = { where, severity, number: index + 1 };
+    if (keyOf(finding) === view.finding) chosen.push({ ...pin, chosen: true, more: 0 });
     // Notes are many and not urgent: they show when they are looked at.
-    if (!where || !holds(inView, where) || (severity === 'note' && !chosen)) continue;
-    if (remarks.length >= MOST_REMARKS && !chosen) continue;
-    const spot = `${Math.round(where.x / NEAR)} ${Math.round(where.y / NEAR)}`;
-    const beside = atSpot.get(spot) ?? 0;
-    atSpot.set(spot, beside + 1);
-    remarks.push({ where, severity, number: index + 1, chosen, beside });
+    else if (severity !== 'note' && pins.length < MOST_PINS) pins.push(pin);
   }
-  return remarks;
+  return [...gathered(pins, view.camera.scale), ...chosen];
 }
 
 /** More pins than this hide the plan; the list has the rest. */
-const MOST_REMARKS = 60;
+const MOST_PINS = 200;
 
-/** Remarks in the same square of this many mm would cover each other. */
+/** Round the view, mm: a pin's head is beside its spot. */
 const NEAR = 200;
 
 /** From the place looked into to every player, by what it sees of him. */

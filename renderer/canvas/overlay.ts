@@ -8,6 +8,7 @@ import type { Vec2 } from '#model/geometry/frame.ts';
 import { signedArea, type Polygon } from '#model/geometry/polygon.ts';
 import { toScreen, type Camera, type Extent, type ViewSize } from './camera.ts';
 import { DRAWING_FACE } from './painter.ts';
+import { hangs, isSmallAt, PIN, type Pin } from './pins.ts';
 
 export interface OverlayInks {
   readonly ink: string;
@@ -28,13 +29,10 @@ export interface DrawnGuide {
   readonly words: string;
 }
 
-export interface Remark {
-  readonly where: Vec2;
-  readonly severity: Severity;
-  readonly number: number;
+export interface Remark extends Pin {
   readonly chosen: boolean;
-  /** How many remarks stand at the same spot before this one: their heads are set side by side. */
-  readonly beside: number;
+  /** How many others, not graver, are gathered under this pin. */
+  readonly more: number;
 }
 
 export interface Overlay {
@@ -56,15 +54,10 @@ export interface Overlay {
 export const SIZE = {
   handle: 6,
   corner: 5,
-  remark: 10,
-  smallRemark: 5,
   halo: 4,
   line: 1.5,
   text: 12,
 } as const;
-
-/** Pixels a millimetre: where the whole house shows, remarks are small and without figures, or they would hide it. */
-const SMALL_BELOW = 0.036;
 
 export interface OverlayFrame {
   readonly camera: Camera;
@@ -201,19 +194,36 @@ function paintMarquee(pen: Pen, extent: Extent, { camera, view, inks }: OverlayF
 /** A pin whose head says by its shape how grave it is: disc, triangle, ring. It stands beside what it is about. */
 function paintRemark(pen: Pen, remark: Remark, { camera, view, inks }: OverlayFrame): void {
   const spot = toScreen(camera, view, remark.where);
-  const isSmall = camera.scale < SMALL_BELOW && !remark.chosen;
-  const size = isSmall ? SIZE.smallRemark : remark.chosen ? SIZE.remark + 3 : SIZE.remark;
-  const at = { x: spot.x + size * (1.4 + remark.beside * 2.1), y: spot.y - size * 2.4 };
+  const isSmall = isSmallAt(camera.scale) && !remark.chosen;
+  const size = isSmall ? PIN.small : remark.chosen ? PIN.chosen : PIN.usual;
+  const at = { x: spot.x + size * 1.4, y: spot.y + size * (hangs(remark) ? 2.4 : -2.4) };
   const colour = remark.severity === 'note' ? inks.faint : inks.pencil;
   pen.setLineDash([]);
   strokeLine(pen, [spot, at], inks.paper, 3.5);
   strokeLine(pen, [spot, at], colour, 1.5);
   disc(pen, spot, 2, colour);
+  if (remark.more > 0 && !isSmall) paintMore(pen, { ...at, x: at.x + size }, remark.more, inks);
   paintHead(pen, { at, size, severity: remark.severity, colour }, inks);
   if (isSmall) return;
   const onHead = { fail: inks.paper, caution: inks.pencil, note: inks.ink }[remark.severity];
   pen.fillStyle = onHead;
   words(pen, String(remark.number), { x: at.x, y: at.y + (remark.severity === 'caution' ? 2 : 0.5) }, 700);
+}
+
+/** "+2" on a slip of paper that comes out from under the head. */
+function paintMore(pen: Pen, { x, y }: Vec2, more: number, inks: OverlayInks): void {
+  const label = `+${more}`;
+  pen.font = `700 ${SIZE.text - 1}px "${DRAWING_FACE}", sans-serif`;
+  const width = pen.measureText(label).width + 7;
+  pen.fillStyle = inks.paper;
+  pen.strokeStyle = inks.pencil;
+  pen.lineWidth = 1;
+  pen.beginPath();
+  pen.rect(Math.round(x - 6) + 0.5, Math.round(y - 7) + 0.5, Math.round(width + 5), 14);
+  pen.fill();
+  pen.stroke();
+  pen.fillStyle = inks.pencil;
+  words(pen, label, { x: x + width / 2, y: y + 1 }, 700);
 }
 
 interface Head {

@@ -5,8 +5,8 @@ import type { Document } from '#model/document/document.ts';
 import { readDocument } from '#model/file-format/read.ts';
 
 export interface Opening {
-  /** A file to open over the demo: named on the command line, or the last one. */
-  readonly file: Handle | null;
+  /** Files to open over the demo: the first that can be. */
+  readonly files: readonly Handle[];
   readonly kept: readonly Recoverable[];
   /** Nothing was ever opened here: show the first steps. */
   readonly first: boolean;
@@ -20,8 +20,11 @@ export interface Begun {
   readonly opening: Opening;
 }
 
-/** The demo is always read, so that there is a concert to show whatever becomes of the other file. */
-export async function begin(host: Host): Promise<Result<Begun>> {
+/**
+ * The demo is always read, so that there is a concert to show whatever becomes of the other file. `before`: the file
+ * that this window worked on before it was loaded anew; null: on none; undefined: it is a new window.
+ */
+export async function begin(host: Host, before?: Handle | null): Promise<Result<Begun>> {
   const hello = await host.call('app.hello');
   if (!hello.ok) return hello;
   const [settings, demo, recent, kept] = await Promise.all([
@@ -43,10 +46,16 @@ export async function begin(host: Host): Promise<Result<Begun>> {
       document: reading.document,
       name: demo.value.name,
       opening: {
-        file: hello.value.open ?? last,
+        files: filesToOpen(before, hello.value.open ?? last),
         kept: kept.ok ? kept.value : [],
         first: last === null && hello.value.open === null,
       },
     },
   };
+}
+
+/** The window's own file, then the usual one; what a window with a concert in no file shows comes from the demo. */
+function filesToOpen(before: Handle | null | undefined, usual: Handle | null): Handle[] {
+  if (before === null) return [];
+  return [...new Set([before, usual])].filter((handle) => handle !== undefined && handle !== null);
 }

@@ -54,9 +54,13 @@ export interface Asking {
 }
 
 export interface DeskNews {
-  identity(now: FileIdentity): void;
-  /** Something the user should read, but need not answer. */
-  remark(message: string, kind: 'done' | 'warning' | 'failed'): void;
+  /** Another document is on the desk, or this one has been written to a file. */
+  identity(now: FileIdentity, cause: 'opened' | 'saved'): void;
+  saved(name: string): void;
+  /** Something the user should read, but need not answer: what could not be opened, notes on a file, a save's warning. */
+  remark(message: string, topic: 'opening' | 'file' | 'saving'): void;
+  /** Another program has written the open file, which has no unsaved changes here; `load` reads it anew. */
+  changed(name: string, load: () => void): void;
 }
 
 export interface DeskParts {
@@ -80,6 +84,8 @@ export class FileDesk {
   readonly #parts: DeskParts;
   #identity: FileIdentity;
   #saving: Promise<boolean> | null = null;
+  /** What was last found on disk in place of the open file. */
+  #foreignHash: string | null = null;
 
   constructor(parts: DeskParts) {
     this.#parts = parts;
@@ -96,11 +102,31 @@ export class FileDesk {
     this.#become(nowhere(name));
   }
 
-  /** Opens a file in place of what is open; the caller has asked about unsaved changes. False: it could not be. */
-  async open(handle: Handle): Promise<boolean> {
+  /**
+   * Opens a file in place of what is open; the caller has asked about unsaved changes. False: it could not be, which
+   * is told unless it is only `tried`.
+   */
+  async open(handle: Handle, { tried = false } = {}): Promise<boolean> {
     const answer = await this.#parts.host.call('files.read', handle);
-    if (!answer.ok) return this.#failed(answer.error.message);
-    return this.#opened(answer.value);
+    if (answer.ok) return this.#opened(answer.value);
+    return tried ? false : this.#failed(answer.error.message);
+  }
+
+  /** Looks whether another program has written the open file: to be called when the user comes back to the window. */
+  async lookAgain(): Promise<void> {
+    const { handle, hash, key } = this.#identity;
+    if (handle === null || hash === null || this.#saving || this.#parts.concert.dirty) return;
+    const answer = await this.#parts.host.call('files.read', handle);
+    const isStillOpen = this.#identity.key === key && this.#identity.hash === hash && !this.#saving;
+    if (!answer.ok || !isStillOpen || this.#parts.concert.dirty) return;
+    const there = answer.value;
+    if (there.hash === hash || there.hash === this.#foreignHash) return;
+    this.#foreignHash = there.hash;
+    this.#parts.news.changed(there.name, () => void this.#loadAgain(handle));
+  }
+
+  async #loadAgain(handle: Handle): Promise<void> {
+    if (await this.mayLeave()) await this.open(handle);
   }
 
   async recover(id: string): Promise<boolean> {
@@ -108,7 +134,7 @@ export class FileDesk {
     if (!answer.ok) return this.#failed(answer.error.message);
     const { text, handle, name } = answer.value;
     const reading = readDocument(text);
-    if (!reading.ok) return this.#failed(reading.problem.message);
+    if (!reading.ok) return this.#failed(`${name}: ${reading.problem.message}`);
     this.#parts.concert.open(reading.document, false);
     this.#become({ ...nowhere(name), handle, recoveredFrom: id });
     return true;
@@ -157,9 +183,10 @@ export class FileDesk {
     const { name, location, handle, hash, warning } = saved;
     const { key, recoveredFrom } = this.#identity;
     if (recoveredFrom !== null) await this.#parts.host.call('recovery.discard', recoveredFrom);
-    this.#tell({ name, location, handle, hash, readOnly: false, key, recoveredFrom: null });
+    this.#tell({ name, location, handle, hash, readOnly: false, key, recoveredFrom: null }, 'saved');
     if (!this.#parts.concert.dirty) await this.#parts.host.call('recovery.drop', key);
-    this.#parts.news.remark(warning ?? name, warning ? 'warning' : 'done');
+    if (warning === null) this.#parts.news.saved(name);
+    else this.#parts.news.remark(warning, 'saving');
   }
 
   async #refused(fault: Fault, target: Target): Promise<boolean> {
@@ -200,7 +227,7 @@ export class FileDesk {
     this.#parts.concert.open(reading.document, true);
     const { name, location, handle, hash, readOnly } = file;
     this.#become({ ...nowhere(name), location, handle, hash, readOnly });
-    for (const note of reading.notes) this.#parts.news.remark(note, 'warning');
+    for (const note of reading.notes) this.#parts.news.remark(`${name}: ${note}`, 'file');
     return true;
   }
 
@@ -211,16 +238,17 @@ export class FileDesk {
   }
 
   #become(identity: Omit<FileIdentity, 'key'>): void {
-    this.#tell({ ...identity, key: this.#parts.newKey() });
+    this.#tell({ ...identity, key: this.#parts.newKey() }, 'opened');
   }
 
-  #tell(identity: FileIdentity): void {
+  #tell(identity: FileIdentity, cause: 'opened' | 'saved'): void {
     this.#identity = identity;
-    this.#parts.news.identity(identity);
+    this.#foreignHash = null;
+    this.#parts.news.identity(identity, cause);
   }
 
   #failed(message: string): false {
-    this.#parts.news.remark(message, 'failed');
+    this.#parts.news.remark(message, 'opening');
     return false;
   }
 }

@@ -15,7 +15,7 @@ export interface Unsaved {
 
 export class WorkKeeper {
   readonly #host: Host;
-  readonly #trouble: (message: string) => void;
+  readonly #trouble: (message: string | null) => void;
   #timer: ReturnType<typeof setTimeout> | null = null;
   #waiting: Unsaved | null = null;
   #kept: string | null = null;
@@ -23,8 +23,8 @@ export class WorkKeeper {
   #calls: Promise<void> = Promise.resolve();
   #complained = false;
 
-  /** `trouble` is told once when keeping fails, and again only after it has worked in between. */
-  constructor(host: Host, trouble: (message: string) => void) {
+  /** `trouble` is told once when keeping fails, and null when it works again. */
+  constructor(host: Host, trouble: (message: string | null) => void) {
     this.#host = host;
     this.#trouble = trouble;
   }
@@ -50,7 +50,7 @@ export class WorkKeeper {
   async #keep({ document, identity: { key, name, handle } }: Unsaved): Promise<void> {
     const answer = await this.#host.call('recovery.keep', key, name, handle, writeDocument(document));
     if (answer.ok) this.#kept = key;
-    else if (!this.#complained) this.#trouble(answer.error.message);
+    if (answer.ok === this.#complained) this.#trouble(answer.ok ? null : answer.error.message);
     this.#complained = !answer.ok;
   }
 

@@ -36,12 +36,23 @@ export class Checks {
     },
   });
 
+  #openings = 0;
+
   /** Call with every document shown. */
   look(subject: Subject): void {
+    if (subject.openings !== this.#openings) this.#forget();
+    this.#openings = subject.openings;
     this.#examiner.look(subject);
   }
 
-  seat({ document, setup }: Subject, seat: string): Promise<SeatView | null> {
+  /** Another document was opened: nothing that was said of the one before holds. */
+  #forget(): void {
+    this.report = null;
+    this.judged = null;
+    this.before = [];
+  }
+
+  seat({ document, setup }: Pick<Subject, 'document' | 'setup'>, seat: string): Promise<SeatView | null> {
     return this.#live.ask(document, 'seat', { setup, seat });
   }
 }

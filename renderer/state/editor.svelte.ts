@@ -9,18 +9,23 @@ import { isPlaced } from '#model/document/records.ts';
 import { getContext, setContext } from 'svelte';
 import { MediaQuery } from 'svelte/reactivity';
 import { text } from '../app/text.ts';
-import { FileDesk, type Asking, type FileIdentity } from '../files/file-desk.ts';
+import { FileDesk, type Asking, type DeskNews, type FileIdentity } from '../files/file-desk.ts';
+import { rememberFile } from '../files/window-memory.ts';
 import { WorkKeeper } from '../files/work-keeper.ts';
 import { UNREACHABLE } from '../host.ts';
 import { Checks } from './checks.svelte.ts';
 import { Questions } from './questions.svelte.ts';
+import {
+  OF_THE_DOCUMENT,
+  OF_THE_FILE,
+  remarked,
+  settled,
+  stillTrue,
+  type Remark,
+  type Topic,
+} from './remarks.ts';
 import { Session } from './session.svelte.ts';
 import { View } from './view.svelte.ts';
-
-export interface Remark {
-  readonly kind: 'done' | 'warning' | 'failed' | 'notice';
-  readonly message: string;
-}
 
 export interface Beginning {
   readonly host: Host;
@@ -44,7 +49,7 @@ export class Editor {
   settings: Settings = $state.raw({} as Settings);
   connected = $state(true);
   /** What the user should read and can put away; the newest last. */
-  banners: readonly Remark[] = $state.raw([]);
+  remarks: readonly Remark[] = $state.raw([]);
   /** Said politely to a screen reader. */
   announcement = $state('');
   /** The last thing that went well, beside the document's name. */
@@ -55,16 +60,16 @@ export class Editor {
     this.hello = hello;
     this.settings = settings;
     this.session = new Session(document, true);
-    this.keeper = new WorkKeeper(host, (message) => this.warn(text.files.notKept(message)));
+    this.keeper = new WorkKeeper(host, (trouble) => this.#keeping(trouble));
     this.desk = new FileDesk({
       host,
       concert: this.session,
       ask: this.#asking(),
-      news: { identity: (now) => (this.file = now), remark: (message, kind) => this.#remark(message, kind) },
+      news: this.#deskNews(),
       newKey: () => crypto.randomUUID(),
     });
     this.desk.begin(document, name, { pristine: true });
-    if (hello.notice) this.banners = [{ kind: 'notice', message: hello.notice }];
+    if (hello.notice) this.#say({ kind: 'notice', topic: 'shell', message: hello.notice });
   }
 
   readonly #systemIsDark = new MediaQuery('(prefers-color-scheme: dark)');
@@ -89,19 +94,35 @@ export class Editor {
   }
 
   refuse({ reason }: Refusal): void {
-    this.warn(reason);
+    this.#say({ kind: 'warning', topic: 'refusal', message: reason, at: this.session.lastEntry });
   }
 
-  warn(message: string): void {
-    this.banners = [
-      ...this.banners.filter((banner) => banner.message !== message),
-      { kind: 'warning', message },
-    ];
-    this.announce(message);
+  /** Stays until it is put away or its topic is settled; it is read out by its role. */
+  warn(message: string, topic: Topic): void {
+    this.#say({ kind: 'warning', topic, message });
   }
 
-  putAway(banner: Remark): void {
-    this.banners = this.banners.filter((other) => other !== banner);
+  /** What the last change did beyond what was asked; it goes with the next change. */
+  tell(message: string): void {
+    this.#say({ kind: 'notice', topic: 'done', message, at: this.session.lastEntry });
+  }
+
+  putAway(remark: Remark): void {
+    this.remarks = this.remarks.filter((other) => other !== remark);
+  }
+
+  /** Drops what was said of an earlier state of the document. */
+  dropOldRemarks(): void {
+    const staying = stillTrue(this.remarks, this.session.lastEntry);
+    if (staying.length < this.remarks.length) this.remarks = staying;
+  }
+
+  #say(remark: Remark): void {
+    this.remarks = remarked(this.remarks, remark);
+  }
+
+  #settle(topics: readonly Topic[]): void {
+    this.remarks = settled(this.remarks, topics);
   }
 
   announce(message: string): void {
@@ -119,14 +140,36 @@ export class Editor {
   async changeSettings(change: Partial<Settings>): Promise<void> {
     this.settings = { ...this.settings, ...change };
     const answer = await this.host.call('settings.write', this.settings);
-    if (!answer.ok && answer.error.code !== UNREACHABLE) this.warn(answer.error.message);
+    if (answer.ok) this.#settle(['settings']);
+    else if (answer.error.code !== UNREACHABLE) this.warn(answer.error.message, 'settings');
   }
 
-  #remark(message: string, kind: 'done' | 'warning' | 'failed'): void {
-    if (kind === 'done') {
-      this.done = text.files.saved;
-      this.announce(text.files.savedAs(message));
-    } else this.warn(message);
+  #keeping(trouble: string | null): void {
+    if (trouble === null) this.#settle(['keeping']);
+    else this.warn(text.files.notKept(this.file.name, trouble), 'keeping');
+  }
+
+  #deskNews(): DeskNews {
+    return {
+      identity: (now, cause) => {
+        this.file = now;
+        this.done = '';
+        this.#settle(cause === 'opened' ? OF_THE_DOCUMENT : OF_THE_FILE);
+        rememberFile(now.handle);
+      },
+      saved: (name) => {
+        this.done = text.files.saved;
+        this.announce(text.files.savedAs(name));
+      },
+      remark: (message, topic) => this.warn(message, topic),
+      changed: (name, load) =>
+        this.#say({
+          kind: 'warning',
+          topic: 'changed',
+          message: text.files.changed(name),
+          offer: { words: text.files.loadChanged, run: load },
+        }),
+    };
   }
 
   #asking(): Asking {
@@ -140,20 +183,20 @@ export class Editor {
       openPlace: async () => {
         if (!this.hello.nativeDialogs) return (await browse('open', ''))?.handle ?? null;
         const answer = await host.call('files.askOpen', 'standlines');
-        return answer.ok ? answer.value : this.#noDialog(answer.error.message);
+        return answer.ok ? answer.value : this.#noDialog(answer.error.message, 'opening');
       },
       savePlace: async (name) => {
         if (!this.hello.nativeDialogs) return browse('save', name);
         const answer = await host.call('files.askSave', name, 'standlines');
-        if (!answer.ok) return this.#noDialog(answer.error.message);
+        if (!answer.ok) return this.#noDialog(answer.error.message, 'saving');
         // The system's dialog has asked about replacing by itself.
         return answer.value === null ? null : { handle: answer.value, replace: true };
       },
     };
   }
 
-  #noDialog(message: string): null {
-    this.warn(message);
+  #noDialog(message: string, topic: Topic): null {
+    this.warn(message, topic);
     return null;
   }
 

@@ -17,6 +17,8 @@ export interface Subject {
   readonly setup: Id<'setup'>;
   /** A gesture is under way. */
   readonly drafting: boolean;
+  /** Counts the documents opened in the window: figures of another one are nothing to compare with. */
+  readonly openings: number;
 }
 
 /** As much of the checks client as is used. */
@@ -60,7 +62,7 @@ export class Examiner {
   #newest: Subject | null = null;
   #report: Report | null = null;
   #seats: readonly SeatPoint[] = [];
-  #judgement: Judgement & { readonly setup?: Id<'setup'> } = NOTHING;
+  #judgement: Judgement & { readonly of?: Subject } = NOTHING;
   #judgingTook = 0;
   /** Figures of the last document that was not a draft, and of the one before it. */
   #settled: { readonly subject: Subject; readonly figures: readonly HouseFigure[] } | null = null;
@@ -87,7 +89,9 @@ export class Examiner {
   async #examine({ subject, whole }: Task): Promise<true> {
     const { document, setup } = subject;
     const { live, now } = this.#parts;
-    this.#seen(subject, await live.ask(document, 'sight', { setup }));
+    const sight = await live.ask(document, 'sight', { setup });
+    if (!this.#isOpen(subject)) return true;
+    this.#seen(subject, sight);
     if (!whole && this.#judgingTook > QUICK_MS) {
       this.#whenAtRest(subject, () => this.#begin({ subject, whole: true }));
       return true;
@@ -95,13 +99,20 @@ export class Examiner {
     const begun = now();
     const judgement = await live.ask(document, 'judge', { setup });
     this.#judgingTook = now() - begun;
+    if (!this.#isOpen(subject)) return true;
     this.#judged(subject, judgement);
     return true;
   }
 
+  /** Whether the subject is of the document that is open now; answers about another one come too late. */
+  #isOpen({ openings }: Subject): boolean {
+    return this.#newest?.openings === openings;
+  }
+
   #seen(subject: Subject, { figures, visible, targets, occluders, seats }: SightAnswer): void {
     if (seats) this.#seats = seats;
-    if (this.#judgement.setup !== subject.setup) this.#judgement = NOTHING;
+    const { of } = this.#judgement;
+    if (of && !isAlike(of, subject)) this.#judgement = NOTHING;
     this.#compare(subject, figures);
     const { findings, reach, routes } = this.#judgement;
     const scene = { seats: this.#seats, targets, occluders };
@@ -110,7 +121,7 @@ export class Examiner {
   }
 
   #judged(subject: Subject, judgement: Judgement): void {
-    this.#judgement = { ...judgement, setup: subject.setup };
+    this.#judgement = { ...judgement, of: subject };
     if (this.#report) this.#parts.news.report({ ...this.#report, ...judgement }, this.#before);
     this.#parts.news.judged(subject);
     if (!subject.drafting) this.#whenAtRest(subject, () => void this.#suggest(subject, judgement.findings));
@@ -119,7 +130,7 @@ export class Examiner {
   /** During a gesture "before" is where it began; after it, where the last change began. */
   #compare(subject: Subject, figures: readonly HouseFigure[]): void {
     const known = this.#settled;
-    if (known?.subject.setup !== subject.setup) this.#before = [];
+    if (!known || !isAlike(known.subject, subject)) this.#before = [];
     else if (known.subject.document !== subject.document) this.#before = known.figures;
     if (!subject.drafting) this.#settled = { subject, figures };
   }
@@ -148,6 +159,11 @@ export class Examiner {
     if (this.#rest !== null) clearTimeout(this.#rest);
     this.#rest = null;
   }
+}
+
+/** Whether the figures of two subjects may be compared: the same setup of the same open document. */
+function isAlike(a: Subject, b: Subject): boolean {
+  return a.setup === b.setup && a.openings === b.openings;
 }
 
 /** Names a finding across recomputations: the same complaint about the same things. */

@@ -8,9 +8,18 @@ import type { Thing } from '../store/things.ts';
 /** What the pointer does on the plan. */
 export type Hand = 'arrange' | 'pan';
 
+/** What the view was set to show, and the camera that shows it. */
+export interface Framing {
+  readonly camera: Camera;
+  /** The camera that shows the same in a window of the size it has by now. */
+  readonly again: () => Camera;
+}
+
 export class View {
   camera: Camera = $state.raw({ centre: { x: 0, y: 0 }, scale: 0.05 });
   size: ViewSize = $state.raw({ width: 0, height: 0 });
+  /** Counts only while its camera is still the view's: moving the view by hand ends it. */
+  framing: Framing | null = null;
   hand: Hand = $state('arrange');
 
   /** What the next click on the plan sets down. */

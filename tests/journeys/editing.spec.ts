@@ -27,10 +27,10 @@ test('a thing of the store is set down with a click, and Escape puts it back', a
 
 test('a player is turned by the handle, and one undo turns him back', async ({ editor, page }) => {
   await editor.select(/^Clarinet/);
-  const before = await editor.field('Faces').inputValue();
+  const before = await editor.facing();
   const middle = await editor.middleOfSelection();
   // The handle stands 26 pixels before the player, on the side he faces: it is looked for along that line.
-  const facing = (Number(before) * Math.PI) / 180;
+  const facing = (before * Math.PI) / 180;
   const ahead = { x: Math.sin(facing), y: Math.cos(facing) };
   let found = false;
   for (let reach = 20; reach < 260 && !found; reach += 4) {
@@ -41,9 +41,9 @@ test('a player is turned by the handle, and one undo turns him back', async ({ e
   await page.mouse.down();
   await page.mouse.move(middle.x + 5, middle.y + 200, { steps: 6 });
   await page.mouse.up();
-  await expect(editor.field('Faces')).toHaveValue('0');
+  await expect(editor.field('Faces')).toHaveValue('straight at the house');
   await page.keyboard.press('Control+z');
-  await expect(editor.field('Faces')).toHaveValue(before);
+  await expect.poll(() => editor.facing()).toBe(before);
 });
 
 test('a suggested change that is tried clears what it was suggested for', async ({ editor, page }) => {
@@ -113,6 +113,104 @@ test('numbers are typed in any unit, refusals stand by the field, and Escape bri
   await editor.plan.focus();
   await page.keyboard.press('Control+z');
   await expect(lip).toHaveValue(before);
+});
+
+test('a direction is typed as it is shown, and nonsense is refused in words', async ({ editor, page }) => {
+  await editor.select(/^Viola/);
+  const faces = editor.field('Faces');
+  for (const [typed, shown] of [
+    ['20 SR', '20° towards SR'],
+    ['40° towards SL', '40° towards SL'],
+    ['upstage', 'upstage'],
+    ['house', 'straight at the house'],
+    ['-35', '35° towards SR'],
+  ] as const) {
+    await faces.fill(typed);
+    await faces.press('Enter');
+    await expect(faces).toHaveValue(shown);
+  }
+  await faces.fill('400');
+  await faces.press('Enter');
+  await expect(page.getByRole('alert')).toContainText('from -180 to 180');
+  await expect(faces).toHaveValue('400');
+  await faces.press('Escape');
+  await expect(faces).toHaveValue('35° towards SR');
+});
+
+test('a player goes with what only he needs, which is said, and one undo brings all back', async ({
+  editor,
+  page,
+}) => {
+  await editor.showSetup('2 Hedgerow Dances');
+  const count = await editor.items.getByRole('option').count();
+  await editor.select(/^Viola/);
+  await editor.plan.focus();
+  await page.keyboard.press('Delete');
+  const notice = page
+    .getByRole('status')
+    .filter({ hasText: 'Deleted Viola (player 2), and what came along' });
+  await expect(notice).toContainText('stand 2');
+  await expect(editor.items.getByRole('option')).toHaveCount(count - 2);
+  await page.keyboard.press('Control+z');
+  await expect(editor.items.getByRole('option')).toHaveCount(count);
+  await expect(notice).toHaveCount(0);
+});
+
+test('a house without places says that there is nowhere to judge from', async ({ editor, page }) => {
+  const list = page.getByRole('region', { name: 'Platform and house' });
+  const rows = list.getByRole('button', { name: /\d+ places?$|^Wheelchair place|^Recording camera/ });
+  while ((await rows.count()) > 0) {
+    const left = await rows.count();
+    await rows.first().click();
+    await page.getByRole('button', { name: 'Remove', exact: true }).click();
+    await expect(rows).toHaveCount(left - 1);
+  }
+  await expect(editor.house).toContainText('nowhere to judge from');
+  await expect(editor.house).not.toContainText('100');
+  await editor.house.getByRole('button', { name: 'Add seats' }).click();
+  await expect(editor.house.getByRole('button', { name: /^Clarinet/ })).toContainText('%');
+});
+
+test('players may do without seeing each other, and the size of the notes is judged when it is known', async ({
+  editor,
+  page,
+}) => {
+  await editor.showSetup('2 Hedgerow Dances');
+  await editor.select(/^Clarinet/);
+  await page.getByText('Must see and be seen by').click();
+  const viola = page.getByRole('checkbox', { name: /^Viola/ });
+  await viola.uncheck();
+  await expect(
+    page.getByRole('button', { name: /^Undo let Clarinet .* do without seeing each other/ }),
+  ).toBeVisible();
+  await viola.check();
+  await editor.select(/^stand 1/);
+  const staff = editor.field('Staff height, printed');
+  await staff.fill('5');
+  await staff.press('Enter');
+  const small = editor.findings.getByRole('button', { name: /reads staves of 5 mm/ });
+  await expect(small.first()).toBeVisible();
+  await staff.fill('');
+  await staff.press('Enter');
+  await expect(small).toHaveCount(0);
+});
+
+test('the platform stays fitted when the window shrinks, unless the view was moved by hand', async ({
+  editor,
+  page,
+}) => {
+  const large = await editor.ratio();
+  await page.setViewportSize({ width: 1100, height: 700 });
+  await expect.poll(() => editor.ratio()).toBeGreaterThan(large * 1.2);
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await expect.poll(() => editor.ratio()).toBe(large);
+  const box = await editor.box();
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.wheel(0, 40);
+  await page.setViewportSize({ width: 1100, height: 700 });
+  await expect.poll(async () => (await editor.box()).width).toBeLessThan(box.width);
+  await editor.settled();
+  expect(await editor.ratio()).toBe(large);
 });
 
 test('the platform is edited by its corners and by numbers, and doors follow', async ({ editor, page }) => {

@@ -41,6 +41,8 @@ export const test = base.extend<Fixtures>({
   },
   editor: async ({ page, program }, use) => {
     const complaints = listenForComplaints(page);
+    // The view goes where it is sent at once, so that no step has to wait for it.
+    await page.emulateMedia({ reducedMotion: 'reduce' });
     const editor = new Editor(page);
     await editor.open(program.address());
     await editor.putHintsAway();
@@ -182,9 +184,31 @@ export class Editor {
     return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
   }
 
-  /** Lets a glide of the view come to its end. */
+  /** Waits until what was done is on the screen. */
   async settled(): Promise<void> {
-    await this.page.waitForTimeout(400);
+    await this.page.evaluate(
+      () => new Promise((shown) => requestAnimationFrame(() => requestAnimationFrame(shown))),
+    );
+  }
+
+  /** Degrees from straight at the house, as the properties say it: "20° towards SR" is -20. */
+  async facing(): Promise<number> {
+    const words = await this.field('Faces').inputValue();
+    if (words === 'straight at the house') return 0;
+    return words === 'upstage' ? 180 : signed(words, 'SR');
+  }
+
+  /** The scale that the screen shows: 50 for 1:50. */
+  async ratio(): Promise<number> {
+    const words = await this.page.getByTitle('Scale on this screen, about').innerText();
+    return Number(words.replace('1:', ''));
+  }
+
+  /** Chooses a file in the dialog for opening one. */
+  async openFile(name: string): Promise<void> {
+    await this.page.keyboard.press('Control+o');
+    await this.dialog.getByRole('button', { name: `${name}.standlines` }).dblclick();
+    await expect(this.dialog).toBeHidden();
   }
 
   /**

@@ -43,11 +43,11 @@ test('a stand dragged into a sightline is seen, undone, and what is kept can be 
 
   await test.step('turn the violist by the handle', async () => {
     await editor.select(/^Viola/);
-    const before = Number(await editor.field('Faces').inputValue());
+    const before = await editor.facing();
     await editor.plan.focus();
     await page.keyboard.press(']');
     await page.keyboard.press(']');
-    await expect(editor.field('Faces')).toHaveValue(String(before - 10));
+    await expect.poll(() => editor.facing()).toBe(before - 10);
   });
 
   await test.step('save, and find the same document again after a fresh start', async () => {

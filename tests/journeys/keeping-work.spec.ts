@@ -1,15 +1,22 @@
 /** No work is lost: crashes, foreign changes, and leaving with something unsaved. */
 
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Editor, expect, test } from './editor.ts';
+
+/** Everything that is kept on the side. */
+function keptTexts(home: string): string {
+  const folder = join(home, 'state', 'recovery');
+  const files = existsSync(folder) ? readdirSync(folder) : [];
+  return files.map((file) => readFileSync(join(folder, file), 'utf8')).join('\n');
+}
 
 test('what was not saved is offered after the program was killed', async ({ editor, page, program }) => {
   await editor.select(/^Viola/);
   await editor.field('From the centre line').fill('1234 SL');
   await page.keyboard.press('Enter');
   // A crash may cost two seconds of work at most.
-  await page.waitForTimeout(2000);
+  await expect.poll(() => keptTexts(program.home), { timeout: 2000 }).toContain('1234');
   await program.stop('SIGKILL');
   await expect(page.getByText('The program behind this window does not answer.')).toBeVisible();
 
@@ -90,4 +97,78 @@ test('the window keeps working while the program is away, and a copy can be save
     page.getByRole('button', { name: 'Save a copy with the browser' }).click(),
   ]);
   expect(readFileSync(await download.path(), 'utf8')).toContain('999');
+});
+
+test('figures are not compared with those of the document that was open before', async ({ editor, page }) => {
+  const clarinet = editor.house.getByRole('button', { name: /^Clarinet/ });
+  await editor.showSetup('3 Hedgerow Dances, opened out');
+  await editor.saveAs('good');
+  await editor.select(/^stand 1/);
+  await editor.field('From the centre line').fill('1500 SR');
+  await editor.field('From the front edge').fill('1050 US');
+  await page.keyboard.press('Enter');
+  await expect(clarinet).toContainText(/points? fewer than before/);
+  await editor.saveAs('bad');
+  await editor.openFile('good');
+  await expect(editor.title).toContainText('good.standlines');
+  await editor.showSetup('3 Hedgerow Dances, opened out');
+  await expect(clarinet).toContainText('of places see well');
+  await expect(clarinet).not.toContainText('than before');
+});
+
+test('what went wrong names its file, can be put away, and goes when its cause is gone', async ({
+  editor,
+  page,
+  program,
+}) => {
+  await editor.saveAs('whole');
+  writeFileSync(join(program.home, 'torn.standlines'), '{ "format": ');
+  const alert = page.getByRole('alert');
+  for (let times = 0; times < 2; times++) {
+    await editor.openFile('torn');
+    await expect(alert).toHaveCount(1);
+    await expect(alert).toContainText('torn.standlines');
+  }
+  await expect(editor.title).toContainText('whole.standlines');
+  await alert.getByRole('button', { name: 'Put this away' }).press('Enter');
+  await expect(alert).toHaveCount(0);
+  await expect(editor.plan).toBeFocused();
+
+  await editor.openFile('torn');
+  await expect(alert).toHaveCount(1);
+  await editor.openFile('whole');
+  await expect(alert).toHaveCount(0);
+});
+
+test('a reload opens the file that the window works on, whatever was opened elsewhere since', async ({
+  editor,
+  page,
+  program,
+  context,
+}) => {
+  await editor.saveAs('mine');
+  const other = new Editor(await context.newPage());
+  await other.open(program.address());
+  await other.saveAs('other');
+  await page.reload();
+  await expect(editor.title).toContainText('mine.standlines');
+  await page.getByRole('button', { name: 'File' }).click();
+  await page.getByRole('menuitem', { name: 'Open recent' }).hover();
+  await expect(page.getByRole('menuitem', { name: /^other\.standlines/ })).toBeVisible();
+});
+
+test('a file that another program has changed can be loaded when the user comes back', async ({
+  editor,
+  page,
+  program,
+}) => {
+  await editor.saveAs('shared');
+  const file = join(program.home, 'shared.standlines');
+  writeFileSync(file, readFileSync(file, 'utf8').replace('Lock Gates', 'Theirs'));
+  await page.evaluate(() => window.dispatchEvent(new Event('focus')));
+  const alert = page.getByRole('alert').filter({ hasText: 'Another program has changed' });
+  await expect(alert).toContainText('shared.standlines');
+  await alert.getByRole('button', { name: 'Load it as it is now' }).click();
+  await expect(page.getByRole('tab', { name: '1 Theirs' })).toBeVisible();
+  await expect(alert).toHaveCount(0);
 });

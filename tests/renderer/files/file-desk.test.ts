@@ -52,6 +52,8 @@ let concert: PlainConcert;
 let answers: Answers;
 let asked: string[];
 let remarks: string[];
+let told: string[];
+let loadChanged: () => void;
 let desk: FileDesk;
 
 const asking = (): Asking => {
@@ -60,7 +62,7 @@ const asking = (): Asking => {
     return Promise.resolve(answer);
   };
   return {
-    unsaved: () => note('unsaved', answers.unsaved),
+    unsaved: (name) => note(`unsaved ${name}`, answers.unsaved),
     conflict: () => note('conflict', answers.conflict),
     notSaved: (fault, mayReplace) => note(`notSaved ${fault.code} ${mayReplace}`, answers.notSaved),
     openPlace: () => note('openPlace', answers.place),
@@ -75,12 +77,21 @@ beforeEach(() => {
   answers = { unsaved: null, conflict: null, notSaved: null, place: null };
   asked = [];
   remarks = [];
+  told = [];
   let keys = 0;
   desk = new FileDesk({
     host: shell,
     concert,
     ask: asking(),
-    news: { identity: () => undefined, remark: (message, kind) => remarks.push(`${kind}: ${message}`) },
+    news: {
+      identity: (_, cause) => told.push(cause),
+      saved: (name) => told.push(`saved ${name}`),
+      remark: (message, topic) => remarks.push(`${topic}: ${message}`),
+      changed: (name, load) => {
+        told.push(`changed ${name}`);
+        loadChanged = load;
+      },
+    },
     newKey: () => `key-${++keys}`,
   });
   shell.files.set('trio', writeDocument(aDocument(aPlayer(), aStand())));
@@ -213,6 +224,60 @@ describe('opening', () => {
     answers.unsaved = 'discard';
     expect(await desk.chooseAndOpen()).toBe(true);
     expect(desk.identity.handle).toBe('duo');
+  });
+});
+
+describe('what is told', () => {
+  it('is which file could not be opened, and nothing when it was only tried', async () => {
+    shell.files.set('torn', '{');
+    expect(await desk.open('torn')).toBe(false);
+    expect(await desk.open('gone', { tried: true })).toBe(false);
+    expect(remarks).toEqual([expect.stringMatching(/^opening: torn: /)]);
+  });
+
+  it('is that a document was opened or saved, so that what was said before can go', async () => {
+    await desk.open('trio');
+    concert.moveStand(500);
+    await desk.save();
+    expect(told).toEqual(['opened', 'saved', 'saved trio']);
+  });
+});
+
+describe('coming back to the window', () => {
+  it('tells once that another program has written the file, and loads it when asked to', async () => {
+    await desk.open('trio');
+    await desk.lookAgain();
+    shell.files.set('trio', writeDocument(aDocument(aStand({ x: 77 }))));
+    await desk.lookAgain();
+    await desk.lookAgain();
+    expect(told).toEqual(['opened', 'changed trio']);
+    loadChanged();
+    await expect.poll(() => concert.settled.records.get('stand-1')).toMatchObject({ x: 77 });
+    await desk.lookAgain();
+    expect(told).toEqual(['opened', 'changed trio', 'opened']);
+  });
+
+  it('leaves it to the save while there are unsaved changes, and asks before they are lost', async () => {
+    await desk.open('trio');
+    shell.files.set('trio', writeDocument(aDocument(aStand({ x: 77 }))));
+    await desk.lookAgain();
+    concert.moveStand(500);
+    loadChanged();
+    await expect.poll(() => asked).toEqual(['unsaved trio']);
+    expect(concert.settled.records.get('stand-1')).toMatchObject({ x: 500 });
+    told = [];
+    shell.files.set('trio', writeDocument(aDocument(aStand({ x: 78 }))));
+    await desk.lookAgain();
+    expect(told).toEqual([]);
+  });
+
+  it('says nothing of a file that is not there, and nothing where there is no file', async () => {
+    await desk.lookAgain();
+    await desk.open('trio');
+    shell.files.delete('trio');
+    await desk.lookAgain();
+    expect(told).toEqual(['opened']);
+    expect(remarks).toEqual([]);
   });
 });
 

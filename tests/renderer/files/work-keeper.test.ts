@@ -4,7 +4,7 @@ import { aDocument, aStand } from '../../helpers/build.ts';
 import { FakeShell } from './fake-shell.ts';
 
 let shell: FakeShell;
-let troubles: string[];
+let troubles: (string | null)[];
 let keeper: WorkKeeper;
 
 const unsaved = (x: number): Unsaved => ({
@@ -61,12 +61,19 @@ describe('WorkKeeper', () => {
     expect(shell.calls).toEqual(['recovery.keep', 'recovery.drop']);
   });
 
-  it('complains once while keeping fails', async () => {
+  it('complains once while keeping fails, and tells when it works again', async () => {
+    const { call } = shell;
     shell.call = () => Promise.resolve({ ok: false, error: { code: 'disk.full', message: 'full' } }) as never;
     for (let x = 0; x < 3; x++) {
       keeper.changed(unsaved(x));
       await keeper.flush();
     }
     expect(troubles).toEqual(['full']);
+    shell.call = call;
+    for (let x = 0; x < 2; x++) {
+      keeper.changed(unsaved(x));
+      await keeper.flush();
+    }
+    expect(troubles).toEqual(['full', null]);
   });
 });

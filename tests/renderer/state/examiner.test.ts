@@ -96,10 +96,11 @@ beforeEach(() => {
 
 afterEach(() => vi.useRealTimers());
 
-const shown = (x: number, drafting = false, setup = SETUP): Subject => ({
+const shown = (x: number, drafting = false, setup = SETUP, openings = 0): Subject => ({
   document: aDocument(aStand({ x })),
   setup,
   drafting,
+  openings,
 });
 
 async function look(subject: Subject): Promise<void> {
@@ -151,6 +152,26 @@ describe('Examiner', () => {
     await look(shown(900));
     await look(shown(500, false, asId('setup-2')));
     expect(last()).toMatchObject({ now: 0.5, before: undefined });
+  });
+
+  it('compares nothing with the document that was open before', async () => {
+    await look(shown(900));
+    await look(shown(500, false, SETUP, 1));
+    expect(last()).toMatchObject({ now: 0.5, before: undefined });
+    await look(shown(400, false, SETUP, 1));
+    expect(last()).toMatchObject({ now: 0.4, before: 0.5 });
+  });
+
+  it('does not tell of a document that is no longer open', async () => {
+    live.judgingTakes = 50;
+    examiner.look(shown(900));
+    await vi.advanceTimersByTimeAsync(10);
+    const told = reports.length;
+    examiner.look(shown(500, false, SETUP, 1));
+    await vi.advanceTimersByTimeAsync(200);
+    expect(judged.map(({ openings }) => openings)).toEqual([1]);
+    expect(reports.slice(told).map(({ report }) => report.sight.figures[0]?.seenWell)).toEqual([0.5, 0.5]);
+    expect(last()).toMatchObject({ before: undefined, findings: 1 });
   });
 
   it('leaves slow checks until the hand rests, but not the figures', async () => {
