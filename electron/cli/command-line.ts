@@ -6,6 +6,8 @@ import { HELP, readOrder, UsageError, type Order } from './usage.ts';
 export interface Surroundings {
   readonly fs: Fs;
   readonly now: () => Date;
+  /** Folder of the window's settings. */
+  readonly state: string;
   /** To stdout. */
   readonly print: (text: string) => void;
   /** One line to stderr. */

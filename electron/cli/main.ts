@@ -1,6 +1,7 @@
 /** The program without a window. */
 
 import { nodeFs } from '../services/fs.ts';
+import { stateFolder } from '../services/state-folder.ts';
 import { commandLine } from './command-line.ts';
 
 // A reader that has seen enough, such as `head`, is no fault; a disk that is full is one.
@@ -15,6 +16,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 process.exitCode = await commandLine(process.argv.slice(2), {
   fs: nodeFs,
   now: () => new Date(),
+  state: stateFolder(),
   print: (text) => void process.stdout.write(text),
   complain: (line) => void process.stderr.write(`${line}\n`),
 });

@@ -1,25 +1,29 @@
 /** `standlines plot` */
 
 import { resolve } from 'node:path';
+import { concertOf, type Document } from '#model/document/document.ts';
+import { usualPaper, type PaperName } from '#model/drawing/papers.ts';
 import { FaultError, faultOf } from '../services/faults.ts';
 import type { Fs } from '../services/fs.ts';
 import { plotDocument } from '../services/plot.ts';
 import { saveFile } from '../services/save-file.ts';
+import { readSettings } from '../services/settings.ts';
 import { tellNotes, type Surroundings } from './command-line.ts';
 import { chooseSetup, readInput } from './input.ts';
 import { UsageError, type PlotOrder } from './usage.ts';
 
 /** Writes the whole PDF or nothing. Throws `UsageError`. */
 export async function plot(order: PlotOrder, surroundings: Surroundings): Promise<number> {
-  const { fs, print, now } = surroundings;
+  const { fs, print, now, state } = surroundings;
   const { document, path, notes: ofReading } = await readInput(fs, order.file);
   const setup = chooseSetup(document, order.setup);
   const out = resolve(order.out);
   if (await isSameFile(fs, out, path))
     throw new UsageError('--out is the file that is being read; give another name');
+  const paper = order.options.paper ?? (await paperFor(document, fs, state));
   try {
     const { bytes, pages, choice, notes } = await plotDocument(document, setup.id, {
-      options: order.options,
+      options: { ...order.options, paper },
       now: now(),
     });
     const { warning } = await save(fs, out, bytes);
@@ -33,6 +37,11 @@ export async function plot(order: PlotOrder, surroundings: Surroundings): Promis
   } catch (error) {
     throw new UsageError(faultOf(error, out).message);
   }
+}
+
+/** As the window's print dialog chooses it. */
+async function paperFor(document: Document, fs: Fs, state: string): Promise<PaperName> {
+  return usualPaper((await readSettings(fs, state)).paper, concertOf(document).units);
 }
 
 function save(fs: Fs, path: string, bytes: Uint8Array) {

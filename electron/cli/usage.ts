@@ -16,7 +16,8 @@ export const HELP = `Standlines without a window.
       --strict    exit code 1 when a finding fails a limit
   standlines plot FILE --out FILE.pdf [--setup SETUP] [--paper A4|A3|Letter|Tabloid]
                   [--scale 1:50] [--orientation portrait|landscape]
-      Prints the plot of a setup. The largest standard scale that fits, if none is given.
+      Prints the plot of a setup. If none is given: the paper used last in the window, otherwise A4 for
+      metric concerts and Letter for imperial ones; the largest standard scale that fits.
   standlines schema
       The JSON Schema of the file format.
   standlines help
@@ -40,7 +41,8 @@ export interface PlotOrder {
   readonly file: string;
   readonly setup: string | null;
   readonly out: string;
-  readonly options: PlotOptions;
+  /** No paper: the one used last, otherwise the one that goes with the concert's units. */
+  readonly options: Omit<PlotOptions, 'paper'> & { readonly paper: PlotOptions['paper'] | null };
 }
 
 export type Order = CheckOrder | PlotOrder | { readonly verb: 'schema' | 'help' };
@@ -97,7 +99,7 @@ function plotOrder(words: readonly string[]): Order {
     setup: textOf(values['setup']),
     out,
     options: {
-      paper: oneOf('--paper', textOf(values['paper']) ?? 'A4', ['A4', 'A3', 'Letter', 'Tabloid']),
+      paper: paperOf(textOf(values['paper'])),
       orientation: oneOf('--orientation', textOf(values['orientation']) ?? 'auto', [
         'auto',
         'portrait',
@@ -143,6 +145,10 @@ function oneOf<const T extends string>(option: string, given: string, allowed: r
   if (found === undefined)
     throw new UsageError(`${option} "${shorten(given)}" is not one of ${allowed.join(', ')}`);
   return found;
+}
+
+function paperOf(given: string | null): PlotOptions['paper'] | null {
+  return given === null ? null : oneOf('--paper', given, ['A4', 'A3', 'Letter', 'Tabloid']);
 }
 
 /** "1:50" or "50". */

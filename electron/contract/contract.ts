@@ -26,7 +26,7 @@ export interface Hello {
   readonly notice: string | null;
   /** The file named on the command line, if any. */
   readonly open: Handle | null;
-  /** Language tag of the system, for paper and units. */
+  /** Language tag of the system, for dates. */
   readonly locale: string;
 }
 

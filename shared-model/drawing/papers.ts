@@ -1,5 +1,6 @@
 /** Sheets that plots are printed on, and the frame drawn on them. */
 
+import type { Units } from '../document/measures.ts';
 import type { Box } from './primitives.ts';
 
 export type PaperName = 'A4' | 'A3' | 'Letter' | 'Tabloid';
@@ -26,6 +27,12 @@ export function paperNamed(name: PaperName): Paper {
   const paper = PAPERS.find((candidate) => candidate.name === name);
   if (!paper) throw new Error(`no paper ${name}`);
   return paper;
+}
+
+/** To begin with: the paper used last, otherwise the one that is usual where the concert's units are. */
+export function usualPaper(lastUsed: string | null, units: Units): PaperName {
+  const known = PAPERS.find(({ name }) => name === lastUsed);
+  return known?.name ?? (units === 'imperial' ? 'Letter' : 'A4');
 }
 
 export interface Page {

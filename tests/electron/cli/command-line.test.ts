@@ -9,6 +9,7 @@ import { asId } from '#model/document/ids.ts';
 import { writeDocument } from '#model/file-format/write.ts';
 import { commandLine } from '../../../electron/cli/command-line.ts';
 import { nodeFs } from '../../../electron/services/fs.ts';
+import { DEFAULT_SETTINGS, writeSettings } from '../../../electron/services/settings.ts';
 import {
   aConcert,
   aDocument,
@@ -31,6 +32,11 @@ interface Outcome {
 }
 
 async function run(document: Document, ...words: string[]): Promise<Outcome> {
+  const state = temporaryFolder();
+  return runIn(state, document, ...words);
+}
+
+async function runIn(state: string, document: Document, ...words: string[]): Promise<Outcome> {
   const path = join(temporaryFolder(), 'concert.standlines');
   writeFileSync(path, writeDocument(document));
   const complaints: string[] = [];
@@ -38,6 +44,7 @@ async function run(document: Document, ...words: string[]): Promise<Outcome> {
   const code = await commandLine([words[0] ?? '', path, ...words.slice(1)], {
     fs: nodeFs,
     now: () => new Date('2027-02-13T12:00:00'),
+    state,
     print: (text) => (out += text),
     complain: (line) => complaints.push(line),
   });
@@ -90,6 +97,18 @@ describe.each(EDGES)('%s', (_what, document) => {
   });
 });
 
+it('prints on the paper used last, otherwise on the one that goes with the concert’s units', async () => {
+  const file = join(temporaryFolder(), 'plot.pdf');
+  const state = temporaryFolder();
+  const paperOf = async (units: 'metric' | 'imperial') => {
+    const { out } = await runIn(state, aDocument(aConcert({ units }), aPlayer()), 'plot', '--out', file);
+    return / on (\w+) /.exec(out)?.[1];
+  };
+  expect([await paperOf('metric'), await paperOf('imperial')]).toEqual(['A4', 'Letter']);
+  await writeSettings(nodeFs, state, { ...DEFAULT_SETTINGS, paper: 'A3' });
+  expect([await paperOf('metric'), await paperOf('imperial')]).toEqual(['A3', 'A3']);
+});
+
 it('the default setup is the first of the programme, whatever its id', async () => {
   const document = aDocument(aSetup({ order: 2 }), aSetup({ id: 'setup-2', order: 1, name: 'Overture' }));
   const { out } = await run(document, 'check', '--json');
@@ -102,7 +121,13 @@ it('the default setup is the first of the programme, whatever its id', async () 
 it('a bug is thrown and not told as bad input', async () => {
   const broken = { ...nodeFs, realpath: () => Promise.reject(new TypeError('planted')) };
   const words = ['check', 'a.standlines'];
-  const told = { fs: broken, now: () => new Date(), print: () => undefined, complain: () => undefined };
+  const told = {
+    fs: broken,
+    state: '',
+    now: () => new Date(),
+    print: () => undefined,
+    complain: () => undefined,
+  };
   await expect(commandLine(words, told)).rejects.toThrow('planted');
 });
 
