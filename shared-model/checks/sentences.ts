@@ -22,5 +22,17 @@ const SENTENCES: Readonly<Record<FindingCode, Sentence>> = {
 /** What a finding says, how much, against what, and what to do, in the units asked for. */
 export function explain(finding: Finding, document: Document, setup: Id<'setup'>, units: Units): Told {
   const told = SENTENCES[finding.code](finding, document, setup, units);
-  return { ...told, headline: told.headline.charAt(0).toUpperCase() + told.headline.slice(1) };
+  return {
+    headline: told.headline.charAt(0).toUpperCase() + told.headline.slice(1),
+    text: told.text,
+    advice: told.advice + othersOf(finding),
+  };
+}
+
+/** Said with the last one listed of very many. */
+function othersOf({ detail }: Finding): string {
+  const { notListed } = detail;
+  return notListed === undefined
+    ? ''
+    : ` There are ${notListed} more of this kind, not listed; mend the ones in the list first.`;
 }

@@ -3,10 +3,18 @@
 import type { Document } from '../document/document.ts';
 import { edgeOf } from '../document/openings.ts';
 import { referencesOf, type Reference } from '../document/references.ts';
-import type { AnyRecord, Door, Kind, Platform } from '../document/records.ts';
+import type { AnyRecord, Door, Kind, Platform, Setup } from '../document/records.ts';
 import { seatsInRow } from '../document/seating.ts';
 import { notAllowed, shown, type Complaint } from './complaint.ts';
-import { MOST_CORNERS, MOST_RECORDS, MOST_ROWS, MOST_SEATS, MOST_SETUPS } from './limits.ts';
+import {
+  MOST_CORNERS,
+  MOST_PLACES,
+  MOST_PLAYERS,
+  MOST_RECORDS,
+  MOST_ROWS,
+  MOST_SETUPS,
+  MOST_SIGHTLINES,
+} from './limits.ts';
 
 export interface DocumentComplaint extends Complaint {
   /** The record to look at; null: the document as a whole. */
@@ -24,33 +32,66 @@ function countsBroken(document: Document): DocumentComplaint | null {
     exactlyOne(tally.kinds, 'concert') ??
     exactlyOne(tally.kinds, 'platform') ??
     (tally.kinds.has('setup') ? null : whole('There is no setup; add a record of kind "setup".')) ??
-    atMost(document.records.size, MOST_RECORDS, 'records') ??
-    atMost(tally.kinds.get('setup') ?? 0, MOST_SETUPS, 'setups') ??
-    atMost(tally.seats, MOST_SEATS, 'seats') ??
-    atMost(tally.rows, MOST_ROWS, 'rows of seats') ??
-    atMost(tally.corners, MOST_CORNERS, 'corners of outlines and cables')
+    atMost(document.records.size, MOST_RECORDS, 'records', 'make two concerts of it') ??
+    atMost(tally.kinds.get('setup') ?? 0, MOST_SETUPS, 'setups', 'make two concerts of it') ??
+    atMost(tally.places, MOST_PLACES, 'places', 'leave out parts of the house') ??
+    atMost(tally.rows, MOST_ROWS, 'rows of seats', 'leave out parts of the house') ??
+    atMost(tally.corners, MOST_CORNERS, 'corners of outlines and cables', 'draw them with fewer') ??
+    playersBroken(document, tally)
+  );
+}
+
+/** What the checks of one setup have to go through. */
+function playersBroken(document: Document, { places, players }: Tally): DocumentComplaint | null {
+  for (const record of document.records.values()) {
+    if (record.kind !== 'setup') continue;
+    const there = (players.get(record.id) ?? 0) + (players.get(null) ?? 0);
+    const complaint = tooManyPlayers(record, there, places);
+    if (complaint) return complaint;
+  }
+  return null;
+}
+
+function tooManyPlayers({ id, name }: Setup, players: number, places: number): DocumentComplaint | null {
+  const setup = `Setup ${shown(name || id)} has ${players} players`;
+  if (players > MOST_PLAYERS) {
+    return whole(
+      `${setup}; at most ${MOST_PLAYERS} are possible in one: take some out, or make two setups of it.`,
+    );
+  }
+  const sightlines = players * places;
+  if (sightlines <= MOST_SIGHTLINES) return null;
+  return whole(
+    `${setup} before ${places} places, which makes ${sightlines} lines of sight; at most ${MOST_SIGHTLINES} are possible: ` +
+      'leave out players, or parts of the house.',
   );
 }
 
 interface Tally {
   readonly kinds: ReadonlyMap<Kind, number>;
-  readonly seats: number;
+  /** Seats and single places. */
+  readonly places: number;
   readonly rows: number;
   readonly corners: number;
+  /** Number of players by their setup; null: for the whole concert. */
+  readonly players: ReadonlyMap<string | null, number>;
 }
 
 function tallyOf(document: Document): Tally {
   const kinds = new Map<Kind, number>();
-  let [seats, rows, corners] = [0, 0, 0];
+  const players = new Map<string | null, number>();
+  let [places, rows, corners] = [0, 0, 0];
   for (const record of document.records.values()) {
     kinds.set(record.kind, (kinds.get(record.kind) ?? 0) + 1);
     if (record.kind === 'platform' || record.kind === 'shape') corners += record.outline.length;
     if (record.kind === 'lamp') corners += record.cable.length;
+    if (record.kind === 'place') places++;
+    if (record.kind === 'player') players.set(record.setup, (players.get(record.setup) ?? 0) + 1);
     if (record.kind !== 'seatBlock') continue;
     rows += record.rows;
-    for (let row = 0; row < record.rows; row++) seats += seatsInRow(record, row);
+    for (let row = 0; row < record.rows; row++) places += seatsInRow(record, row);
   }
-  return { kinds, seats, rows, corners };
+  return { kinds, places, rows, corners, players };
 }
 
 function exactlyOne(kinds: ReadonlyMap<Kind, number>, kind: Kind): DocumentComplaint | null {
@@ -63,8 +104,8 @@ function exactlyOne(kinds: ReadonlyMap<Kind, number>, kind: Kind): DocumentCompl
   );
 }
 
-function atMost(count: number, most: number, what: string): DocumentComplaint | null {
-  return count <= most ? null : whole(`There are ${count} ${what}; at most ${most} are possible.`);
+function atMost(count: number, most: number, what: string, advice: string): DocumentComplaint | null {
+  return count <= most ? null : whole(`There are ${count} ${what}; at most ${most} are possible: ${advice}.`);
 }
 
 function whole(text: string): DocumentComplaint {

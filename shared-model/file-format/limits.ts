@@ -1,6 +1,7 @@
 /**
  * How large a document may grow. Far above any concert and low enough that every file is read or refused within
- * seconds; the commands keep to the same figures, so what can be made can be saved and opened again.
+ * seconds, and checked and printed within a minute and a gigabyte or two; the commands keep to the same figures, so what can be made
+ * can be saved and opened again. What the largest files take: tests/bench/README.md.
  */
 
 /** Largest file text in UTF-16 units; the shells refuse larger files before they read them. */
@@ -19,8 +20,12 @@ export const MOST_RECORDS = 20_000;
 export const MOST_SETUPS = 200;
 /** Pairs of players named in one setup: what a hundred players have among them. */
 export const MOST_PAIRS = 4950;
-/** Seats of all seat blocks together. */
-export const MOST_SEATS = 50_000;
+/** Seats of all seat blocks and single places together. */
+export const MOST_PLACES = 50_000;
+/** Players in one setup: any two of them must see each other, so the checks grow with the square of this. */
+export const MOST_PLAYERS = 500;
+/** Places times players of one setup: each is a line of sight with a share of its own. */
+export const MOST_SIGHTLINES = 1_000_000;
 /** Rows of all seat blocks together. */
 export const MOST_ROWS = 20_000;
 /** Corners of all outlines and cables together. */

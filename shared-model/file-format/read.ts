@@ -46,7 +46,10 @@ function rawRecords(file: Json): { readonly ok: true; readonly records: readonly
   const { records } = file;
   if (!Array.isArray(records)) return badField('records', records, 'give a list of records');
   if (records.length <= MOST_RECORDS) return { ok: true, records };
-  return failure(`There are ${records.length} records; at most ${MOST_RECORDS} are possible.`, 'records');
+  return failure(
+    `There are ${records.length} records; at most ${MOST_RECORDS} are possible: make two concerts of it.`,
+    'records',
+  );
 }
 
 function documentFrom(raw: readonly unknown[]): ReadResult {

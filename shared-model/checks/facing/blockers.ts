@@ -6,16 +6,25 @@ import type { Occluder, QuadOccluder, Triple } from '../scene.ts';
 import { cutOf } from './cuts.ts';
 import { eyeLine, heightsOver, isMet, type Cut, type EyeLine } from './eye-line.ts';
 
-/** Something solid with a disc round it in plan, so that most lines are seen to pass it at once. */
-export interface Solid {
-  readonly thing: Occluder;
-  readonly x: number;
-  readonly y: number;
-  readonly radius: number;
+/**
+ * Solid things, each with a disc round it in plan, so that most lines are seen to pass it at once. The discs are plain
+ * numbers in a row because every pair of players asks all of them.
+ */
+export interface Solids {
+  readonly things: readonly Occluder[];
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly radius: Float64Array;
 }
 
-export function solidsOf(things: readonly Occluder[]): Solid[] {
-  return things.map((thing) => ({ thing, ...discOf(thing) }));
+export function solidsOf(things: readonly Occluder[]): Solids {
+  const discs = things.map(discOf);
+  return {
+    things,
+    x: Float64Array.from(discs, ({ x }) => x),
+    y: Float64Array.from(discs, ({ y }) => y),
+    radius: Float64Array.from(discs, ({ radius }) => radius),
+  };
 }
 
 /** What stands in the way, and how far it would have to be lowered for every line to pass over all of it. */
@@ -36,7 +45,7 @@ export interface EyeContact {
  * counts, by the most it would have to be lowered for any. Their own bodies, and what they hold, are left out.
  */
 export function eyeContact(
-  solids: readonly Solid[],
+  solids: Solids,
   players: readonly [string, string],
   eyes: readonly [readonly Eye[], readonly Eye[]],
 ): EyeContact {
@@ -44,8 +53,7 @@ export function eyeContact(
   const [first] = lines;
   if (!first) return { blockers: [], passesOver: null };
   // All lines of a pair run over the same ground.
-  const near = solids.filter((solid) => comesNear(first, solid));
-  const pieces = near.flatMap(({ thing }): Piece[] => {
+  const pieces = thingsNear(first, solids).flatMap((thing): Piece[] => {
     const cut = players.includes(thing.owner ?? '') ? null : cutOf(first, thing);
     return cut ? [{ record: thing.record, cut }] : [];
   });
@@ -58,10 +66,19 @@ interface Piece {
   readonly cut: Cut;
 }
 
-function comesNear({ from, along, length }: EyeLine, { x, y, radius }: Solid): boolean {
-  const [dx, dy] = [x - from.x, y - from.y];
-  const ahead = dx * along.x + dy * along.y;
-  return Math.abs(dy * along.x - dx * along.y) <= radius && ahead >= -radius && ahead <= length + radius;
+/** In the order of the solids. */
+function thingsNear({ from, along, length }: EyeLine, { things, x, y, radius }: Solids): Occluder[] {
+  const near: Occluder[] = [];
+  for (let index = 0; index < things.length; index++) {
+    const dx = (x[index] ?? NaN) - from.x;
+    const dy = (y[index] ?? NaN) - from.y;
+    const r = radius[index] ?? NaN;
+    if (Math.abs(dy * along.x - dx * along.y) > r) continue;
+    const ahead = dx * along.x + dy * along.y;
+    const thing = things[index];
+    if (thing && ahead >= -r && ahead <= length + r) near.push(thing);
+  }
+  return near;
 }
 
 function contactAlong(lines: readonly EyeLine[], pieces: readonly Piece[]): EyeContact {
@@ -92,7 +109,11 @@ function mostFirst(a: Blocker, b: Blocker): number {
   return b.lowerBy - a.lowerBy || (a.record < b.record ? -1 : 1);
 }
 
-type Disc = Omit<Solid, 'thing'>;
+interface Disc {
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+}
 
 /** More than what only touches it. */
 const SLACK = 1;

@@ -23,15 +23,28 @@ export function crossWidths(walker: Walker, path: readonly Vec2[]): CrossStation
     const length = b ? Math.hypot(b.x - a.x, b.y - a.y) : 0;
     if (!b || length === 0) return;
     const ahead = { x: (b.x - a.x) / length, y: (b.y - a.y) / length };
-    const across = acrossOf(walker, a, b);
-    for (let at = 0; at <= length; at += EVERY) {
-      const point = { x: a.x + at * ahead.x, y: a.y + at * ahead.y };
+    const leg = { a, ahead, count: Math.floor(length / EVERY) + 1 };
+    const widths = widthsOf(leg, acrossOf(walker, a, b));
+    for (let step = 0; step < leg.count; step++) {
+      const point = pointOn(leg, step);
       if (Math.hypot(point.x - walker.spot.x, point.y - walker.spot.y) < FIRST_STEP) continue;
-      stations.push({ at: walked + at, width: widthAt(point, ahead, across), point });
+      stations.push({ at: walked + step * EVERY, width: widths[step] ?? 0, point });
     }
     walked += length;
   });
   return stations;
+}
+
+/** A straight part of the walk with a station at its start and at every step. */
+interface Leg {
+  readonly a: Vec2;
+  /** Unit vector. */
+  readonly ahead: Vec2;
+  readonly count: number;
+}
+
+function pointOn({ a, ahead }: Leg, step: number): Vec2 {
+  return { x: a.x + step * EVERY * ahead.x, y: a.y + step * EVERY * ahead.y };
 }
 
 /** The edges of everything near a leg that is in the walker's way. */
@@ -45,16 +58,37 @@ function acrossOf({ clearances, free }: Walker, a: Vec2, b: Vec2): Line[] {
   return edges;
 }
 
-function widthAt(point: Vec2, ahead: Vec2, edges: readonly Line[]): number {
-  let [left, right] = [FARTHEST, FARTHEST];
-  for (const { ax, ay, bx, by } of edges) {
-    const [px, py, qx, qy] = [ax - point.x, ay - point.y, bx - point.x, by - point.y];
-    const [aheadP, aheadQ] = [px * ahead.x + py * ahead.y, qx * ahead.x + qy * ahead.y];
-    if (aheadP >= 0 === aheadQ >= 0) continue;
-    const share = aheadP / (aheadP - aheadQ);
-    const aside = (py + share * (qy - py)) * ahead.x - (px + share * (qx - px)) * ahead.y;
-    if (aside >= 0) left = Math.min(left, aside);
-    else right = Math.min(right, -aside);
+/** Each edge narrows only the stations beside it. */
+function widthsOf(leg: Leg, edges: readonly Line[]): Float64Array {
+  const left = new Float64Array(leg.count).fill(FARTHEST);
+  const right = new Float64Array(leg.count).fill(FARTHEST);
+  for (const edge of edges) {
+    const [first, last] = stepsBeside(leg, edge);
+    for (let step = first; step <= last; step++) {
+      const aside = asideAt(leg, step, edge);
+      if (Number.isNaN(aside)) continue;
+      if (aside >= 0) left[step] = Math.min(left[step] ?? 0, aside);
+      else right[step] = Math.min(right[step] ?? 0, -aside);
+    }
   }
-  return left + right;
+  return left.map((width, step) => width + (right[step] ?? 0));
+}
+
+/** The stations that may lie between the ends of an edge, with one to spare at either end. */
+function stepsBeside({ a, ahead, count }: Leg, { ax, ay, bx, by }: Line): readonly [number, number] {
+  const p = ((ax - a.x) * ahead.x + (ay - a.y) * ahead.y) / EVERY;
+  const q = ((bx - a.x) * ahead.x + (by - a.y) * ahead.y) / EVERY;
+  return [Math.max(0, Math.floor(Math.min(p, q)) - 1), Math.min(count - 1, Math.ceil(Math.max(p, q)) + 1)];
+}
+
+/** How far to the left of a station, square to the walk, the edge is; NaN when it is not beside it. */
+function asideAt(leg: Leg, step: number, { ax, ay, bx, by }: Line): number {
+  const { x, y } = leg.ahead;
+  const at = step * EVERY;
+  const [fromX, fromY] = [leg.a.x + at * x, leg.a.y + at * y];
+  const [px, py, qx, qy] = [ax - fromX, ay - fromY, bx - fromX, by - fromY];
+  const [aheadP, aheadQ] = [px * x + py * y, qx * x + qy * y];
+  if (aheadP >= 0 === aheadQ >= 0) return NaN;
+  const share = aheadP / (aheadP - aheadQ);
+  return (py + share * (qy - py)) * x - (px + share * (qx - px)) * y;
 }

@@ -6,8 +6,10 @@ import { doorway } from '../../document/openings.ts';
 import type { Door, Platform, Point } from '../../document/records.ts';
 import { outlineOf } from '../../catalogue/outlines.ts';
 import type { Vec2 } from '../../geometry/frame.ts';
-import type { Polygon } from '../../geometry/polygon.ts';
+import { boundsOf, type Bounds, type Polygon } from '../../geometry/polygon.ts';
+import { TOUCHING } from '../../geometry/tolerances.ts';
 import type { Finding } from '../finding.ts';
+import { BoxGrid, grown } from './box-grid.ts';
 import { polygonBetween } from './half-planes.ts';
 import { roomOf, type Room } from './room.ts';
 import { between, lengthOf, outwardOf } from './walls.ts';
@@ -19,11 +21,28 @@ export function doorFindings(
   room: Room = roomOf(document, setup),
 ): Finding[] {
   const { routeWidth } = concertOf(document).limits;
+  const ground = groundBefore(room);
   return allOf(document, 'door').flatMap((door) => {
-    const nearest = nearestBefore(door, room);
+    const nearest = nearestBefore(door, ground, routeWidth);
     if (!nearest || nearest.depth >= routeWidth) return [];
     return [findingOf(door, { ...nearest, required: routeWidth })];
   });
+}
+
+/** What may stand before doors, with its outline on plan. */
+interface Ground {
+  readonly platform: Platform;
+  readonly items: readonly { readonly id: string; readonly outline: Polygon }[];
+  readonly grid: BoxGrid;
+}
+
+function groundBefore({ platform, things }: Room): Ground {
+  const items = things.flatMap(({ record }) =>
+    record.kind === 'riser' || (record.kind === 'shape' && record.height <= 0)
+      ? []
+      : [{ id: record.id, outline: outlineOf(record) }],
+  );
+  return { platform, items, grid: new BoxGrid(items.map(({ outline }) => boundsOf(outline))) };
 }
 
 interface Blocker {
@@ -32,18 +51,34 @@ interface Blocker {
   readonly at: Point;
 }
 
-function nearestBefore(door: Door, { platform, things }: Room): Blocker | null {
+/** The nearest of what stands within `deep` before the door. */
+function nearestBefore(door: Door, { platform, items, grid }: Ground, deep: number): Blocker | null {
   const frame = frameBefore(platform, door);
   let nearest: Blocker | null = null;
-  for (const { record } of things) {
-    if (record.kind === 'riser' || (record.kind === 'shape' && record.height <= 0)) continue;
-    const depth = depthBefore(frame, outlineOf(record));
-    if (depth < (nearest?.depth ?? Infinity)) {
+  for (const index of grid.touching(boundsBefore(frame, deep))) {
+    const item = items[index];
+    const depth = item ? depthBefore(frame, item.outline) : Infinity;
+    if (item && depth < (nearest?.depth ?? Infinity)) {
       const at = { x: frame.middle.x + frame.inward.x * depth, y: frame.middle.y + frame.inward.y * depth };
-      nearest = { item: record.id, depth, at };
+      nearest = { item: item.id, depth, at };
     }
   }
   return nearest;
+}
+
+/** Round the ground that is asked to be free. */
+function boundsBefore({ middle, inward, halfWidth }: DoorFrame, deep: number): Bounds {
+  const corner = (aside: number, ahead: number): Point => ({
+    x: middle.x + aside * inward.y + ahead * inward.x,
+    y: middle.y - aside * inward.x + ahead * inward.y,
+  });
+  const corners = [
+    corner(-halfWidth, 0),
+    corner(halfWidth, 0),
+    corner(halfWidth, deep),
+    corner(-halfWidth, deep),
+  ];
+  return grown(boundsOf(corners), TOUCHING);
 }
 
 interface DoorFrame {

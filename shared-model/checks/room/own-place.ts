@@ -7,8 +7,14 @@ import type { Vec2 } from '../../geometry/frame.ts';
 import { turn } from '../../geometry/segments.ts';
 import { FIRST_STEP, isInFirstStep, widthFrom } from './first-step.ts';
 import { someSites } from './sites.ts';
-import type { Exit } from './walls.ts';
-import { seedsBeyond, shortestWays, widestWays, type Net, type WaysOut } from './ways-out.ts';
+import {
+  seedsBeyond,
+  shortestWays,
+  widestWays,
+  type ExitBeyond,
+  type Net,
+  type WaysOut,
+} from './ways-out.ts';
 import {
   discAt,
   endOf,
@@ -82,27 +88,27 @@ export function ownPlace(common: WayGraph, free: ReadonlySet<string>, spot: Vec2
 }
 
 /** The widest ways out of the place, given those of the common net. */
-export function widestFrom({ net, links }: OwnPlace, common: WaysOut, exits: readonly Exit[]): WaysOut {
+export function widestFrom({ net, links }: OwnPlace, common: WaysOut, exitBeyond: ExitBeyond): WaysOut {
   const seeds = links.map(({ from, width, to }) => ({
     node: from,
     measure: Math.min(width, common.measure[to] ?? 0),
     exit: common.exit[to] ?? -1,
   }));
-  return widestWays(net, [...seeds, ...seedsBeyond(net.graph, exits, 'width')]);
+  return widestWays(net, [...seeds, ...seedsBeyond(net.graph, exitBeyond, 'width')]);
 }
 
 /** The shortest ways out of the place that are `width` wide, given those of the common net. */
 export function shortestFrom(
   { net, links }: OwnPlace,
   common: WaysOut,
-  { exits, width }: { readonly exits: readonly Exit[]; readonly width: number },
+  { exitBeyond, width }: { readonly exitBeyond: ExitBeyond; readonly width: number },
 ): WaysOut {
   const seeds = links.map((link) => ({
     node: link.from,
     measure: link.width < width ? Infinity : link.length + (common.measure[link.to] ?? Infinity),
     exit: common.exit[link.to] ?? -1,
   }));
-  return shortestWays(net, [...seeds, ...seedsBeyond(net.graph, exits, 'length')], width);
+  return shortestWays(net, [...seeds, ...seedsBeyond(net.graph, exitBeyond, 'length')], width);
 }
 
 /**

@@ -29,7 +29,15 @@ import { isBeyond, sitesOf, type Ground } from './sites.ts';
 import { tautened, walkerFrom, widthOfWalk, type Walker } from './walk.ts';
 import { exitsOf, type Exit } from './walls.ts';
 import { narrowAt, nodeAt, nodeBeyond, wayGraph, type WayGraph } from './way-graph.ts';
-import { seedsBeyond, shortestWays, widestWays, type Net, type WaysOut } from './ways-out.ts';
+import {
+  exitFinder,
+  seedsBeyond,
+  shortestWays,
+  widestWays,
+  type ExitBeyond,
+  type Net,
+  type WaysOut,
+} from './ways-out.ts';
 
 /** Through less than this nobody gets, and the triangulated outlines themselves have gaps as wide as their spacing. */
 const NO_WAY = 200;
@@ -53,6 +61,7 @@ function widthAsked(document: Document): number {
 interface Search {
   readonly net: Net;
   readonly exits: readonly Exit[];
+  readonly exitBeyond: ExitBeyond;
   readonly clearances: Clearances;
   readonly asked: number;
   readonly widest: WaysOut;
@@ -64,9 +73,10 @@ function searchOn(ground: Ground, asked: number): Search {
   const graph = wayGraph(sitesOf(ground));
   const net: Net = { graph, widthThrough: (halfEdge) => graph.widths[halfEdge] ?? 0 };
   const { exits } = ground;
+  const exitBeyond = exitFinder(exits);
   const known = new Map<number, WaysOut>();
   const shortest = (width: number): WaysOut => {
-    const ways = known.get(width) ?? shortestWays(net, seedsBeyond(graph, exits, 'length'), width);
+    const ways = known.get(width) ?? shortestWays(net, seedsBeyond(graph, exitBeyond, 'length'), width);
     // Each is as large as the net, so only so many are kept.
     if (known.size < MOST_KEPT) known.set(width, ways);
     return ways;
@@ -74,10 +84,11 @@ function searchOn(ground: Ground, asked: number): Search {
   return {
     net,
     exits,
+    exitBeyond,
     asked,
     shortest,
     clearances: clearancesOf(ground),
-    widest: widestWays(net, seedsBeyond(graph, exits, 'width')),
+    widest: widestWays(net, seedsBeyond(graph, exitBeyond, 'width')),
   };
 }
 
@@ -85,7 +96,7 @@ function routeOf(player: Player, search: Search): RouteResult {
   const walker = walkerFrom(player, player.id, search.clearances);
   const place = ownPlace(search.net.graph, walker.free, walker.spot);
   if (!place) return nowhere(player);
-  const ways = widestFrom(place, search.widest, search.exits);
+  const ways = widestFrom(place, search.widest, search.exitBeyond);
   const possible = departures(place).reduce(
     (best, { node, width }) => Math.max(best, Math.min(width, ways.measure[node] ?? 0)),
     0,
@@ -105,7 +116,7 @@ interface Wanted {
 
 function shortestRoute(player: Player, { walker, place, search, width }: Wanted): RouteResult {
   const common = search.shortest(width);
-  const ways = shortestFrom(place, common, { exits: search.exits, width });
+  const ways = shortestFrom(place, common, { exitBeyond: search.exitBeyond, width });
   const total = ({ node, length, width: wide }: Departure): number =>
     wide < width ? Infinity : length + (ways.measure[node] ?? Infinity);
   const start = departures(place).reduce<Departure | null>(

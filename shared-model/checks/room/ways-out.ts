@@ -1,10 +1,11 @@
 /** From every node of a net: the widest way to an exit, and the shortest one that is wide enough. */
 
-import type { Vec2 } from '../../geometry/frame.ts';
+import { boundsOf } from '../../geometry/polygon.ts';
+import { BoxGrid, grown } from './box-grid.ts';
 import { LeastFirst } from './queue.ts';
 import { isBeyond } from './sites.ts';
 import type { Exit } from './walls.ts';
-import { lengthThrough, nodeAt, nodeBeyond, nodeCount, type WayGraph } from './way-graph.ts';
+import { lengthThrough, nodeBeyond, nodeCount, type WayGraph } from './way-graph.ts';
 
 export interface Net {
   readonly graph: WayGraph;
@@ -50,19 +51,41 @@ export function shortestWays(net: Net, seeds: readonly Seed[], width: number): W
 }
 
 /** The nodes that lie beyond an exit, where every way ends. */
-export function seedsBeyond(graph: WayGraph, exits: readonly Exit[], by: 'width' | 'length'): Seed[] {
+export function seedsBeyond(graph: WayGraph, exitBeyond: ExitBeyond, by: 'width' | 'length'): Seed[] {
   const seeds: Seed[] = [];
   for (let node = 0; node < nodeCount(graph); node++) {
-    const exit = exitBeyond(exits, nodeAt(graph, node));
+    const exit = exitBeyond(graph.x[node] ?? NaN, graph.y[node] ?? NaN);
     if (exit < 0) continue;
     seeds.push({ node, exit, measure: by === 'width' ? 2 * (graph.radius[node] ?? 0) : 0 });
   }
   return seeds;
 }
 
-/** Index of the exit whose passage a point lies in; -1 when in none. */
-export function exitBeyond(exits: readonly Exit[], point: Vec2): number {
-  return exits.findIndex((exit) => isBeyond(exit, point));
+/** Index of the first exit whose passage a point lies in; -1 when in none. */
+export type ExitBeyond = (x: number, y: number) => number;
+
+/** All nodes of every net are asked about, and most of them lie nowhere near an exit. */
+export function exitFinder(exits: readonly Exit[]): ExitBeyond {
+  const passages = exits.map(({ middle: { x, y }, width }) =>
+    grown({ minX: x, minY: y, maxX: x, maxY: y }, 1.2 * width),
+  );
+  const grid = new BoxGrid(passages);
+  const around = boundsOf(
+    passages.flatMap(({ minX, minY, maxX, maxY }) => [
+      { x: minX, y: minY },
+      { x: maxX, y: maxY },
+    ]),
+  );
+  return (x, y) => {
+    // A node without a proper circle is not finite, and nowhere.
+    if (!(x >= around.minX && x <= around.maxX && y >= around.minY && y <= around.maxY)) return -1;
+    let first = -1;
+    grid.forEachTouching({ minX: x, minY: y, maxX: x, maxY: y }, (index) => {
+      const exit = exits[index];
+      if (exit && (first < 0 || index < first) && isBeyond(exit, { x, y })) first = index;
+    });
+    return first;
+  };
 }
 
 interface Rule {

@@ -3,7 +3,16 @@ import type { AnyRecord } from '#model/document/records.ts';
 import { MOST_TEXT } from '#model/file-format/limits.ts';
 import { readDocument, type ReadResult } from '#model/file-format/read.ts';
 import { writeDocument } from '#model/file-format/write.ts';
-import { aConcert, aPlatform, aSeatBlock, aSetup, aShape, aStand } from '../../helpers/build.ts';
+import {
+  aConcert,
+  aPlace,
+  aPlatform,
+  aPlayer,
+  aSeatBlock,
+  aSetup,
+  aShape,
+  aStand,
+} from '../../helpers/build.ts';
 import { asId } from '#model/document/ids.ts';
 
 const MOST_SECONDS = 2;
@@ -88,7 +97,7 @@ describe('hostile files are refused in time', () => {
     const wide = Object.fromEntries(Array.from({ length: 100_000 }, (_, index) => [`k${index}`, 0]));
     expect(messageOf(readInTime(fileOf([wide])))).toMatch(/too many fields in one object/);
     expect(messageOf(readInTime(fileOf(Array(20_001).fill(0))))).toBe(
-      'There are 20001 records; at most 20000 are possible.',
+      'There are 20001 records; at most 20000 are possible: make two concerts of it.',
     );
     const ring = Array.from({ length: 500 }, (_, i) => ({
       x: 1000 * Math.cos((i * Math.PI) / 250),
@@ -100,8 +109,31 @@ describe('hostile files are refused in time', () => {
     expect(messageOf(readInTime(fileOf([...NEEDED, ...rows])))).toMatch(/20200 rows of seats; at most 20000/);
     const setups = many(200, (i) => aSetup({ id: asId(`another-${i}`) }));
     expect(messageOf(readInTime(fileOf([...NEEDED, ...setups])))).toBe(
-      'There are 201 setups; at most 200 are possible.',
+      'There are 201 setups; at most 200 are possible: make two concerts of it.',
     );
+  });
+
+  it('with more players in a setup, or more of them before more places, than can be checked', () => {
+    const players = (count: number, setup: string | null = 'setup-1') =>
+      many(count, (i) =>
+        aPlayer({ id: asId(`${setup ?? 'all'}-${i}`), setup: setup === null ? null : asId(setup) }),
+      );
+    const house = (rows: number) => aSeatBlock({ rows, seatsPerRow: 100 });
+    const read = (...records: AnyRecord[]) => messageOf(readInTime(fileOf([...NEEDED, ...records])));
+    expect(read(...players(500), house(20))).toBe('it was read');
+    expect(read(...players(501))).toBe(
+      'Setup "Trio" has 501 players; at most 500 are possible in one: take some out, or make two setups of it.',
+    );
+    expect(read(...players(500), ...players(1, null))).toMatch(/has 501 players/);
+    // Those of another setup are never there at the same time.
+    expect(read(...players(500), aSetup({ id: 'setup-2' }), ...players(500, 'setup-2'))).toBe('it was read');
+    expect(read(...players(250), house(40))).toBe('it was read');
+    expect(read(...players(251), house(40))).toBe(
+      'Setup "Trio" has 251 players before 4000 places, which makes 1004000 lines of sight; at most 1000000 are ' +
+        'possible: leave out players, or parts of the house.',
+    );
+    const places = many(1, () => aPlace());
+    expect(read(...players(250), house(40), ...places)).toMatch(/250 players before 4001 places/);
   });
 
   it('with an outline that touches itself everywhere', () => {
