@@ -59,7 +59,6 @@ interface Kept<T> {
 interface DrawnItems {
   readonly records: Document['records'];
   readonly items: readonly GroupPrimitive[];
-  readonly below: readonly GroupPrimitive[];
   readonly above: readonly GroupPrimitive[];
 }
 
@@ -89,10 +88,10 @@ export class Picture {
       area: null,
     });
     const ground = this.#groundOf(context, request);
-    const { items, below, above } = this.#itemsOf(context, request, ground);
+    const { items, above } = this.#itemsOf(context, request, ground);
     return {
       ground,
-      items: [...drawOverlays(context), ...below, ...items, ...above],
+      items: [...drawOverlays(context), ...items, ...above],
       paperScale: request.paperScale,
     };
   }
@@ -117,8 +116,8 @@ export class Picture {
     }
     this.#items = this.#timed(key, () => {
       const items = drawItems(context);
-      const { below, above } = drawAnnotations(context, [...ground, ...items]);
-      return { records: document.records, items, below, above };
+      const { above } = drawAnnotations(context, [...ground, ...items]);
+      return { records: document.records, items, above };
     });
     return this.#items.value;
   }
@@ -144,13 +143,12 @@ function redrawn(drawn: DrawnItems, context: PlanContext): DrawnItems | null {
     return record ? drawItem(record, context) : group;
   });
   const nothing = createOccupancy();
-  const dimensions =
-    context.layers.dimensions === 'all' ? [] : drawDimensions(context, { texts: nothing, things: nothing });
+  const dimensions = drawDimensions(context, { texts: nothing, things: nothing });
   return {
     records: drawn.records,
     items,
-    below: drawn.below.filter(stays),
-    above: [...dimensions, ...drawn.above.filter(stays)],
+    // Over the marks, which do not make way for them while things move.
+    above: [...drawn.above.filter(stays), ...dimensions],
   };
 }
 

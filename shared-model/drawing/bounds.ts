@@ -22,10 +22,35 @@ export function textBox(text: TextPrimitive, measure: MeasureText): Box {
   return spread.box() ?? { x: text.x, y: text.y, width: 0, height: 0 };
 }
 
+/**
+ * Upright boxes that a text fills: one where it runs along the page's sides; where it runs aslant many small ones along
+ * its line, for the box round all of it would claim much that is free.
+ */
+export function textPieces(text: TextPrimitive, measure: MeasureText): Box[] {
+  const turn = text.turn ?? 0;
+  if (Math.abs(turn / 90 - Math.round(turn / 90)) < 1e-6) return [textBox(text, measure)];
+  const width = measure(text.text, text.size, text.weight);
+  const count = Math.max(1, Math.min(MOST_PIECES, Math.ceil(width / text.size)));
+  const left = text.anchor === 'start' ? 0 : text.anchor === 'middle' ? -width / 2 : -width;
+  const map = chain(turnAbout(turn), shift(text.x, text.y));
+  return Array.from({ length: count }, (_, piece) => {
+    const spread = new Spread();
+    for (const end of [piece, piece + 1]) {
+      for (const y of [-ASCENT * text.size, DESCENT * text.size]) {
+        const corner = mapPoint(map, { x: left + (width * end) / count, y });
+        spread.add(corner.x, corner.y);
+      }
+    }
+    return spread.box() ?? textBox(text, measure);
+  });
+}
+
+const MOST_PIECES = 100;
+
 /** The boxes of all texts in a drawing. */
 export function textBoxes(drawn: readonly Primitive[], measure: MeasureText): Box[] {
   return drawn.flatMap((primitive) => {
-    if (primitive.kind === 'text') return [textBox(primitive, measure)];
+    if (primitive.kind === 'text') return textPieces(primitive, measure);
     return primitive.kind === 'group' ? textBoxes(primitive.children, measure) : [];
   });
 }

@@ -1,17 +1,19 @@
 /** The plan of one setup at a scale: the same drawing on the screen and on paper. */
 
-import { textBoxes } from './bounds.ts';
+import { grownBox, textBoxes } from './bounds.ts';
 import { createOccupancy, type Occupancy } from './occupancy.ts';
 import { planContext, type PlanContext, type PlanRequest } from './plan/context.ts';
 import { drawDatum, drawGrid, drawWords } from './plan/datum.ts';
 import { drawDimensions } from './plan/dimensions.ts';
-import { drawHouse, placeBoxes } from './plan/house.ts';
+import { drawHouse } from './plan/house.ts';
+import { houseBoxes } from './plan/house-shown.ts';
 import { drawRisers, drawThings } from './plan/items.ts';
-import { drawLabels, findLabelPlaces } from './plan/labels.ts';
+import { drawCrosses, drawLabels, findLabelPlaces } from './plan/labels.ts';
 import type { LabelPlaces } from './plan/label-places.ts';
 import { itemBox } from './plan/label-requests.ts';
 import { drawReach, drawRoutes } from './plan/overlays.ts';
 import { drawPlatform } from './plan/platform.ts';
+import { drawRiserHeights } from './plan/riser-heights.ts';
 import type { GroupPrimitive, Primitive } from './primitives.ts';
 
 export { planContext, WORST_SEEN } from './plan/context.ts';
@@ -25,16 +27,17 @@ export function planDrawing(request: PlanRequest): Primitive[] {
   const context = planContext(request);
   const ground = [...drawGround(context), ...drawRisers(context)];
   const items = drawThings(context);
-  const { below, above } = drawAnnotations(context, [...ground, ...items]);
-  return [...ground, ...below, ...drawOverlays(context), ...items, ...above];
+  const { above } = drawAnnotations(context, [...ground, ...items]);
+  return [...ground, ...drawOverlays(context), ...items, ...above];
 }
 
 /** What stays as it is while items are dragged: house, platform, grid, centre line, words. */
 export function drawGround(context: PlanContext): GroupPrimitive[] {
-  const taken = createOccupancy(placeBoxes(context));
+  const taken = createOccupancy(context.layers.seats ? houseBoxes(context) : []);
   const datum = drawDatum(context, taken);
-  const words = drawWords(context, taken);
+  // Warnings at the edges find their places before the words that only orient.
   const platform = drawPlatform(context, taken);
+  const words = drawWords(context, taken);
   const house = context.layers.seats ? [drawHouse(context, taken)] : [];
   const grid = context.layers.grid ? [drawGrid(context, taken)] : [];
   return [...house, platform, ...grid, datum, words];
@@ -46,22 +49,25 @@ export function drawOverlays(context: PlanContext): GroupPrimitive[] {
 }
 
 export interface Annotations {
-  /** Dimension lines of all items: they run under the items. */
-  readonly below: readonly GroupPrimitive[];
-  /** Marks and names, and the dimensions that were asked for one by one. */
+  /** Marks, names, figures, heights of risers, and the dimensions that were asked for: all over the items. */
   readonly above: readonly GroupPrimitive[];
   readonly labels: LabelPlaces;
 }
 
 /** Marks, names and dimensions, kept clear of each other and of the texts in what is `drawn` already. */
 export function drawAnnotations(context: PlanContext, drawn: readonly Primitive[]): Annotations {
-  const labels = findLabelPlaces(context, drawn);
+  const things = solidThings(context);
+  const written = createOccupancy(textBoxes(drawn, context.measure));
+  const heights = drawRiserHeights(context, { texts: written, things });
+  const labels = findLabelPlaces(context, [...drawn, ...heights]);
+  for (const { box } of labels.placed) written.take(grownBox(box, PILL_AIR));
+  const dimensions = drawDimensions(context, { texts: written, things });
   const bubbles = drawLabels(context, labels);
-  const texts = createOccupancy(textBoxes([...drawn, ...bubbles], context.measure));
-  const dimensions = drawDimensions(context, { texts, things: solidThings(context) });
-  if (context.layers.dimensions === 'all') return { below: dimensions, above: bubbles, labels };
-  return { below: [], above: [...dimensions, ...bubbles], labels };
+  return { above: [...dimensions, ...heights, ...drawCrosses(context), ...bubbles], labels };
 }
+
+/** Figures keep this far off the outline of a mark, mm. */
+const PILL_AIR = 0.4;
 
 function solidThings(context: PlanContext): Occupancy {
   const solid = context.items.filter((record) => record.kind !== 'riser');

@@ -20,7 +20,7 @@ import type { PlotResult, PlotSheetRequest } from './sheet/request.ts';
 import { seatMap } from './sheet/seat-map-sheet.ts';
 import { sectionSheet } from './sheet/section-sheet.ts';
 import { rakeTable } from './sheet/section-table.ts';
-import { tableBlocks } from './sheet/table.ts';
+import { tableBlocks, type Table } from './sheet/table.ts';
 import { titleStrip, TITLE_STRIP_HEIGHT, type TitleFields } from './sheet/title-block.ts';
 import { TEXT, WEIGHT } from './style.ts';
 import { oneLine } from './text.ts';
@@ -55,11 +55,17 @@ export function plotSheets(asked: PlotSheetRequest): PlotResult {
     pages.toSorted((a, b) => b.width - a.width),
   );
   const drawings = [map, section].filter((each) => each !== null);
-  const continuations = [...drawings, ...textSheets(asked, request, page)];
+  const texts = textSheets(asked, request, page);
+  const continuations = [...drawings, ...texts];
   const sheets = 1 + continuations.length;
   const fields = (documentType: string, sheet: number): TitleFields =>
     fieldsOf(request, layout, { documentType, sheet, sheets });
-  const plan = planSheet(request, layout, fields('Stage plot', 1));
+  const plan = planSheet(request, layout, {
+    fields: fields('Stage plot', 1),
+    mapSheet: map ? 2 : null,
+    // The table of marks opens the text.
+    marksSheet: texts.length > 0 ? 2 + drawings.length : null,
+  });
   return {
     ok: true,
     choice: { paper: page.paper, orientation: page.orientation, scale: layout.scale },
@@ -137,29 +143,31 @@ function textBlocks(asked: PlotSheetRequest, request: PlotSheetRequest, width: n
           paragraph(intro, width, request, { ...INTRO, colour: request.palette.faint }),
           ...blocks,
         ];
-  const table = (rows: Parameters<typeof tableBlocks>[0]): Block[] => tableBlocks(rows, width, request);
+  const table = (title: string, intro: string, rows: Table, across = width): Block[] =>
+    section(title, intro, tableBlocks(rows, across, request, title));
   const unit = request.units === 'metric' ? 'Millimetres' : 'Feet and inches';
   return [
-    ...section(
+    ...table(
       'Marks',
       `${unit}. SL and SR: to stage left or right of the centre line. US: upstage of the front edge. Lip: height of a desk’s lower edge. Tilt: of a desk from the horizontal.`,
-      table(marksTable(request)),
+      marksTable(request),
     ),
-    ...section(
+    ...table(
       'Inventory',
       'What the setup needs. Players bring what is named as an instrument unless agreed otherwise.',
-      tableBlocks(inventoryTable(request), Math.min(width, INVENTORY_WIDTH), request),
+      inventoryTable(request),
+      Math.min(width, INVENTORY_WIDTH),
     ),
-    ...section('Sightlines', sightIntro(request), table(sightTable(request))),
-    ...section(
+    ...table('Sightlines', sightIntro(request), sightTable(request)),
+    ...table(
       'Rows',
       `${unit}. Each row over the next, towards the platform’s front edge. D and R: from the front viewer’s eye to the edge, along and up. N and T: from row to row, up and along. C: how far the line of sight passes above the front viewer’s eye. N for a C: the step from row to row that would give it over the head in line.`,
-      table(rakeTable(asked)),
+      rakeTable(asked),
     ),
-    ...section(
+    ...table(
       'Reach',
       `${unit} from the nearer free shoulder; arm: what the arm alone reaches. Time with its range; free: the rest the player has.`,
-      table(reachTable(request)),
+      reachTable(request),
     ),
     ...(report
       ? section(

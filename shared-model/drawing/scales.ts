@@ -5,21 +5,32 @@ import type { Units } from '../document/measures.ts';
 /** Reductions recommended by ISO 5455:1979, as far as a stage needs them. */
 export const ISO_SCALES: readonly number[] = [10, 20, 50, 100, 200, 500];
 
-/** 1/2", 1/4" and 1/8" to the foot: the imperial stage scales (Auburn University drafting notes; hstech.org stagecraft). */
-export const IMPERIAL_SCALES: readonly number[] = [24, 48, 96];
+/**
+ * The scales of the architect's and, beyond them, of the engineer's rule (draughting practice, as in check-values
+ * section 6; the engineer's from memory), each by the name it is known by.
+ */
+const IMPERIAL_NAMES: ReadonlyMap<number, string> = new Map([
+  [12, '1" = 1\'-0"'],
+  [16, '3/4" = 1\'-0"'],
+  [24, '1/2" = 1\'-0"'],
+  [32, '3/8" = 1\'-0"'],
+  [48, '1/4" = 1\'-0"'],
+  [64, '3/16" = 1\'-0"'],
+  [96, '1/8" = 1\'-0"'],
+  [128, '3/32" = 1\'-0"'],
+  [192, '1/16" = 1\'-0"'],
+  [240, '1" = 20\'-0"'],
+  [480, '1" = 40\'-0"'],
+]);
+
+export const IMPERIAL_SCALES: readonly number[] = [...IMPERIAL_NAMES.keys()];
 
 /** Used in some metric countries but not recommended by ISO 5455; printed only when asked for by number. */
 export const NON_ISO_SCALES: readonly number[] = [25, 250];
 
-const IMPERIAL_NAMES: Readonly<Record<number, string>> = {
-  24: '1/2" = 1\'-0"',
-  48: '1/4" = 1\'-0"',
-  96: '1/8" = 1\'-0"',
-};
-
-/** The scales offered in these units, largest drawing first. Beyond 1:96 imperial plans go on in ISO ratios. */
+/** The scales offered in these units, largest drawing first. Imperial plans take a metric ratio only beyond all others. */
 export function offeredScales(units: Units): readonly number[] {
-  return units === 'metric' ? ISO_SCALES : [...IMPERIAL_SCALES, 200, 500];
+  return units === 'metric' ? ISO_SCALES : [...IMPERIAL_SCALES, 500];
 }
 
 /** Whether a plot can be asked for in this scale at all. */
@@ -34,7 +45,7 @@ export function largestScale(units: Units, fits: (scale: number) => boolean): nu
 
 /** As ISO 5455 wants it written on the sheet: "SCALE 1:50"; with a remark where it is not one of that standard's. */
 export function scaleDesignation(scale: number): string {
-  const name = IMPERIAL_NAMES[scale];
+  const name = IMPERIAL_NAMES.get(scale);
   if (name) return `SCALE 1:${scale} (${name})`;
   return NON_ISO_SCALES.includes(scale) ? `SCALE 1:${scale} (not an ISO 5455 scale)` : `SCALE 1:${scale}`;
 }

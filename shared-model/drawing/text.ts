@@ -38,7 +38,10 @@ export function fitted(text: string, width: number, type: Type, measure: Measure
   return low > 0 ? shortened(low) : '';
 }
 
-/** Lines no wider than `width`, broken at spaces, and inside a word only when it is wider than a whole line. */
+/**
+ * Lines no wider than `width`, broken at spaces, and inside a word only when it is wider than a whole line. A figure
+ * with its fraction, its unit and its side of the stage is one word: `2'-8 1/4" SL` is never torn.
+ */
 export function wrapped(text: string, width: number, type: Type, measure: MeasureText): string[] {
   const lines: string[] = [];
   for (const paragraph of text.slice(0, LONGEST_TEXT).split(/\r\n|[\n\r\u2028\u2029]/)) {
@@ -83,7 +86,7 @@ function printable(text: string): string {
 function wrapParagraph(text: string, width: number, widthOf: (line: string) => number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(' ').flatMap((part) => pieces(part, width, widthOf))) {
+  for (const word of words(text, width, widthOf).flatMap((part) => pieces(part, width, widthOf))) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (line === '' || widthOf(longer) <= width) line = longer;
     else {
@@ -93,6 +96,24 @@ function wrapParagraph(text: string, width: number, widthOf: (line: string) => n
   }
   lines.push(line);
   return lines;
+}
+
+/** Spaces within a figure: before the fraction of an inch, a unit, or the side it is measured to. */
+const WITHIN_FIGURE = /(?<=\d) (?=\d\/\d")|(?<=[\d"]) (?=(?:SL|SR|US|DS|mm|m|s|%)(?![\p{L}\d]))/gu;
+/** Holds the parts of a figure together; printable text has none. */
+const TIE = '\u00a0';
+
+/** The words of a text; a figure that would not fit on a line by itself is broken at its spaces after all. */
+function words(text: string, width: number, widthOf: (line: string) => number): string[] {
+  return unbreakable(text).flatMap((word) => (widthOf(word) <= width ? [word] : word.split(' ')));
+}
+
+/** What `wrapped` never breaks as long as a line has room for it. */
+export function unbreakable(text: string): string[] {
+  return text
+    .replace(WITHIN_FIGURE, TIE)
+    .split(' ')
+    .map((word) => word.replaceAll(TIE, ' '));
 }
 
 /** A word too wide for any line, cut into pieces that fit; at least one letter each. */

@@ -20,8 +20,11 @@ export interface PlanLayers {
   readonly names: boolean;
   /** Words on edges and doors, heights of risers, names of the centre line and the front edge. */
   readonly words: boolean;
-  /** From the centre line and the front edge: of no item, of every player and stand, or of these records. */
-  readonly dimensions: 'none' | 'all' | readonly string[];
+  /**
+   * Distances from the centre line and the front edge: none; as dimension lines of these records; or of every item,
+   * written under its mark, with a cross at the point they are measured to (coordinates in the sense of ISO 129-1).
+   */
+  readonly dimensions: 'none' | 'coordinates' | readonly string[];
   readonly grid: boolean;
   /** Lines from the players to what they must get to. Needs a report. */
   readonly reach: boolean;
@@ -44,7 +47,7 @@ export interface PlanRequest {
   readonly measure: MeasureText;
   readonly units: Units;
   readonly layers: PlanLayers;
-  /** The part of the page that the plan may use; seats and labels beyond it are left out. Null: no bounds. */
+  /** The part of the page that the plan may use; labels and rows of seats beyond it are left out. Null: no bounds. */
   readonly area: Box | null;
 }
 
@@ -64,12 +67,17 @@ export function planContext(request: PlanRequest): PlanContext {
   const items = placedInSetup(document, setup);
   return {
     ...request,
-    toPage: { a: 1 / scale, b: 0, c: 0, d: -1 / scale, e: origin.x, f: origin.y },
+    toPage: stageToPage(scale, origin),
     items,
     risers: items.filter((record) => record.kind === 'riser'),
     marks: shortMarks(items),
     held: heldInstruments(document, setup),
   };
+}
+
+/** From the stage (mm, y upstage) to the page (mm on paper, y down). */
+export function stageToPage(scale: number, origin: Point): Affine {
+  return { a: 1 / scale, b: 0, c: 0, d: -1 / scale, e: origin.x, f: origin.y };
 }
 
 /** What each player of the setup holds from the start. */
@@ -84,13 +92,16 @@ export function heldInstruments(document: Document, setup: Id<'setup'>): Map<str
   return held;
 }
 
-export function onPage(context: PlanContext, point: Point): Point {
-  return mapPoint(context.toPage, point);
+export function onPage({ toPage }: Pick<PlanContext, 'toPage'>, point: Point): Point {
+  return mapPoint(toPage, point);
 }
 
 /** From an item's own frame (it looks along -y, +x is its left) to the page. */
-export function itemToPage(context: PlanContext, item: Point & { readonly facing: number }): Affine {
-  return chain(chain(turnAbout(item.facing), shift(item.x, item.y)), context.toPage);
+export function itemToPage(
+  { toPage }: Pick<PlanContext, 'toPage'>,
+  item: Point & { readonly facing: number },
+): Affine {
+  return chain(chain(turnAbout(item.facing), shift(item.x, item.y)), toPage);
 }
 
 export interface Look {

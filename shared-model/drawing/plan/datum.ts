@@ -3,7 +3,7 @@
 import { platformOf } from '../../document/document.ts';
 import type { Units } from '../../document/measures.ts';
 import type { Point } from '../../document/records.ts';
-import { boxContains, boxOfPoints, textBox } from '../bounds.ts';
+import { boxContains, boxOfPoints, grownBox, textBox } from '../bounds.ts';
 import { firstFree, type Occupancy } from '../occupancy.ts';
 import { line, roundedRectangle } from '../outline.ts';
 import type { Box, GroupPrimitive, PathItem, Primitive, TextPrimitive } from '../primitives.ts';
@@ -53,7 +53,7 @@ export function drawGrid(context: PlanContext, taken: Occupancy): GroupPrimitive
     description: `Grid every ${step.words}`,
     children: [
       { kind: 'path', path: lines, ...pen(palette.hairline, WEIGHT.hair) },
-      ...figures.flatMap((text) => firstFree([text], taken, context.measure)),
+      ...figures.flatMap((text) => firstFree([text], taken, { measure: context.measure, air: 0.2 })),
     ],
   };
 }
@@ -62,18 +62,26 @@ export function drawGrid(context: PlanContext, taken: Occupancy): GroupPrimitive
 export function drawDatum(context: PlanContext, taken: Occupancy): GroupPrimitive {
   const { palette } = context;
   const platform = platformBox(context);
-  const origin = onPage(context, { x: 0, y: 0 });
-  const bottom = Math.max(platform.y + platform.height, origin.y) + DATUM_OUT;
-  const [top, right] = [platform.y - DATUM_OUT, platform.x + platform.width];
+  const { x, y } = onPage(context, { x: 0, y: 0 });
+  const [bottom, right] = [Math.max(platform.y + platform.height, y), platform.x + platform.width];
+  const top = { words: 'CL', at: (out: number) => ({ x, y: platform.y - out }) };
+  const foot = { words: 'CL', at: (out: number) => ({ x, y: bottom + out }) };
+  const left = { words: 'EDGE', at: (out: number) => ({ x: platform.x - out, y }) };
+  const end = { words: 'EDGE', at: (out: number) => ({ x: right + out, y }) };
+  // The centre line is named at both ends, the edge at one of them: where no seat is in the way.
+  const centre = [top, foot].map((one) => datumEnd(context, one, taken));
+  const stageLeft = datumEnd(context, end, taken);
+  const stageRight = stageLeft.plate.length > 0 ? bareEnd(left, taken) : datumEnd(context, left, taken);
+  const ends = [...centre, stageLeft, stageRight];
+  const course = boxOfPoints([...centre.map(({ at }) => at), { x, y: platform.y }, { x, y: bottom }]);
+  const sides = [stageLeft, stageRight].map(({ at }) =>
+    boxOfPoints([at, { x: at.x < x ? platform.x : right, y }]),
+  );
+  for (const box of [course, ...sides]) if (box) taken.take(grownBox(box, HALF_GAP));
   const lines = [
-    line({ x: origin.x, y: top }, { x: origin.x, y: bottom }),
-    line({ x: platform.x - DATUM_OUT, y: origin.y }, { x: platform.x, y: origin.y }),
-    line({ x: right, y: origin.y }, { x: right + DATUM_OUT, y: origin.y }),
-  ];
-  const plates = [
-    { words: 'CL', at: { x: origin.x, y: top } },
-    { words: 'CL', at: { x: origin.x, y: bottom } },
-    { words: 'EDGE', at: { x: right + DATUM_OUT + 1.5, y: origin.y } },
+    line(centre[0]?.at ?? { x, y: platform.y }, centre[1]?.at ?? { x, y: bottom }),
+    line(stageRight.at, { x: platform.x, y }),
+    line({ x: right, y }, stageLeft.at),
   ];
   return {
     kind: 'group',
@@ -84,12 +92,60 @@ export function drawDatum(context: PlanContext, taken: Occupancy): GroupPrimitiv
         path,
         ...pen(palette.ink, WEIGHT.fine, DASH.chain),
       })),
-      ...(context.layers.words
-        ? plates.flatMap(({ words, at }) => plate(context, { words, at, taken }))
-        : []),
+      ...ends.flatMap(({ plate: drawn }) => drawn),
     ],
   };
 }
+
+/** The centre line as far as the plan goes. */
+export function centreLineBox({ origin, area }: PlanContext): Box {
+  const [top, height] = area ? [area.y, area.height] : [origin.y - 400, 800];
+  return { x: origin.x - HALF_GAP, y: top, width: 2 * HALF_GAP, height };
+}
+
+/** Words keep this far off the centre line, mm. */
+const HALF_GAP = 0.5;
+
+interface DatumEnd {
+  readonly words: string;
+  readonly at: (out: number) => Point;
+}
+
+interface DrawnEnd {
+  readonly at: Point;
+  readonly plate: readonly Primitive[];
+}
+
+/** How far off the platform the names of the datum lines are tried, mm. */
+const DATUM_OUTS = [DATUM_OUT, 11, 13, 7, 16];
+
+function datumEnd(context: PlanContext, end: DatumEnd, taken: Occupancy): DrawnEnd {
+  if (!context.layers.words) return bareEnd(end, taken);
+  const width = context.measure(end.words, TEXT.small, 'bold') + 2;
+  for (const out of DATUM_OUTS) {
+    const at = end.at(out + (end.words === 'EDGE' ? width / 2 - PLATE_OVERHANG : 0));
+    const box = { x: at.x - width / 2, y: at.y - PLATE_HEIGHT / 2, width, height: PLATE_HEIGHT };
+    const isOff = context.area !== null && !boxContains(context.area, box);
+    if (isOff || taken.isTaken(grownBox(box, HALF_GAP))) continue;
+    taken.take(grownBox(box, 2 * HALF_GAP));
+    return { at, plate: plate(context, end.words, box) };
+  }
+  return bareEnd(end, taken);
+}
+
+/** A line without a name, as long as the seats beside it allow. */
+function bareEnd({ at }: DatumEnd, taken: Occupancy): DrawnEnd {
+  const lengths = [DATUM_OUT, 7, 5, 3, 1.5];
+  const free = lengths.find((out) => {
+    const box = boxOfPoints([at(0), at(out)]);
+    return box !== null && !taken.isTaken(grownBox(box, HALF_GAP));
+  });
+  return { at: at(free ?? 0), plate: [] };
+}
+
+/** The plate of the edge may stand this much nearer, for it lies along its line. */
+const PLATE_OVERHANG = 3;
+const PLATE_HEIGHT = 4;
 
 /** HOUSE, UPSTAGE, STAGE LEFT and STAGE RIGHT: a plan has no north, it has a house. Static. */
 export function drawWords(context: PlanContext, taken: Occupancy): GroupPrimitive {
@@ -126,24 +182,28 @@ export function drawWords(context: PlanContext, taken: Occupancy): GroupPrimitiv
       firstFree(
         candidates.filter((text) => isOnArea(context, text)),
         taken,
-        context.measure,
+        { measure: context.measure, air: 0.9 },
       ),
     ),
   };
 }
 
 function places(textAt: (share: number, further: number) => TextPrimitive): TextPrimitive[] {
-  return FURTHER.flatMap((further) => ASIDE.map((share) => textAt(share, further)));
+  const at = (shares: readonly number[]): TextPrimitive[] =>
+    FURTHER.flatMap((further) => shares.map((share) => textAt(share, further)));
+  return [...at(ASIDE), ...at(FAR_ASIDE)];
 }
 
 function isOnArea({ area, measure }: PlanContext, text: TextPrimitive): boolean {
   return area === null || boxContains(area, textBox(text, measure));
 }
 
-/** How much further off the platform the words are tried, mm. */
-const FURTHER = [0, 5, 10, 16, 24, 34, 46];
+/** How much further off the platform the words are tried, mm; nearer where only that keeps them off the seats. */
+const FURTHER = [0, -5, 5, 10, 16, 24, 34, 46];
 /** Where the words are tried, in shares of the platform's breadth off its middle. */
-const ASIDE = [0.25, -0.25, 0.38, -0.38, 0.6, -0.6];
+const ASIDE = [0.25, -0.25, 0.38, -0.38];
+/** Beyond its corners, when everything before it is full. */
+const FAR_ASIDE = [0.6, -0.6, 0.8, -0.8];
 /** Beside the centre line's plate even when the platform is small on paper. */
 const LEAST_SPREAD = 64;
 
@@ -155,20 +215,11 @@ export function platformBox(context: PlanContext): Box {
 
 const HALF_CAP = (TEXT.small * CAP_HEIGHT) / 2;
 
-interface Plate {
-  readonly words: string;
-  readonly at: Point;
-  readonly taken: Occupancy;
-}
-
 /** A name on a small plate that covers the line it names. */
-function plate({ palette, measure }: PlanContext, { words, at, taken }: Plate): Primitive[] {
-  const width = measure(words, TEXT.small, 'bold') + 2;
-  const box = { x: at.x - width / 2, y: at.y - 2, width, height: 4 };
-  taken.take(box);
+function plate({ palette }: PlanContext, words: string, box: Box): Primitive[] {
   const text = textLine(
     words,
-    { x: at.x, y: at.y + HALF_CAP },
+    { x: box.x + box.width / 2, y: box.y + box.height / 2 + HALF_CAP },
     { size: TEXT.small, weight: 'bold', colour: palette.ink, anchor: 'middle' },
   );
   return [

@@ -1,45 +1,34 @@
 /** Distances of an item from the centre line and from the front edge, as dimension lines. */
 
-import { inSetup } from '../../document/document.ts';
 import { formatAcross, formatDepth } from '../../document/measures.ts';
 import type { PlacedRecord, Point } from '../../document/records.ts';
 import { boxContains, textBox } from '../bounds.ts';
 import { createOccupancy, type Occupancy } from '../occupancy.ts';
 import { line } from '../outline.ts';
 import type { Box, GroupPrimitive, PathItem, Primitive, TextPrimitive } from '../primitives.ts';
-import { TEXT, WEIGHT } from '../style.ts';
+import { CAP_HEIGHT, TEXT, WEIGHT } from '../style.ts';
 import { textLine } from '../text.ts';
 import { onPage, pen, type PlanContext } from './context.ts';
 
 export interface DimensionRoom {
-  /** Figures never fall on other texts. Grows by the figures. */
+  /** Figures never fall on other texts or on marks. Grows by the figures. */
   readonly texts: Occupancy;
   /** The items; figures keep off them if they can. */
   readonly things: Occupancy;
 }
 
-/**
- * The dimensions that the layers ask for. Of "all" only those are drawn whose figures find a free place (the marks
- * table has the rest); those asked for by record are always drawn.
- */
+/** The dimensions of the records that the layers name, each with its figure where it can be read. */
 export function drawDimensions(context: PlanContext, { texts, things }: DimensionRoom): GroupPrimitive[] {
   const { dimensions } = context.layers;
-  if (dimensions === 'none') return [];
-  const insist = dimensions !== 'all';
-  const records = insist
-    ? context.items.filter((record) => dimensions.includes(record.id))
-    : [
-        ...inSetup(context.document, context.setup, 'stand'),
-        ...inSetup(context.document, context.setup, 'player'),
-      ];
+  if (typeof dimensions === 'string') return [];
+  const records = context.items.filter((record) => dimensions.includes(record.id));
   const lines = createOccupancy([centreLine(context)]);
-  return records.flatMap((record) => drawRecord(context, record, { texts, things, lines, insist }));
+  return records.flatMap((record) => drawRecord(context, record, { texts, things, lines }));
 }
 
 interface Room extends DimensionRoom {
   /** Where dimension lines run already; the centre line is one. */
   readonly lines: Occupancy;
-  readonly insist: boolean;
 }
 
 function drawRecord(context: PlanContext, record: PlacedRecord, room: Room): GroupPrimitive[] {
@@ -65,24 +54,30 @@ const ASIDE = [0, 4.5, -4.5, 9, -9];
 function drawDimension(context: PlanContext, { from, to, words }: Dimension, room: Room): Primitive[] {
   const [a, b] = [onPage(context, from), onPage(context, to)];
   if (Math.hypot(b.x - a.x, b.y - a.y) < SHORTEST) return [];
-  const upright = isUpright(a, b);
-  for (const aside of ASIDE) {
-    const [p, q] = upright
-      ? [
-          { x: a.x + aside, y: a.y },
-          { x: b.x + aside, y: b.y },
-        ]
-      : [
-          { x: a.x, y: a.y + aside },
-          { x: b.x, y: b.y + aside },
-        ];
-    if (room.lines.isTaken(lineBox(p, q)) && !(room.insist && aside === ASIDE.at(-1))) continue;
-    const figure = placeFigure(context, { a: p, b: q, words }, room);
-    if (!figure) continue;
-    room.lines.take(lineBox(p, q));
-    return [...dimensionLine(context, p, q), ...witness(context, b, q), figure];
-  }
-  return [];
+  const beside = ASIDE.map((aside) => movedAside(a, b, aside)).filter(
+    ([p, q]) => !room.lines.isTaken(lineBox(p, q)),
+  );
+  const courses = beside.length > 0 ? beside : [movedAside(a, b, ASIDE.at(-1) ?? 0)];
+  // On the line if that can be; otherwise off it, so far out that it is free.
+  const figures = courses.map(([p, q]) => ({ p, q, figure: onLine(context, { a: p, b: q, words }, room) }));
+  const [p, q] = courses[0] ?? [a, b];
+  const { figure, ...course } = figures.find((each) => each.figure !== null) ?? {
+    p,
+    q,
+    figure: offLine(context, { a: p, b: q, words }, room),
+  };
+  room.lines.take(lineBox(course.p, course.q));
+  if (figure) room.texts.take(textBox(figure, context.measure));
+  return [
+    ...dimensionLine(context, course.p, course.q),
+    ...witness(context, b, course.q),
+    ...(figure ? [figure] : []),
+  ];
+}
+
+function movedAside(a: Point, b: Point, aside: number): [Point, Point] {
+  const move = ({ x, y }: Point): Point => (isUpright(a, b) ? { x: x + aside, y } : { x, y: y + aside });
+  return [move(a), move(b)];
 }
 
 function isUpright(a: Point, b: Point): boolean {
@@ -127,8 +122,37 @@ interface FigureLine {
 
 /** Places along the line where the figure is tried, as shares of its length. */
 const SHARES = [0.5, 0.35, 0.65, 0.22, 0.78, 0.12, 0.88];
+/** Figures stand on their line, or hang under it. */
+const ON_LINE = 0.7;
+/** How far off its line a figure is tried when there is no room on it, mm. */
+const OFF_LINE = [0, 3.5, -3.5, 7, -7, 11, -11, 16, -16, 22, -22, 30, -30, 40, -40, 55, -55];
 
-function placeFigure(context: PlanContext, { a, b, words }: FigureLine, room: Room): TextPrimitive | null {
+/** Within the line's length, over no text, rather clear of the items. */
+function onLine(context: PlanContext, dimension: FigureLine, room: Room): TextPrimitive | null {
+  const { a, b } = dimension;
+  const tries = [0, UNDER_LINE].flatMap((off) => figuresAt(context, dimension, off));
+  const free = tries.filter((figure) => {
+    const box = textBox(figure, context.measure);
+    return fitsLine(box, a, b) && isFree(context, box, room);
+  });
+  const clear = free.find((figure) => !room.things.isTaken(textBox(figure, context.measure)));
+  return clear ?? free[0] ?? null;
+}
+
+function offLine(context: PlanContext, dimension: FigureLine, room: Room): TextPrimitive | null {
+  const tries = OFF_LINE.flatMap((off) => figuresAt(context, dimension, off));
+  return tries.find((figure) => isFree(context, textBox(figure, context.measure), room)) ?? null;
+}
+
+function isFree({ area }: PlanContext, box: Box, { texts }: Room): boolean {
+  return (!area || boxContains(area, box)) && !texts.isTaken(box);
+}
+
+/** From standing on the line to hanging under it. */
+const UNDER_LINE = 2 * ON_LINE + TEXT.small * CAP_HEIGHT;
+
+/** The figure at its places along the line, `off` mm to the right of it or below it. */
+function figuresAt(context: PlanContext, { a, b, words }: FigureLine, off: number): TextPrimitive[] {
   const upright = isUpright(a, b);
   const look = {
     size: TEXT.small,
@@ -136,22 +160,12 @@ function placeFigure(context: PlanContext, { a, b, words }: FigureLine, room: Ro
     colour: context.palette.faint,
     anchor: 'middle',
   } as const;
-  const tries = SHARES.map((share) => {
+  return SHARES.map((share) => {
     const at = { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share };
     return upright
-      ? textLine(words, { x: at.x - 0.7, y: at.y }, { ...look, turn: -90 })
-      : textLine(words, { x: at.x, y: at.y - 0.7 }, look);
+      ? textLine(words, { x: at.x - ON_LINE + off, y: at.y }, { ...look, turn: -90 })
+      : textLine(words, { x: at.x, y: at.y - ON_LINE + off }, look);
   });
-  const free = tries.filter((figure) => {
-    const box = textBox(figure, context.measure);
-    return (
-      fitsLine(box, a, b) && (!context.area || boxContains(context.area, box)) && !room.texts.isTaken(box)
-    );
-  });
-  const clear = free.find((figure) => !room.things.isTaken(textBox(figure, context.measure)));
-  const chosen = clear ?? (room.insist ? (free[0] ?? tries[0]) : undefined);
-  if (chosen) room.texts.take(textBox(chosen, context.measure));
-  return chosen ?? null;
 }
 
 /** A figure that sticks out beyond its line would seem to belong to something else. */

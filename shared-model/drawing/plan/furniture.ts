@@ -3,12 +3,9 @@
 import { instrumentStandModel, USUAL_FOOT_RADIUS } from '../../catalogue/instrument-stands.ts';
 import type { InstrumentStand, Lamp, Riser, Shape, Table } from '../../document/records.ts';
 import { placed } from '../../geometry/frame.ts';
-import { formatBare } from '../../document/measures.ts';
-import { mapPoint } from '../affine.ts';
 import { centredRectangle, circle, hatching, line, polygon, polyline, roundedRectangle } from '../outline.ts';
 import type { PathItem, Primitive } from '../primitives.ts';
-import { DASH, TEXT, WEIGHT } from '../style.ts';
-import { textLine } from '../text.ts';
+import { DASH, WEIGHT } from '../style.ts';
 import { itemToPage, onPage, paint, pen, type PlanContext } from './context.ts';
 
 export function drawTable(context: PlanContext, table: Table): Primitive[] {
@@ -80,37 +77,15 @@ function drawCable(context: PlanContext, lamp: Lamp): Primitive[] {
   ];
 }
 
-/** A level with its height in the corner that is nearest to the house on the left. */
+/** A level; its height is written over what stands on it, by riser-heights.ts. */
 export function drawRiser(context: PlanContext, riser: Riser): Primitive[] {
-  const { palette, units } = context;
-  const map = itemToPage(context, riser);
-  const words = `+${formatBare(riser.height, units)}`;
-  const [width, depth] = [riser.width / context.scale, riser.depth / context.scale];
-  const children: Primitive[] = [
-    paint(map, centredRectangle(riser.width, riser.depth), {
+  const { palette } = context;
+  return [
+    paint(itemToPage(context, riser), centredRectangle(riser.width, riser.depth), {
       fill: palette.riser,
       ...pen(palette.ink, WEIGHT.fine),
     }),
   ];
-  if (!context.layers.words || width < 12 || depth < 6) return children;
-  const pad = 1.2 * context.scale;
-  const corner = mapPoint(
-    context.toPage,
-    placed(riser, { x: -riser.width / 2 + pad, y: -riser.depth / 2 + pad }),
-  );
-  const turn = upright(-riser.facing);
-  const look = { size: TEXT.small, weight: 'regular', colour: palette.faint } as const;
-  if (turn.flipped)
-    return children.concat(textLine(words, corner, { ...look, turn: turn.angle, anchor: 'end' }));
-  return children.concat(textLine(words, corner, { ...look, turn: turn.angle }));
-}
-
-/** A turn of the page that leaves letters readable, and whether they had to be turned round for it. */
-function upright(angle: number): { readonly angle: number; readonly flipped: boolean } {
-  const turned = (((angle % 360) + 540) % 360) - 180;
-  if (turned > 90) return { angle: turned - 180, flipped: true };
-  if (turned <= -90) return { angle: turned + 180, flipped: true };
-  return { angle: turned, flipped: false };
 }
 
 /** What belongs to the building is hatched, what was brought in is plain. */

@@ -1,32 +1,31 @@
 /** The house: seats block by block, and single places with symbols of their own. */
 
 import type { Report, SightBand } from '../../checks/report.ts';
-import { allOf } from '../../document/document.ts';
-import { housePlaces, type HousePlace } from '../../document/seating.ts';
+import type { HousePlace } from '../../document/seating.ts';
 import type { Place, Point, SeatBlock } from '../../document/records.ts';
 import { IDENTITY, mapPath } from '../affine.ts';
-import { boxContains } from '../bounds.ts';
 import type { Occupancy } from '../occupancy.ts';
 import { polyline, roundedRectangle } from '../outline.ts';
-import type { Box, GroupPrimitive, PathItem, Primitive } from '../primitives.ts';
+import type { GroupPrimitive, PathItem, Primitive } from '../primitives.ts';
 import { bandMark, bandOf, bandRim, BANDS, SIGHT_BANDS } from '../sight-bands.ts';
 import { WEIGHT } from '../style.ts';
 import { itemToPage, onPage, paint, pen, WORST_SEEN, type PlanContext } from './context.ts';
+import { cushionOf, houseShown, type ShownBlock } from './house-shown.ts';
 import { placeSymbol } from './places.ts';
 import { blockName, rowNames } from './row-names.ts';
 
-/** All places of the house, each block one group. Static while items are dragged, but for the bands. */
+/** The places of the house that are shown, each block one group. Static while items are dragged, but for the bands. */
 export function drawHouse(context: PlanContext, taken: Occupancy): GroupPrimitive {
   const bands = context.layers.sightBands;
   const bandsById = bands && context.report ? seatBands(context.report, bands.player) : NO_BANDS;
-  const seats = groupedByRecord(housePlaces(context.document).filter((place) => isInArea(context, place)));
-  const blocks = allOf(context.document, 'seatBlock').map((block) =>
-    drawBlock(context, block, { seats: seats.get(block.id) ?? [], bandsById, taken }),
-  );
-  const places = allOf(context.document, 'place')
-    .filter((place) => seats.has(place.id))
-    .map((place) => drawPlace(context, place, bandsById.get(place.id) ?? null));
-  return { kind: 'group', children: [...blocks, ...places] };
+  const { blocks, places } = houseShown(context);
+  return {
+    kind: 'group',
+    children: [
+      ...blocks.map((shown) => drawBlock(context, shown, { bandsById, taken })),
+      ...places.map((place) => drawPlace(context, place, bandsById.get(place.id) ?? null)),
+    ],
+  };
 }
 
 type Bands = ReadonlyMap<string, SightBand>;
@@ -49,7 +48,6 @@ export function seatBands({ sight }: Report, player: string): Bands {
 }
 
 interface BlockContent {
-  readonly seats: readonly HousePlace[];
   readonly bandsById: Bands;
   /** Where texts are already. */
   readonly taken: Occupancy;
@@ -57,25 +55,50 @@ interface BlockContent {
 
 function drawBlock(
   context: PlanContext,
-  block: SeatBlock,
-  { seats, bandsById, taken }: BlockContent,
+  shown: ShownBlock,
+  { bandsById, taken }: BlockContent,
 ): GroupPrimitive {
+  const { block, seats, breakLine } = shown;
   const children: Primitive[] = [];
   // Seats of one look share one path: a full house stays quick to paint and small to print.
   for (const band of [null, ...SIGHT_BANDS]) {
     const alike = seats.filter((seat) => (bandsById.get(seat.id) ?? null) === band);
     if (alike.length > 0) children.push(...drawSeats(context, alike, { block, band }));
   }
-  children.push(
-    ...rowNames(context, block, { seats, taken }),
-    ...blockName(context, block, { seats, taken }),
-  );
+  if (breakLine) children.push(drawBreak(context, breakLine));
+  children.push(...rowNames(context, shown, taken), ...blockName(context, shown, taken));
+  const more = breakLine ? ' and more that are not shown' : '';
   return {
     kind: 'group',
     subject: block.id,
-    description: `${block.name || 'Seats'}: ${seats.length} seats`,
+    description: `${block.name || 'Seats'}: ${seats.length} seats${more}`,
     children,
   };
+}
+
+/** The long break line of ISO 128-2 (01.1.18, from memory): thin, with zigzags. */
+function drawBreak({ palette }: PlanContext, points: readonly Point[]): Primitive {
+  const path: Point[] = [];
+  points.forEach((to, index) => {
+    const from = points[index - 1];
+    if (from && index % ZIGZAG_EVERY === 2) path.push(...zigzag(from, to));
+    path.push(to);
+  });
+  return { kind: 'path', path: polyline(path), ...pen(palette.building, WEIGHT.thin) };
+}
+
+/** Seats from one zigzag to the next. */
+const ZIGZAG_EVERY = 5;
+
+function zigzag(from: Point, to: Point): Point[] {
+  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  const [ux, uy] = [(to.x - from.x) / length, (to.y - from.y) / length];
+  const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+  const spot = (along: number, out: number): Point => ({
+    x: middle.x + along * ux - out * uy,
+    y: middle.y + along * uy + out * ux,
+  });
+  return [spot(-0.7, 0), spot(-0.3, -1.4), spot(0.3, 1.4), spot(0.7, 0)];
 }
 
 interface SeatLook {
@@ -89,7 +112,7 @@ function drawSeats(
   { block, band }: SeatLook,
 ): Primitive[] {
   const { palette, scale } = context;
-  const [width, depth] = [block.seatPitch * 0.84, Math.min(block.rowDepth * 0.52, 470)];
+  const { width, depth } = cushionOf(block);
   const corner = Math.min(90, width / 4);
   const cushion = roundedRectangle({ x: -width / 2, y: -depth / 2, width, height: depth }, corner);
   const back = polyline([
@@ -153,38 +176,4 @@ function drawPlace(context: PlanContext, place: Place, band: SightBand | null): 
     description: `${place.name || 'Place'}: ${place.use}`,
     children: [...placeSymbol(place.use, map, { fill, line: context.palette.ink }), ...mark],
   };
-}
-
-/** Whether the whole seat lies in the area that may be drawn in. */
-export function isInArea(context: PlanContext, place: Point): boolean {
-  if (!context.area) return true;
-  const at = onPage(context, place);
-  const reach = SEAT_HALF / context.scale;
-  return boxContains(context.area, { x: at.x - reach, y: at.y - reach, width: 2 * reach, height: 2 * reach });
-}
-
-const SEAT_HALF = 300;
-
-/** Where the places of the house are on the page, as far as they are drawn: texts keep off them. */
-export function placeBoxes(context: PlanContext): Box[] {
-  if (!context.layers.seats) return [];
-  const half = CUSHION_HALF / context.scale;
-  return housePlaces(context.document)
-    .filter((place) => isInArea(context, place))
-    .map((place) => {
-      const at = onPage(context, place);
-      return { x: at.x - half, y: at.y - half, width: 2 * half, height: 2 * half };
-    });
-}
-
-const CUSHION_HALF = 220;
-
-function groupedByRecord(places: readonly HousePlace[]): Map<string, HousePlace[]> {
-  const groups = new Map<string, HousePlace[]>();
-  for (const place of places) {
-    const group = groups.get(place.record);
-    if (group) group.push(place);
-    else groups.set(place.record, [place]);
-  }
-  return groups;
 }

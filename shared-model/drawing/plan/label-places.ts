@@ -1,19 +1,22 @@
-/** Finds a place for every label: near its thing, over no other text, over other things only when it must be. */
+/**
+ * Finds a place for every label: near its thing, over no other text, over other things only when it must be. A label
+ * with figures stands clear of everything, or goes without them.
+ */
 
+import type { Point } from '../../document/records.ts';
 import { boxContains, grownBox, overlapArea } from '../bounds.ts';
 import { createOccupancy, type Occupancy } from '../occupancy.ts';
 import type { Box } from '../primitives.ts';
-import type { LabelRequest } from './label-requests.ts';
+import { stacked, type LabelRequest } from './label-requests.ts';
+import { FINE_RINGS, RINGS, spotsAt, type Ring, type Size, type Spot } from './label-spots.ts';
 
-export interface Size {
-  readonly width: number;
-  readonly height: number;
-}
+export type { Size } from './label-spots.ts';
 
 export interface PlacedLabel {
+  /** As it is drawn: without the name or the figures that found no room. */
   readonly request: LabelRequest;
   readonly box: Box;
-  /** So far from its thing that a line has to lead there. */
+  /** So far from its thing, or so near to another, that a line has to lead there. */
   readonly leader: boolean;
 }
 
@@ -21,6 +24,8 @@ export interface LabelPlaces {
   readonly placed: readonly PlacedLabel[];
   /** There was no room anywhere in the area. */
   readonly dropped: readonly LabelRequest[];
+  /** Placed, but without the figures that were asked for. */
+  readonly withoutFigures: readonly LabelRequest[];
 }
 
 export interface LabelSurroundings {
@@ -32,23 +37,33 @@ export interface LabelSurroundings {
   readonly area: Box | null;
 }
 
+/**
+ * First every label finds a place without its figures, so that no mark is lost for the sake of a figure. Then, in rounds,
+ * each moves to where it stands clear with them.
+ */
 export function placeLabels(requests: readonly LabelRequest[], surroundings: LabelSurroundings): LabelPlaces {
-  // What carries its label in a corner is ground that others stand on: labels may lie on it.
-  const solid = requests.slice(0, MOST_LABELS).filter((request) => request.inside !== 'corner');
-  const items = createOccupancy(solid.map((request) => request.item));
-  const things = createOccupancy([...surroundings.things, ...solid.map((request) => request.item)]);
-  const placed: PlacedLabel[] = [];
-  const dropped: LabelRequest[] = requests.slice(MOST_LABELS);
-  const search: Search = { ...surroundings, things, items, full: false };
-  for (const request of requests.slice(0, MOST_LABELS)) {
-    const label = bestPlace(request, search);
-    if (label) {
-      placed.push({ ...label, leader: label.leader || isAmbiguous(label, items) });
-      surroundings.texts.take(withAir(label.box));
-    } else dropped.push(request);
+  const shown = requests.slice(0, MOST_LABELS);
+  const search = searchAmong(shown, surroundings);
+  const stood = new Map<LabelRequest, PlacedLabel>();
+  for (const request of shown) {
+    const label = bestPlace({ ...request, figures: [] }, search);
+    if (label) stood.set(request, stand(label, search));
   }
-  return { placed, dropped };
+  const figured = shown.filter(({ figures }) => figures.length > 0);
+  for (let round = 0; round < ROUNDS; round++) {
+    for (const request of crowdedFirst(figured, search)) addFigures(request, stood, search);
+  }
+  return {
+    placed: shown.flatMap((request) => stood.get(request) ?? []),
+    dropped: requests.filter((request) => !stood.has(request)),
+    withoutFigures: figured.filter((request) => stood.get(request)?.request.figures.length === 0),
+  };
 }
+
+/** No plan that anybody can read has more; beyond, the table of marks must do. */
+const MOST_LABELS = 500;
+/** What a label could not find in one round may be free after the others have moved. */
+const ROUNDS = 3;
 
 interface Search {
   readonly sizeOf: (request: LabelRequest) => Size;
@@ -57,24 +72,68 @@ interface Search {
   /** The things that have labels of their own. */
   readonly items: Occupancy;
   readonly area: Box | null;
+  /** What each label has taken of the texts' room. */
+  readonly taken: Map<PlacedLabel, readonly Box[]>;
   /** Set once a bubble found no room anywhere: what is full stays full. */
   full: boolean;
 }
 
-/** No plan that anybody can read has more; beyond, the table of marks must do. */
-const MOST_LABELS = 500;
+function searchAmong(shown: readonly LabelRequest[], surroundings: LabelSurroundings): Search {
+  // What carries its label in a corner is ground that others stand on: labels may lie on it.
+  const solid = shown.filter((request) => request.inside !== 'corner').map((request) => request.item);
+  return {
+    ...surroundings,
+    things: createOccupancy([...surroundings.things, ...solid]),
+    items: createOccupancy(solid),
+    taken: new Map(),
+    full: false,
+  };
+}
 
-/** How far off the thing labels are tried, mm; from the second on with a leader. */
-const RINGS = [0.7, 3.5, 7, 11, 16, 22, 30, 40, 55];
+/** Puts a label where it was found: other texts keep off it and off the line that leads from it. */
+function stand(found: PlacedLabel, search: Search): PlacedLabel {
+  const label = { ...found, leader: found.leader || isAmbiguous(found, search.items) };
+  const boxes = [withAir(label.box), ...(label.leader ? leaderBoxes(label) : [])];
+  for (const box of boxes) search.texts.take(box);
+  search.taken.set(label, boxes);
+  return label;
+}
 
-/** What a place costs: a ring further out, a mm2 of something else covered or nearly so, a leader over text, a name left out. */
-const COST = { ring: 3, covered: 0.25, near: 0.12, mostCovered: 14, leaderOverText: 5, noName: 4.5 };
+function lift(label: PlacedLabel, search: Search): void {
+  for (const box of search.taken.get(label) ?? []) search.texts.release(box);
+  search.taken.delete(label);
+}
 
-interface Found {
-  readonly request: LabelRequest;
-  readonly box: Box;
+/** Those with the most about them choose first. */
+function crowdedFirst(requests: readonly LabelRequest[], { things }: Search): LabelRequest[] {
+  const crowd = new Map(
+    requests.map((request) => [request, things.coveredArea(grownBox(request.item, NEIGHBOURHOOD))]),
+  );
+  return requests.toSorted((a, b) => (crowd.get(b) ?? 0) - (crowd.get(a) ?? 0));
+}
+
+const NEIGHBOURHOOD = 15;
+
+function addFigures(request: LabelRequest, stood: Map<LabelRequest, PlacedLabel>, search: Search): void {
+  const before = stood.get(request);
+  if (before) lift(before, search);
+  const found = clearPlace(request, search);
+  if (found) stood.set(request, stand(found, search));
+  else if (before) stood.set(request, stand(before, search));
+}
+
+/** What a place costs: a mm2 of something else covered or nearly so, a leader over text, and parts of the label. */
+const COST = {
+  covered: 0.8,
+  near: 0.12,
+  mostCovered: 14,
+  leaderOverText: 5,
+  noName: 4.5,
+  stacked: 3,
+};
+
+interface Found extends PlacedLabel {
   readonly cost: number;
-  readonly leader: boolean;
 }
 
 /** The whole label, or only its bubble where the whole would hide too much: the table of marks has the name. */
@@ -87,16 +146,39 @@ function bestPlace(request: LabelRequest, search: Search): PlacedLabel | null {
   return whole ?? anywhere({ ...request, name: '' }, search);
 }
 
+/** With figures; without the name, or with the figures under each other, where only so there is a place near by. */
+function clearPlace(request: LabelRequest, search: Search): PlacedLabel | null {
+  let best: Found | null = null;
+  for (const { variant, cost } of variants(request)) {
+    if (best && best.cost <= cost) break;
+    const found = cheapestPlace(variant, search);
+    if (found && found.cost + cost < (best?.cost ?? Infinity)) best = { ...found, cost: found.cost + cost };
+  }
+  return best;
+}
+
+/** Ways to write a label with figures, the best to read first. */
+function variants(request: LabelRequest): { variant: LabelRequest; cost: number }[] {
+  const bare = { ...request, name: '' };
+  const ways = [
+    { variant: request, cost: 0 },
+    { variant: stacked(request), cost: COST.stacked },
+    { variant: bare, cost: COST.noName },
+    { variant: stacked(bare), cost: COST.noName + COST.stacked },
+  ];
+  return request.mark === '' || request.name === '' ? ways.slice(0, 2) : ways;
+}
+
 function cheapestPlace(request: LabelRequest, search: Search): Found | null {
   const size = search.sizeOf(request);
   let best: Found | null = null;
-  for (const [ring, distance] of RINGS.entries()) {
+  for (const ring of request.figures.length === 0 ? RINGS : FINE_RINGS) {
     // Further out can only cost more than this.
-    if (best && best.cost <= ring * COST.ring) break;
-    for (const { box, bias } of candidates(request, { size, distance, ring })) {
-      if (!isFree(box, search)) continue;
-      const cost = bias + costOf(request, { box, ring }, search);
-      if (!best || cost < best.cost) best = { request, box, cost, leader: ring > 0 };
+    if (best && best.cost <= ring.cost) break;
+    for (const spot of spotsAt(request, size, ring)) {
+      if (!isFree(spot.box, search)) continue;
+      const cost = costOf(request, { ...spot, ring }, search);
+      if (cost < (best?.cost ?? Infinity)) best = { request, box: spot.box, cost, leader: ring.leader };
     }
   }
   return best;
@@ -106,87 +188,25 @@ function isFree(box: Box, { area, texts }: Search): boolean {
   return (area === null || boxContains(area, box)) && !texts.isTaken(withAir(box));
 }
 
-interface Spot {
-  readonly box: Box;
-  readonly ring: number;
+interface RingSpot extends Spot {
+  readonly ring: Ring;
 }
 
-function costOf(request: LabelRequest, { box, ring }: Spot, { things, items, texts }: Search): number {
-  const own = ownArea(request, box);
+/** Infinite for a label with figures that would not stand clear. */
+function costOf(request: LabelRequest, { box, bias, ring }: RingSpot, search: Search): number {
+  const { things, items, texts } = search;
+  const covered = Math.max(0, things.coveredArea(box) - ownArea(request, box));
   const near = grownBox(box, TOO_NEAR);
   const nearArea = Math.max(0, items.coveredArea(near) - ownArea(request, near));
-  const covered = Math.max(0, things.coveredArea(box) - own) * COST.covered + nearArea * COST.near;
-  const leader = ring > 0 && leaderCrossesText(request, box, texts) ? COST.leaderOverText : 0;
-  return ring * COST.ring + Math.min(covered, COST.mostCovered) + leader;
-}
-
-interface Candidate {
-  readonly box: Box;
-  /** A slight preference among places that are equally good otherwise. */
-  readonly bias: number;
-}
-
-/** Spots round the thing's box, as fractions of the way out; those first in the list look best. */
-const SPOTS: readonly (readonly [number, number])[] = [
-  [1, 0],
-  [-1, 0],
-  [0, -1],
-  [0, 1],
-  [1, -0.6],
-  [1, 0.6],
-  [-1, -0.6],
-  [-1, 0.6],
-  [0.6, -1],
-  [-0.6, -1],
-  [0.6, 1],
-  [-0.6, 1],
-  [1, -1],
-  [1, 1],
-  [-1, -1],
-  [-1, 1],
-];
-
-interface Ring {
-  readonly size: Size;
-  readonly distance: number;
-  readonly ring: number;
-}
-
-function candidates(request: LabelRequest, { size, distance, ring }: Ring): Candidate[] {
-  const { item } = request;
-  const [middleX, middleY] = [item.x + item.width / 2, item.y + item.height / 2];
-  const [reachX, reachY] = [
-    (item.width + size.width) / 2 + distance,
-    (item.height + size.height) / 2 + distance,
-  ];
-  const found = SPOTS.map(([across, down], rank) => ({
-    box: centred(middleX + across * reachX, middleY + down * reachY, size),
-    bias: rank * 0.05,
-  }));
-  return ring > 0 ? found : [...insideCandidates(request, size), ...found];
-}
-
-function insideCandidates({ item, inside }: LabelRequest, size: Size): Candidate[] {
-  const air = inside === 'corner' ? 2 : 1;
-  const [slackX, slackY] = [(item.width - size.width) / 2 - air, (item.height - size.height) / 2 - air];
-  if (inside === null || slackX < 0 || slackY < 0) return [];
-  const [middleX, middleY] = [item.x + item.width / 2, item.y + item.height / 2];
-  if (inside === 'middle') return [{ box: centred(middleX, middleY, size), bias: -1 }];
-  return CORNERS.map(([across, down]) => ({
-    box: centred(middleX + across * slackX, middleY + down * slackY, size),
-    bias: -1,
-  }));
-}
-
-const CORNERS = [
-  [-1, -1],
-  [1, -1],
-  [1, 1],
-  [-1, 1],
-] as const;
-
-function centred(x: number, y: number, { width, height }: Size): Box {
-  return { x: x - width / 2, y: y - height / 2, width, height };
+  const isClear = covered < 1e-6;
+  const hasLeader = ring.leader || nearArea > 1e-6;
+  const overText = hasLeader && leaderCrosses(request, box, texts);
+  if (request.figures.length > 0) {
+    if (!isClear || overText) return Infinity;
+    if (hasLeader && leaderCrossesThing(request, box, items)) return Infinity;
+  }
+  const hidden = Math.min(covered * COST.covered + nearArea * COST.near, COST.mostCovered);
+  return bias + ring.cost + hidden + (overText && ring.leader ? COST.leaderOverText : 0);
 }
 
 /** Every label keeps this much clear of other texts. */
@@ -209,21 +229,36 @@ function isAmbiguous({ request, box }: PlacedLabel, items: Occupancy): boolean {
 /** Distance to another thing below which a label seems to belong to it, mm. */
 const TOO_NEAR = 1;
 
-function leaderCrossesText({ item }: LabelRequest, box: Box, texts: Occupancy): boolean {
-  const [fromX, fromY] = [box.x + box.width / 2, box.y + box.height / 2];
-  const [toX, toY] = [item.x + item.width / 2, item.y + item.height / 2];
-  const steps = Math.ceil(Math.hypot(toX - fromX, toY - fromY) / 2);
-  for (let step = 1; step < steps; step++) {
-    const share = step / steps;
-    const spot = {
-      x: fromX + (toX - fromX) * share,
-      y: fromY + (toY - fromY) * share,
-      width: 0.1,
-      height: 0.1,
-    };
-    if (texts.isTaken(spot)) return true;
-  }
-  return false;
+/** Where the line that leads from a label begins: on its box, nearest to the thing's point. */
+export function leaderStart(box: Box, { x, y }: Point): Point {
+  return {
+    x: Math.max(box.x, Math.min(box.x + box.width, x)),
+    y: Math.max(box.y, Math.min(box.y + box.height, y)),
+  };
+}
+
+/** The leader in short pieces, without its end, which lies in the thing itself. */
+function leaderBoxes({ request: { target }, box }: Pick<PlacedLabel, 'request' | 'box'>): Box[] {
+  const from = leaderStart(box, target);
+  const length = Math.hypot(target.x - from.x, target.y - from.y);
+  const count = Math.max(0, Math.floor(length - OWN_END));
+  return Array.from({ length: count }, (_, piece) => {
+    const share = (piece + 0.5) / length;
+    const [x, y] = [from.x + (target.x - from.x) * share, from.y + (target.y - from.y) * share];
+    return { x: x - 0.4, y: y - 0.4, width: 0.8, height: 0.8 };
+  });
+}
+
+/** The sign at the thing's point, which the leader runs into, mm. */
+const OWN_END = 1.8;
+
+function leaderCrosses(request: LabelRequest, box: Box, texts: Occupancy): boolean {
+  return leaderBoxes({ request, box }).some((piece) => texts.isTaken(piece));
+}
+
+function leaderCrossesThing(request: LabelRequest, box: Box, items: Occupancy): boolean {
+  const outside = leaderBoxes({ request, box }).filter((piece) => overlapArea(request.item, piece) === 0);
+  return outside.some((piece) => items.isTaken(piece));
 }
 
 /** The free place of the whole area that is nearest to the thing; null when the area is full or has no bounds. */

@@ -4,13 +4,13 @@ import { instrumentModel } from '../../catalogue/instruments.ts';
 import { largeInstrumentModel } from '../../catalogue/large-instruments.ts';
 import { chairOutline, outlineOf } from '../../catalogue/outlines.ts';
 import { pianoModel } from '../../catalogue/pianos.ts';
-import { allOf } from '../../document/document.ts';
-import type { PlacedRecord } from '../../document/records.ts';
+import { formatAcross, formatDepth, type Units } from '../../document/measures.ts';
+import type { PlacedRecord, Point } from '../../document/records.ts';
 import { boxContains, boxOfPoints } from '../bounds.ts';
 import type { Box } from '../primitives.ts';
 import { oneLine } from '../text.ts';
 import { onPage, type PlanContext } from './context.ts';
-import { isInArea } from './house.ts';
+import { houseShown, placeBox } from './house-shown.ts';
 
 export interface LabelRequest {
   readonly subject: string;
@@ -18,8 +18,11 @@ export interface LabelRequest {
   readonly mark: string;
   /** Beside the bubble; may be empty. */
   readonly name: string;
-  /** The thing's box on the page. */
+  /** Distances from the centre line and the front edge, line by line under mark and name; may be empty. */
+  readonly figures: readonly string[];
+  /** The thing's box on the page, and the point in it that a leader leads to. */
   readonly item: Box;
+  readonly target: Point;
   /** Big, plain things carry their label inside, if it fits: in the middle, or in a corner where others stand on them. */
   readonly inside: 'middle' | 'corner' | null;
 }
@@ -27,16 +30,41 @@ export interface LabelRequest {
 /** Labels of the items and of the single places in the house, as the layers ask for them. */
 export function labelRequests(context: PlanContext): LabelRequest[] {
   const { marks, names } = context.layers;
-  const items = context.items.map((record) => ({
-    subject: record.id,
-    mark: marks ? (context.marks.get(record.id) ?? '') : '',
-    name: names ? nameOf(context, record) : '',
-    item: itemBox(context, record),
-    inside: CARRY_LABELS[record.kind] ?? null,
-  }));
+  const items = context.items.map((record): LabelRequest => {
+    const item = itemBox(context, record);
+    return {
+      subject: record.id,
+      mark: marks ? (context.marks.get(record.id) ?? '') : '',
+      name: names ? nameOf(context, record) : '',
+      figures: hasCoordinates(context) ? [coordinatesOf(record, context.units)] : [],
+      item,
+      target: hasCoordinates(context) ? onPage(context, record) : middleOf(item),
+      inside: CARRY_LABELS[record.kind] ?? null,
+    };
+  });
   return [...items, ...placeRequests(context)].filter(
     (request) => (request.mark !== '' || request.name !== '') && itemIsInArea(context, request.item),
   );
+}
+
+export function hasCoordinates({ layers }: PlanContext): boolean {
+  return layers.dimensions === 'coordinates';
+}
+
+/** "750 SR · 760 US": the two figures of the marks table. */
+export function coordinatesOf({ x, y }: Point, units: Units): string {
+  return [formatAcross(x, units), formatDepth(y, units)].join(BETWEEN);
+}
+
+const BETWEEN = ' · ';
+
+/** The same figures under each other, for where things stand close side by side. */
+export function stacked(request: LabelRequest): LabelRequest {
+  return { ...request, figures: request.figures.flatMap((line) => line.split(BETWEEN)) };
+}
+
+export function middleOf({ x, y, width, height }: Box): Point {
+  return { x: x + width / 2, y: y + height / 2 };
 }
 
 /** The box of a record's plan outline on the page, with the chair of a player who sits. */
@@ -75,21 +103,12 @@ function heldNames(
 
 function placeRequests(context: PlanContext): LabelRequest[] {
   if (!context.layers.seats || !context.layers.names) return [];
-  const shown = allOf(context.document, 'place').filter((place) => isInArea(context, place));
-  return shown.map((place) => {
-    const at = onPage(context, place);
-    const half = PLACE_HALF / context.scale;
-    return {
-      subject: place.id,
-      mark: '',
-      name: oneLine(place.name) || place.use,
-      item: { x: at.x - half, y: at.y - half, width: 2 * half, height: 2 * half },
-      inside: null,
-    };
+  return houseShown(context).places.map((place) => {
+    const item = placeBox(context, place);
+    const name = oneLine(place.name) || place.use;
+    return { subject: place.id, mark: '', name, figures: [], item, target: middleOf(item), inside: null };
   });
 }
-
-const PLACE_HALF = 400;
 
 function itemIsInArea({ area }: PlanContext, item: Box): boolean {
   return (

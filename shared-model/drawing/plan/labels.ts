@@ -1,36 +1,47 @@
-/** Bubbles with marks, names beside them, and the lines that lead to what they name. */
+/** Bubbles with marks, names beside them, figures under them, and the lines that lead to what they name. */
 
 import { outlineOf } from '../../catalogue/outlines.ts';
 import { platformOf } from '../../document/document.ts';
+import { edgeOf } from '../../document/openings.ts';
+import type { Point } from '../../document/records.ts';
 import { forEachEdge } from '../../geometry/polygon.ts';
 import { bounds, textBoxes } from '../bounds.ts';
 import { circle, line, roundedRectangle } from '../outline.ts';
 import { createOccupancy } from '../occupancy.ts';
-import type { Box, GroupPrimitive, Primitive, TextPrimitive } from '../primitives.ts';
-import { CAP_HEIGHT, TEXT, WEIGHT } from '../style.ts';
-import { fitted, textLine } from '../text.ts';
+import type { Box, GroupPrimitive, PathItem, Primitive, TextPrimitive } from '../primitives.ts';
+import { ASCENT, CAP_HEIGHT, DESCENT, TEXT, WEIGHT } from '../style.ts';
+import { fitted, textLine, type Type } from '../text.ts';
 import { onPage, pen, type PlanContext } from './context.ts';
-import { placeLabels, type LabelPlaces, type PlacedLabel, type Size } from './label-places.ts';
-import { placeBoxes } from './house.ts';
+import { centreLineBox } from './datum.ts';
+import { leaderStart, placeLabels, type LabelPlaces, type PlacedLabel, type Size } from './label-places.ts';
+import { houseBoxes } from './house-shown.ts';
+import { pageEdge } from './page-edge.ts';
+import { toothBoxes } from './platform.ts';
 import { drawHeld } from './players.ts';
-import { labelRequests, type LabelRequest } from './label-requests.ts';
+import { hasCoordinates, labelRequests, type LabelRequest } from './label-requests.ts';
 
 const BUBBLE = { height: 4, pad: 1.1, gap: 0.9 };
 const LONGEST_NAME = 60;
 const MARK_TYPE = { size: TEXT.small, weight: 'bold' } as const;
 const NAME_TYPE = { size: TEXT.body, weight: 'regular' } as const;
+const FIGURE_TYPE = { size: TEXT.small, weight: 'regular' } as const;
+/** From a label's bubble to the letters of its figures, and from one line of them to the next. */
+const FIGURE_GAP = 0.4;
+const FIGURE_LEADING = FIGURE_TYPE.size * (ASCENT + DESCENT);
 
 /** Places the labels round everything that is already drawn: its texts stay clear, its lines if possible. */
 export function findLabelPlaces(context: PlanContext, drawn: readonly Primitive[]): LabelPlaces {
   const requests = labelRequests(context).map((request) => shortened(context, request));
   return placeLabels(requests, {
     sizeOf: (request) => labelSize(context, request),
-    texts: createOccupancy(textBoxes(drawn, context.measure)),
+    texts: createOccupancy([...textBoxes(drawn, context.measure), ...crossBoxes(context)]),
     things: [
-      ...centreLineBoxes(context),
+      // Labels rather do not cover it.
+      centreLineBox(context),
       ...edgeBoxes(context),
-      ...placeBoxes(context),
+      ...(context.layers.seats ? houseBoxes(context) : []),
       ...heldBoxes(context),
+      ...cableBoxes(context),
     ],
     area: context.area,
   });
@@ -54,24 +65,63 @@ function bubbleWidth({ measure }: LabelTools, mark: string): number {
     : Math.max(BUBBLE.height, measure(mark, MARK_TYPE.size, MARK_TYPE.weight) + 2 * BUBBLE.pad);
 }
 
-export function labelSize(context: LabelTools, { mark, name }: LabelRequest): Size {
+export function labelSize(context: LabelTools, request: LabelRequest): Size {
+  const { figures } = request;
+  return {
+    width: figures.reduce(
+      (widest, words) => Math.max(widest, widthOf(context, words, FIGURE_TYPE)),
+      firstLineWidth(context, request),
+    ),
+    height: BUBBLE.height + (figures.length > 0 ? FIGURE_GAP + figures.length * FIGURE_LEADING : 0),
+  };
+}
+
+function firstLineWidth(context: LabelTools, { mark, name }: LabelRequest): number {
   const bubble = bubbleWidth(context, mark);
-  const text = name === '' ? 0 : context.measure(name, NAME_TYPE.size, NAME_TYPE.weight);
-  return { width: bubble + (bubble > 0 && text > 0 ? BUBBLE.gap : 0) + text, height: BUBBLE.height };
+  const text = name === '' ? 0 : widthOf(context, name, NAME_TYPE);
+  return bubble + (bubble > 0 && text > 0 ? BUBBLE.gap : 0) + text;
+}
+
+function widthOf({ measure }: LabelTools, text: string, { size, weight }: Type): number {
+  return measure(text, size, weight);
 }
 
 function drawLabel(context: LabelTools, label: PlacedLabel): GroupPrimitive {
+  const leader = label.leader ? drawLeader(context, label) : [];
+  const children = [...leader, ...drawFirstLine(context, label), ...drawFigures(context, label)];
+  return { kind: 'group', subject: label.request.subject, children };
+}
+
+/** On the left of its thing a label ends at the thing, on the right it begins there. */
+function endsAtThing({ request, box }: PlacedLabel): boolean {
+  return box.x + box.width <= request.target.x;
+}
+
+function drawFirstLine(context: LabelTools, label: PlacedLabel): Primitive[] {
   const { request, box } = label;
-  const { palette } = context;
   const bubble = bubbleWidth(context, request.mark);
-  const children: Primitive[] = label.leader ? drawLeader(context, label) : [];
-  if (bubble > 0) children.push(...drawBubble(context, request.mark, { ...box, width: bubble }));
-  if (request.name !== '') {
-    const x = box.x + (bubble > 0 ? bubble + BUBBLE.gap : 0);
-    const y = box.y + box.height / 2 + (CAP_HEIGHT * NAME_TYPE.size) / 2;
-    children.push(textLine(request.name, { x, y }, { ...NAME_TYPE, colour: palette.ink }));
-  }
-  return { kind: 'group', subject: request.subject, children };
+  const x = endsAtThing(label) ? box.x + box.width - firstLineWidth(context, request) : box.x;
+  const at = {
+    x: x + (bubble > 0 ? bubble + BUBBLE.gap : 0),
+    y: box.y + BUBBLE.height / 2 + (CAP_HEIGHT * NAME_TYPE.size) / 2,
+  };
+  const ink = { ...NAME_TYPE, colour: context.palette.ink };
+  return [
+    ...(bubble > 0
+      ? drawBubble(context, request.mark, { x, y: box.y, width: bubble, height: BUBBLE.height })
+      : []),
+    ...(request.name === '' ? [] : [textLine(request.name, at, ink)]),
+  ];
+}
+
+function drawFigures({ palette }: LabelTools, label: PlacedLabel): Primitive[] {
+  const { request, box } = label;
+  const isLeft = endsAtThing(label);
+  const look = { ...FIGURE_TYPE, colour: palette.ink, anchor: isLeft ? 'end' : 'start' } as const;
+  const top = box.y + BUBBLE.height + FIGURE_GAP + FIGURE_TYPE.size * ASCENT;
+  return request.figures.map((words, row) =>
+    textLine(words, { x: isLeft ? box.x + box.width : box.x, y: top + row * FIGURE_LEADING }, look),
+  );
 }
 
 function drawBubble({ palette }: LabelTools, mark: string, box: Box): Primitive[] {
@@ -91,43 +141,79 @@ function drawBubble({ palette }: LabelTools, mark: string, box: Box): Primitive[
   ];
 }
 
-/** From the label's nearest side to the thing's middle, ended with a dot. */
-function drawLeader({ palette }: LabelTools, { request: { item }, box }: PlacedLabel): Primitive[] {
-  const to = { x: item.x + item.width / 2, y: item.y + item.height / 2 };
-  const from = {
-    x: Math.max(box.x, Math.min(box.x + box.width, to.x)),
-    y: Math.max(box.y, Math.min(box.y + box.height, to.y)),
-  };
+/** From the label's nearest side to the thing's point, ended with a dot. */
+function drawLeader({ palette }: LabelTools, { request: { target }, box }: PlacedLabel): Primitive[] {
   return [
-    { kind: 'path', path: line(from, to), ...pen(palette.faint, WEIGHT.hair) },
-    { kind: 'path', path: circle(to, 0.4), fill: palette.ink },
+    { kind: 'path', path: line(leaderStart(box, target), target), ...pen(palette.faint, WEIGHT.hair) },
+    { kind: 'path', path: circle(target, 0.4), fill: palette.ink },
   ];
 }
 
-/** The centre line as a thing that labels rather do not cover. */
-function centreLineBoxes({ origin, area }: PlanContext): Box[] {
-  const [top, height] = area ? [area.y, area.height] : [origin.y - 400, 800];
-  return [{ x: origin.x - 0.5, y: top, width: 1, height }];
+/** Crosses at the very points that the figures are measured to, legible on whatever they lie on. */
+export function drawCrosses(context: PlanContext): GroupPrimitive[] {
+  if (!hasCoordinates(context)) return [];
+  const { paper, ink } = context.palette;
+  return context.items.map((record) => {
+    const { x, y } = onPage(context, record);
+    const cross = (arm: number): PathItem[] => [
+      ...line({ x: x - arm, y }, { x: x + arm, y }),
+      ...line({ x, y: y - arm }, { x, y: y + arm }),
+    ];
+    return {
+      kind: 'group',
+      subject: record.id,
+      children: [
+        { kind: 'path', path: cross(CROSS_ARM + 0.2), ...pen(paper, 0.85) },
+        { kind: 'path', path: cross(CROSS_ARM), ...pen(ink, WEIGHT.fine) },
+      ],
+    };
+  });
 }
 
-/** The lines of the platform and of the risers, in short pieces, for the same reason. */
+const CROSS_ARM = 1.1;
+
+function crossBoxes(context: PlanContext): Box[] {
+  if (!hasCoordinates(context)) return [];
+  const arm = CROSS_ARM + 0.2;
+  return context.items.map((record) => {
+    const { x, y } = onPage(context, record);
+    return { x: x - arm, y: y - arm, width: 2 * arm, height: 2 * arm };
+  });
+}
+
+/** The lines of the platform and of the risers, for the same reason; teeth of open edges reach further out. */
 function edgeBoxes(context: PlanContext): Box[] {
-  const outlines = [platformOf(context.document).outline, ...context.risers.map((riser) => outlineOf(riser))];
-  const boxes: Box[] = [];
-  for (const outline of outlines) {
-    forEachEdge(
-      outline.map((corner) => onPage(context, corner)),
-      (a, b) => {
-        const pieces = Math.min(200, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / 3));
-        for (let piece = 0; piece < pieces; piece++) {
-          const x = a.x + ((b.x - a.x) * (piece + 0.5)) / pieces;
-          const y = a.y + ((b.y - a.y) * (piece + 0.5)) / pieces;
-          boxes.push({ x: x - 1.5, y: y - 0.75, width: 3, height: 1.5 });
-        }
-      },
-    );
+  const platform = platformOf(context.document);
+  const boxes = platform.openEdges.flatMap((index) =>
+    toothBoxes(pageEdge(context, platform, edgeOf(platform, index))),
+  );
+  for (const outline of [platform.outline, ...context.risers.map((riser) => outlineOf(riser))]) {
+    const corners = outline.map((corner) => onPage(context, corner));
+    forEachEdge(corners, (a, b) => boxes.push(...boxesAlong(a, b)));
   }
   return boxes;
+}
+
+function cableBoxes(context: PlanContext): Box[] {
+  const lamps = context.items.filter((record) => record.kind === 'lamp');
+  return lamps.flatMap((lamp) => {
+    const course = [lamp, ...lamp.cable].map((point) => onPage(context, point));
+    return course.flatMap((to, index) => {
+      const from = course[index - 1];
+      return from ? boxesAlong(from, to) : [];
+    });
+  });
+}
+
+/** A line in short pieces. */
+function boxesAlong(a: Point, b: Point): Box[] {
+  const pieces = Math.min(200, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / 3));
+  return Array.from({ length: pieces }, (_, piece) => {
+    const share = (piece + 0.5) / pieces;
+    const [x, y] = [a.x + (b.x - a.x) * share, a.y + (b.y - a.y) * share];
+    const [width, height] = [Math.abs(b.x - a.x) / pieces + 0.6, Math.abs(b.y - a.y) / pieces + 0.6];
+    return { x: x - width / 2, y: y - height / 2, width, height };
+  });
 }
 
 function heldBoxes(context: PlanContext): Box[] {

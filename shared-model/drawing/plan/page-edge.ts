@@ -3,6 +3,7 @@
 import type { Segment } from '../../document/openings.ts';
 import type { Platform, Point } from '../../document/records.ts';
 import { signedArea } from '../../geometry/polygon.ts';
+import { boxContains, textBox } from '../bounds.ts';
 import { firstFree, type Occupancy } from '../occupancy.ts';
 import type { TextPrimitive } from '../primitives.ts';
 import { CAP_HEIGHT, TEXT } from '../style.ts';
@@ -43,13 +44,15 @@ export interface EdgeWords {
   readonly bold?: boolean;
   /** Where the words' middle is tried along the edge, as shares of its length. */
   readonly at: readonly number[];
+  /** Room that the words keep round themselves, mm. */
+  readonly air?: number;
 }
 
 /** Words outside an edge, never upside down, where no other text is; none when there is no room for them. */
 export function wordsBeside(
   context: PlanContext,
   edge: PageEdge,
-  { words, clear, colour, bold = false, at, taken }: EdgeWords & { readonly taken: Occupancy },
+  { words, clear, colour, bold = false, at, air = 0, taken }: EdgeWords & { readonly taken: Occupancy },
 ): TextPrimitive[] {
   if (!context.layers.words) return [];
   const turn = readableAngle(edge.along);
@@ -64,14 +67,22 @@ export function wordsBeside(
     anchor: 'middle',
     turn,
   } as const;
-  const candidates = at.flatMap((share) =>
-    STEPS_OUT.map((step) => textLine(words, besideEdge(edge, share * edge.length, baseline + step), look)),
+  const candidates = STEPS_OUT.flatMap((step) =>
+    at.map((share) => textLine(words, besideEdge(edge, share * edge.length, baseline + step), look)),
   );
-  return firstFree(candidates, taken, context.measure);
+  return firstFree(
+    candidates.filter((text) => isOnPlan(context, text)),
+    taken,
+    { measure: context.measure, air },
+  );
 }
 
 /** How much further out words are tried when their place is taken. */
-const STEPS_OUT = [0, 3.6];
+const STEPS_OUT = [0, 3.6, 7.2];
+
+function isOnPlan({ area, measure }: PlanContext, text: TextPrimitive): boolean {
+  return area === null || boxContains(area, textBox(text, measure));
+}
 
 /** Along a wall that runs up the page letters read upwards, whichever side of the platform it is. */
 function readableAngle(along: Point): number {

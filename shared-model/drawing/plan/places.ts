@@ -1,6 +1,6 @@
 /** Single places of the house seen from above: a wheelchair, somebody standing, a camera on its legs. */
 
-import type { Place } from '../../document/records.ts';
+import type { Place, Point } from '../../document/records.ts';
 import type { Affine } from '../affine.ts';
 import { centredRectangle, ellipse, polygon, polyline, roundedRectangle, type Path } from '../outline.ts';
 import type { Primitive } from '../primitives.ts';
@@ -19,6 +19,21 @@ export function placeSymbol(use: Place['use'], map: Affine, look: PlaceLook): Pr
     ...lines.map((path) => paint(map, path, pen(look.line, WEIGHT.fine))),
     paint(map, body, { fill: look.fill, ...pen(look.line, WEIGHT.thin) }),
   ];
+}
+
+/** Corners of a box round the symbol, in the place's own frame. */
+export function placeOutline(use: Place['use']): Point[] {
+  const { body, lines } = SYMBOLS[use];
+  // Control points lie outside what they bend, so their box holds the whole symbol.
+  return [body, ...lines].flat().flatMap((item): Point[] => {
+    if (item[0] === 'Z') return [];
+    if (item[0] !== 'C') return [{ x: item[1], y: item[2] }];
+    return [
+      { x: item[1], y: item[2] },
+      { x: item[3], y: item[4] },
+      { x: item[5], y: item[6] },
+    ];
+  });
 }
 
 interface Symbol {

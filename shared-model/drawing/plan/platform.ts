@@ -17,11 +17,17 @@ export function drawPlatform(context: PlanContext, taken: Occupancy): GroupPrimi
   const platform = platformOf(context.document);
   const { palette, toPage, units } = context;
   const doors = allOf(context.document, 'door');
+  const openEdges = captioned(context, {
+    platform,
+    edges: platform.openEdges.map((index) => ({
+      edge: pageEdge(context, platform, edgeOf(platform, index)),
+      doors: doors.filter((door) => door.edge === index),
+    })),
+  });
+  for (const box of openEdges.flatMap(({ edge }) => toothBoxes(edge))) taken.take(box);
   // The words of the doors find their places first: which way out is matters more than what teeth say for themselves.
   const doorways = doors.map((door) => drawDoor(context, { platform, taken }, door));
-  const edges = platform.openEdges.flatMap((index) =>
-    drawOpenEdge(context, { platform, taken }, { index, doors: doors.filter((door) => door.edge === index) }),
-  );
+  const edges = openEdges.flatMap((openEdge) => drawOpenEdge(context, { platform, taken }, openEdge));
   return {
     kind: 'group',
     subject: platform.id,
@@ -40,32 +46,72 @@ interface Surroundings {
   readonly taken: Occupancy;
 }
 
-interface OpenEdge {
-  readonly index: number;
+interface BareEdge {
+  readonly edge: PageEdge;
   readonly doors: readonly Door[];
+}
+
+interface OpenEdge extends BareEdge {
+  /** What it says of itself; empty where its neighbour says it. */
+  readonly words: string;
+}
+
+interface BareEdges {
+  readonly platform: Platform;
+  readonly edges: readonly BareEdge[];
+}
+
+/** Every open edge says what it is, but of the many short ones of a rounded platform only one now and then. */
+function captioned({ units, measure }: PlanContext, { platform, edges }: BareEdges): OpenEdge[] {
+  const words = `OPEN EDGE, drop ${formatLength(platform.height, units)}`;
+  const width = measure(words, TEXT.small, 'bold');
+  let silent = Infinity;
+  return edges.map((one) => {
+    const speaks = one.edge.length >= width || silent >= 2 * width;
+    silent = speaks ? 0 : silent + one.edge.length;
+    return { ...one, words: speaks ? words : '' };
+  });
 }
 
 /** Teeth that point down the drop, as on a map of a cliff, and the word: the warning must not hang on a colour. */
 function drawOpenEdge(
   context: PlanContext,
-  { platform, taken }: Surroundings,
-  { index, doors }: OpenEdge,
+  { taken }: Surroundings,
+  { edge, doors, words }: OpenEdge,
 ): Primitive[] {
-  const { palette, units } = context;
-  const edge = pageEdge(context, platform, edgeOf(platform, index));
-  const words = `OPEN EDGE, drop ${formatLength(platform.height, units)}`;
-  const look = { words, clear: TOOTH + 0.8, colour: palette.warning, bold: true, at: ALONG };
+  const { palette } = context;
+  const look = { clear: TOOTH + 1.3, colour: palette.warning, bold: true, air: 0.25, taken };
+  const say = (said: string): Primitive[] =>
+    said === ''
+      ? []
+      : wordsBeside(context, edge, { ...look, words: said, at: sharesAlong(context, edge, said) });
+  const whole = say(words);
   return [
     { kind: 'path', path: line(edge.a, edge.b), ...pen(palette.warning, WEIGHT.heavy) },
     { kind: 'path', path: teeth(edge, doors, context.scale), fill: palette.warning },
-    ...wordsBeside(context, edge, { ...look, taken }),
+    ...(whole.length > 0 || words === '' ? whole : say('OPEN EDGE')),
   ];
+}
+
+/** The strip that the teeth of an edge stand in, in short pieces. */
+export function toothBoxes(edge: PageEdge): Box[] {
+  const count = Math.max(1, Math.min(400, Math.ceil(edge.length / 2)));
+  return Array.from({ length: count }, (_, piece) => {
+    const [from, to] = [piece / count, (piece + 1) / count].map((share) => share * edge.length);
+    return boxOfPoints([besideEdge(edge, from ?? 0, 0), besideEdge(edge, to ?? 0, TOOTH)]);
+  }).filter((box) => box !== null);
 }
 
 const TOOTH = 1.7;
 const TOOTH_PITCH = 4;
 /** Clear of the centre line first. */
-const ALONG = [0.27, 0.73, 0.15, 0.85, 0.4, 0.6, 0.5];
+const ALONG = [0.27, 0.73, 0.2, 0.8, 0.33, 0.67, 0.13, 0.87, 0.4, 0.6, 0.5];
+
+/** So that the words do not run on past a corner, as long as the edge is longer than they are. */
+function sharesAlong({ measure }: PlanContext, { length }: PageEdge, words: string): number[] {
+  const half = measure(words, TEXT.small, 'bold') / 2 / Math.max(length, 1e-6);
+  return half >= 0.5 ? [0.5] : ALONG.map((share) => Math.max(half, Math.min(1 - half, share)));
+}
 
 /** None where steps or a ramp lead through the edge. */
 function teeth(edge: PageEdge, doors: readonly Door[], scale: number): PathItem[] {

@@ -6,7 +6,7 @@ import { bounds, textBoxes } from '../bounds.ts';
 import { createOccupancy } from '../occupancy.ts';
 import { drawLabels, labelSize, shortened } from '../plan/labels.ts';
 import { placeLabels } from '../plan/label-places.ts';
-import { nameOf, type LabelRequest } from '../plan/label-requests.ts';
+import { middleOf, nameOf, type LabelRequest } from '../plan/label-requests.ts';
 import type { Box, GroupPrimitive, Primitive } from '../primitives.ts';
 import { planeToPage, type SectionContext, type ShownItem } from './context.ts';
 import { pointAlong } from './lines.ts';
@@ -40,11 +40,14 @@ function isNamed({ lines }: SectionContext, { record, full }: ShownItem): boolea
 const LARGE: ReadonlySet<string> = new Set(['piano', 'largeInstrument']);
 
 function requestOf(context: SectionContext, { record }: ShownItem): LabelRequest {
+  const item = record.kind === 'player' ? headBox(context, record) : thingBox(context, record);
   return {
     subject: record.id,
     mark: context.marks.get(record.id) ?? '',
     name: nameOf(context, record),
-    item: record.kind === 'player' ? headBox(context, record) : thingBox(context, record),
+    figures: [],
+    item,
+    target: middleOf(item),
     inside: LARGE.has(record.kind) ? 'middle' : null,
   };
 }
@@ -63,13 +66,9 @@ function placeRequests(context: SectionContext): LabelRequest[] {
   return context.places.map(({ place, out, eyeZ }) => {
     const top = planeToPage(context, out - PLACE.before, eyeZ + PLACE.over);
     const foot = planeToPage(context, out + PLACE.behind, eyeZ - PLACE.under);
-    return {
-      subject: place.id,
-      mark: '',
-      name: place.name || place.use,
-      item: { x: top.x, y: top.y, width: foot.x - top.x, height: foot.y - top.y },
-      inside: null,
-    };
+    const item = { x: top.x, y: top.y, width: foot.x - top.x, height: foot.y - top.y };
+    const name = place.name || place.use;
+    return { subject: place.id, mark: '', name, figures: [], item, target: middleOf(item), inside: null };
   });
 }
 

@@ -23,6 +23,10 @@ export interface Block {
   readonly keepsWithNext?: boolean;
   /** Rows of one table share its header, which is repeated at the top of every column they go on in. */
   readonly header?: Block;
+  /** What stands over the repeated header: which table it is that goes on. */
+  readonly again?: Block;
+  /** Nothing but air: left out at the ends of a column. */
+  readonly air?: boolean;
 }
 
 export function heading(words: string, width: number, { palette }: TextTools): Block {
@@ -66,7 +70,7 @@ export const BODY: Type = { size: TEXT.body, weight: 'regular' };
 export const BODY_BOLD: Type = { size: TEXT.body, weight: 'bold' };
 
 export function gap(height: number): Block {
-  return { height, draw: () => [] };
+  return { height, draw: () => [], air: true };
 }
 
 /** Lines under each other; `at` is the top left corner of the first. */

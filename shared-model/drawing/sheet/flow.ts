@@ -35,39 +35,110 @@ export function flow(blocks: readonly Block[], body: Box): Primitive[][] {
 type Stack = readonly Block[];
 
 function fillColumns(blocks: readonly Block[], height: number): Stack[] {
-  const stacks: Stack[] = [];
-  let stack: Block[] = [];
-  let used = 0;
-  const open = (header: Block | undefined): void => {
-    if (stack.length > 0) stacks.push(stack);
-    stack = header ? [header] : [];
-    used = header?.height ?? 0;
-  };
-  blocks.forEach((block, index) => {
-    const first = block.header !== undefined && blocks[index - 1]?.header !== block.header;
-    const own = block.height + (first ? (block.header?.height ?? 0) : 0);
-    if (used + own + heightKeptWith(blocks, index) > height && stack.length > 0) {
-      open(block.header);
-    } else if (first && block.header) {
-      stack.push(block.header);
-      used += block.header.height;
-    }
-    stack.push(block);
-    used += block.height;
-  });
-  open(undefined);
-  return stacks;
+  const columns = new Columns(height);
+  for (const passage of passagesOf(blocks)) addPassage(columns, passage);
+  return columns.stacks.filter((stack) => stack.some(({ air }) => !air));
 }
 
-/** Room that what follows needs so that this block does not stand alone at the foot of a column. */
-function heightKeptWith(blocks: readonly Block[], index: number): number {
-  let height = 0;
-  for (let at = index; blocks[at]?.keepsWithNext; at++) {
-    const next = blocks[at + 1];
-    if (!next) break;
-    height += next.height + (next.header?.height ?? 0);
+/** What stays together if a column can hold it: headings with what they head, and the rows of a table. */
+interface Passage {
+  readonly lead: readonly Block[];
+  /** Rows of one table, or a single block. */
+  readonly body: readonly Block[];
+}
+
+function passagesOf(blocks: readonly Block[]): Passage[] {
+  const passages: { lead: Block[]; body: Block[] }[] = [];
+  let lead: Block[] = [];
+  for (const block of blocks) {
+    const last = passages.at(-1);
+    const goesOn = block.header !== undefined && last?.body.at(-1)?.header === block.header;
+    if (block.keepsWithNext) lead.push(block);
+    else if (goesOn) last?.body.push(block);
+    else {
+      passages.push({ lead, body: [block] });
+      lead = [];
+    }
   }
-  return height;
+  return lead.length > 0 ? [...passages, { lead, body: [] }] : passages;
+}
+
+class Columns {
+  readonly stacks: Block[][] = [[]];
+  readonly height: number;
+  #used = 0;
+
+  constructor(height: number) {
+    this.height = height;
+  }
+
+  get room(): number {
+    return this.height - this.#used;
+  }
+
+  get isEmpty(): boolean {
+    return this.#used === 0;
+  }
+
+  open(): void {
+    this.stacks.push([]);
+    this.#used = 0;
+  }
+
+  add(blocks: readonly Block[]): void {
+    this.stacks.at(-1)?.push(...blocks);
+    this.#used += heightOf(blocks);
+  }
+}
+
+function addPassage(columns: Columns, { lead, body }: Passage): void {
+  const header = body[0]?.header;
+  const whole = [...lead, ...(header ? [header] : []), ...body];
+  if (body[0]?.air) {
+    if (!columns.isEmpty && heightOf(whole) <= columns.room) columns.add(whole);
+    return;
+  }
+  if (heightOf(whole) > columns.room && heightOf(whole) <= columns.height && !columns.isEmpty) columns.open();
+  if (heightOf(whole) <= columns.room || !header) {
+    if (heightOf(whole) > columns.room && !columns.isEmpty) columns.open();
+    columns.add(whole);
+  } else addLongTable(columns, [...lead, header], body);
+}
+
+/** Fewer rows than this look lost at the head or the foot of a column. */
+const FEWEST_ROWS = 3;
+
+/** A table that no column holds, in pieces of as many rows as go in, none of them shorter than it need be. */
+function addLongTable(columns: Columns, top: readonly Block[], rows: readonly Block[]): void {
+  const again = [rows[0]?.again, rows[0]?.header].filter((block) => block !== undefined);
+  let rest = rows;
+  let over = top;
+  while (rest.length > 0) {
+    if (heightOf([...over, ...rest.slice(0, FEWEST_ROWS)]) > columns.room && !columns.isEmpty) columns.open();
+    const count = rowsThatFit(rest, columns.room - heightOf(over));
+    columns.add([...over, ...rest.slice(0, count)]);
+    rest = rest.slice(count);
+    over = again;
+    if (rest.length > 0) columns.open();
+  }
+}
+
+/** At least one, and no more than leaves enough for the next piece. */
+function rowsThatFit(rows: readonly Block[], room: number): number {
+  let count = 0;
+  let used = 0;
+  for (const { height } of rows) {
+    used += height;
+    if (used > room) break;
+    count += 1;
+  }
+  const left = rows.length - count;
+  const handedOn = left > 0 && left < FEWEST_ROWS ? FEWEST_ROWS - left : 0;
+  return Math.max(1, count - handedOn >= FEWEST_ROWS ? count - handedOn : count);
+}
+
+function heightOf(blocks: readonly Block[]): number {
+  return blocks.reduce((sum, { height }) => sum + height, 0);
 }
 
 /** Draws from the top down; the rows of a table, with their header, become one table. */

@@ -22,18 +22,51 @@ export function planKey(request: PlotSheetRequest, scale: number, box: Box): Pri
   ];
 }
 
-export function planNotesHeight(request: PlotSheetRequest, width: number): number {
-  return notesHeight(planNotes(request), width, request);
+/** What the notes say of the plan beside them once it is drawn. */
+export interface PlanFacts {
+  /** Numbers of the sheets with the table of marks and the seat map; null: there is none. */
+  readonly marksSheet: number | null;
+  readonly mapSheet: number | null;
+  /** Some of the house is not on the plan. */
+  readonly isHouseCut: boolean;
+  /** Marks whose figures found no room. */
+  readonly withoutFigures: readonly string[];
 }
 
-/** Letters of the marks, how distances run, and how to use the print. */
-export function planNotes({ document, setup, units }: PlotSheetRequest): string[] {
-  const letters = letterKey(placedInSetup(document, setup));
-  const house = housePlaces(document).length > 0 ? ' The seat map has the whole house.' : '';
+/** Room for the longest notes there can be: the plan is laid out before it is known what it has to leave out. */
+export function planNotesHeight(request: PlotSheetRequest, width: number): number {
+  const marks = placedInSetup(request.document, request.setup).map(() => 'PF88');
+  const longest = { marksSheet: 88, mapSheet: 88, isHouseCut: true, withoutFigures: marks };
+  return notesHeight(planNotes(request, longest), width, request);
+}
+
+/** Letters of the marks, what the figures mean, where the rest is, and how to use the print. */
+export function planNotes({ document, setup, units }: PlotSheetRequest, facts: PlanFacts): string[] {
+  const records = placedInSetup(document, setup);
   const unit = units === 'metric' ? 'millimetres' : 'feet and inches';
+  const table = facts.marksSheet === null ? '' : ` All positions: sheet ${facts.marksSheet}, Marks.`;
+  const figures = `Under a mark: where its cross is, in ${unit} from the centre line (CL) to stage left (SL) or right (SR), and upstage (US) of the front edge (EDGE).`;
+  const house = housePlaces(document).length > 0 ? houseNote(facts) : '';
   return [
-    ...(letters === '' ? [] : [`Marks: ${letters}.${house}`]),
-    `Distances in ${unit} from the centre line (CL) to stage left (SL) or right (SR), and upstage (US) of the front edge (EDGE).`,
-    'Print at 100 % and check the bar with a ruler. Local codes, the venue and licensed practice come before this plot.',
+    ...(records.length > 0 ? [`Marks: ${letterKey(records)}.${table}`, `${figures}${leftOut(facts)}`] : []),
+    `${house}Print at 100 % and check the bar with a ruler. Local codes, the venue and licensed practice come before this plot.`,
   ];
+}
+
+/** Marks named one by one; more of them would only fill the sheet. */
+const MOST_NAMED = 6;
+
+function leftOut({ withoutFigures, marksSheet }: PlanFacts): string {
+  if (withoutFigures.length === 0) return '';
+  const named = withoutFigures.slice(0, MOST_NAMED).join(', ');
+  const more = withoutFigures.length > MOST_NAMED ? ` and ${withoutFigures.length - MOST_NAMED} more` : '';
+  const where = marksSheet === null ? '' : ` (sheet ${marksSheet})`;
+  return ` No room here for the figures of ${named}${more}${where}.`;
+}
+
+function houseNote({ mapSheet, isHouseCut }: PlanFacts): string {
+  if (mapSheet === null) return isHouseCut ? 'Not all seats are shown. ' : '';
+  return isHouseCut
+    ? `Seats that are not shown here: sheet ${mapSheet}, Seat map. `
+    : `What the seats see: sheet ${mapSheet}, Seat map. `;
 }

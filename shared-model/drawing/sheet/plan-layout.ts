@@ -5,7 +5,9 @@ import type { Point } from '../../document/records.ts';
 import { isKnownScale, offeredScales } from '../scales.ts';
 import { pageOf, PAPERS, type Orientation, type Page } from '../papers.ts';
 import { PLATFORM_MARGIN } from '../plan/datum.ts';
+import { stageToPage } from '../plan/context.ts';
 import { stageExtent } from '../plan/extent.ts';
+import { houseShown } from '../plan/house-shown.ts';
 import type { Box } from '../primitives.ts';
 import { planKeyHeight, planNotesHeight } from './plan-key.ts';
 import type { FittingChoice, PlotRefusal, PlotSheetRequest } from './request.ts';
@@ -116,10 +118,8 @@ function lowestSeat({ document }: PlotSheetRequest): number {
 }
 
 function seatsShown({ document }: PlotSheetRequest, { origin, area, scale }: PlanLayout): number {
-  return housePlaces(document).filter((place) => {
-    const [x, y] = [origin.x + place.x / scale, origin.y - place.y / scale];
-    return x >= area.x && x <= area.x + area.width && y >= area.y && y <= area.y + area.height;
-  }).length;
+  const shown = houseShown({ document, area, scale, toPage: stageToPage(scale, origin) });
+  return shown.blocks.reduce((sum, { seats }) => sum + seats.length, shown.places.length);
 }
 
 function mostSeats(request: PlotSheetRequest, layouts: readonly PlanLayout[]): PlanLayout | undefined {

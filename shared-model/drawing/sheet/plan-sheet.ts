@@ -1,12 +1,14 @@
 /** The first sheet: the plan of the platform with everything on it, and as much of the house as fits below. */
 
-import { inSetup } from '../../document/document.ts';
 import { describeItem, drawAnnotations, drawGround, drawRisers, drawThings, planContext } from '../plan.ts';
+import type { PlanContext } from '../plan.ts';
+import { houseShown } from '../plan/house-shown.ts';
+import type { LabelPlaces } from '../plan/label-places.ts';
 import { rectangle } from '../outline.ts';
 import type { GroupPrimitive, Primitive } from '../primitives.ts';
 import { WEIGHT } from '../style.ts';
 import { notes } from './legend.ts';
-import { planKey, planNotes } from './plan-key.ts';
+import { planKey, planNotes, type PlanFacts } from './plan-key.ts';
 import type { PlanLayout } from './plan-layout.ts';
 import type { PlotSheetRequest } from './request.ts';
 import { titleBlock, type TitleFields } from './title-block.ts';
@@ -17,58 +19,65 @@ export interface DrawnPlan {
   readonly dropped: readonly string[];
 }
 
-export function planSheet(request: PlotSheetRequest, layout: PlanLayout, fields: TitleFields): DrawnPlan {
-  const { plan, dropped } = drawPlan(request, layout);
+/** What of the plan's sheet is known before the plan is drawn. */
+export interface PlanSheetFacts extends Pick<PlanFacts, 'marksSheet' | 'mapSheet'> {
+  readonly fields: TitleFields;
+}
+
+export function planSheet(
+  request: PlotSheetRequest,
+  layout: PlanLayout,
+  { fields, ...sheets }: PlanSheetFacts,
+): DrawnPlan {
+  const context = contextOf(request, layout);
+  const { plan, labels } = drawPlan(context);
+  const isHouseCut = houseShown(context).isCut;
+  const withoutFigures = labels.withoutFigures.map(({ mark }) => mark);
   return {
     children: [
       frameLine(request, layout),
       ...titleBlock(fields, layout.title, request),
       plan,
-      notes(planNotes(request), layout.notes, request),
+      notes(planNotes(request, { ...sheets, isHouseCut, withoutFigures }), layout.notes, request),
       ...planKey(request, layout.scale, layout.key),
     ],
-    dropped,
+    dropped: labels.dropped.map(({ mark, name }) => mark || name),
   };
 }
 
-/** More dimension lines than this would hide the plan; the table has them all. */
-const MOST_DIMENSIONED = 12;
-
-function drawPlan(
-  request: PlotSheetRequest,
-  layout: PlanLayout,
-): { plan: GroupPrimitive; dropped: string[] } {
-  const { document, setup } = request;
-  const measured = inSetup(document, setup, 'player').length + inSetup(document, setup, 'stand').length;
-  const context = planContext({
+function contextOf(request: PlotSheetRequest, { scale, origin, area }: PlanLayout): PlanContext {
+  return planContext({
     ...request,
-    scale: layout.scale,
-    origin: layout.origin,
-    area: layout.area,
+    scale,
+    origin,
+    area,
     layers: {
       seats: true,
       sightBands: null,
       marks: true,
       names: true,
       words: true,
-      dimensions: measured <= MOST_DIMENSIONED ? 'all' : 'none',
+      dimensions: 'coordinates',
       grid: true,
       reach: false,
       routes: false,
     },
   });
+}
+
+function drawPlan(context: PlanContext): { plan: GroupPrimitive; labels: LabelPlaces } {
   const ground = [...drawGround(context), ...drawRisers(context)];
   const items = drawThings(context);
-  const { below, above, labels } = drawAnnotations(context, [...ground, ...items]);
+  const { above, labels } = drawAnnotations(context, [...ground, ...items]);
   const words = context.items.map((record) => describeItem(record, context)).join('. ');
   return {
     plan: {
       kind: 'group',
-      clip: layout.area,
-      description: `Plan at 1:${layout.scale}, the house at the bottom, stage left on the right. ${words}`,
-      children: [...ground, ...below, ...items, ...above],
+      ...(context.area ? { clip: context.area } : {}),
+      description: `Plan at 1:${context.scale}, the house at the bottom, stage left on the right. ${words}`,
+      children: [...ground, ...items, ...above],
     },
-    dropped: labels.dropped.map((request) => request.mark || request.name),
+    labels,
   };
 }
 

@@ -2,10 +2,10 @@
 
 import { line, rectangle } from '../outline.ts';
 import type { Primitive } from '../primitives.ts';
-import { LEADING, WEIGHT } from '../style.ts';
-import { fitted, textLine, wrapped, type Type } from '../text.ts';
-import { ASCENT } from '../style.ts';
-import { BODY, BODY_BOLD, gap, grouped, type Block, type Spot, type TextTools } from './blocks.ts';
+import { ASCENT, LEADING, WEIGHT } from '../style.ts';
+import { fitted, oneLine, textLine, unbreakable, wrapped, type Type } from '../text.ts';
+import { BODY, BODY_BOLD, gap, grouped, heading } from './blocks.ts';
+import type { Block, Spot, TextTools } from './blocks.ts';
 
 export interface Column {
   readonly title: string;
@@ -24,14 +24,19 @@ const PAD_X = 1.5;
 const PAD_Y = 0.9;
 const MOST_LINES = 4;
 
-/** A table as wide as `width`, row by row; one block when it has no rows to show is none at all. */
-export function tableBlocks(table: Table, width: number, tools: TextTools): Block[] {
+/**
+ * A table as wide as `width`, row by row; no blocks when it has no rows. Where it goes on in another column, the title
+ * is said again over its header.
+ */
+export function tableBlocks(table: Table, width: number, tools: TextTools, title = ''): Block[] {
   if (table.rows.length === 0) return [];
-  const columns = layOut(table.columns, width);
+  const columns = layOut(table, width, tools);
   const header = headerBlock(columns, width, tools);
+  const again = title === '' ? {} : { again: heading(`${title}, continued`, width, tools) };
   const rows = table.rows.map((cells, index) => ({
     ...rowBlock(columns, cells, { width, tools, index }),
     header,
+    ...again,
   }));
   return [...rows, gap(2)];
 }
@@ -41,13 +46,45 @@ interface PlacedColumn extends Column {
   readonly width: number;
 }
 
-function layOut(columns: readonly Column[], width: number): PlacedColumn[] {
-  const parts = columns.reduce((sum, column) => sum + column.parts, 0);
+/** Columns share the width by their parts, but none gets less than its longest word or figure needs. */
+function layOut({ columns, rows }: Table, width: number, tools: TextTools): PlacedColumn[] {
+  const needs = columns.map((column, index) => neededWidth(column, rows, { index, tools }));
+  const widths = shared(columns, needs, width);
   let x = 0;
-  return columns.map((column) => {
-    const placed = { ...column, x, width: (column.parts / parts) * width };
+  return columns.map((column, index) => {
+    const placed = { ...column, x, width: widths[index] ?? 0 };
     x += placed.width;
     return placed;
+  });
+}
+
+interface CellsOf {
+  readonly index: number;
+  readonly tools: TextTools;
+}
+
+function neededWidth(column: Column, rows: Table['rows'], { index, tools }: CellsOf): number {
+  const widest = (text: string, { size, weight }: Type): number =>
+    unbreakable(oneLine(text)).reduce((most, word) => Math.max(most, tools.measure(word, size, weight)), 0);
+  const cells = rows.reduce((most, row) => Math.max(most, widest(row[index] ?? '', typeOf(column))), 0);
+  return Math.max(cells, widest(column.title, BODY_BOLD)) + 2 * PAD_X + 0.01;
+}
+
+/** A word longer than this share of the table is broken rather than given room. */
+const WIDEST_SHARE = 0.3;
+
+/** Each column's need is met first from those that have more than theirs. */
+function shared(columns: readonly Column[], needs: readonly number[], width: number): number[] {
+  const parts = columns.reduce((sum, column) => sum + column.parts, 0);
+  const even = columns.map((column) => (column.parts / parts) * width);
+  const least = needs.map((need) => Math.min(need, WIDEST_SHARE * width));
+  const short = even.reduce((sum, own, index) => sum + Math.max(0, (least[index] ?? 0) - own), 0);
+  const spare = even.reduce((sum, own, index) => sum + Math.max(0, own - (least[index] ?? 0)), 0);
+  const given = spare > 0 ? Math.min(1, short / spare) : 0;
+  const met = short > 0 ? Math.min(1, spare / short) : 1;
+  return even.map((own, index) => {
+    const lack = (least[index] ?? 0) - own;
+    return lack > 0 ? own + lack * met : own + lack * given;
   });
 }
 

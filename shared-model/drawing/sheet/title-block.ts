@@ -1,9 +1,9 @@
 /** The title block: who, what, when, which revision, at what scale, on which sheet. Fields after EN ISO 7200:2004. */
 
 import { line, rectangle, type Path } from '../outline.ts';
-import type { Box, Primitive } from '../primitives.ts';
+import type { Box, MeasureText, Primitive } from '../primitives.ts';
 import { ASCENT, TEXT, WEIGHT } from '../style.ts';
-import { fitted, textLine, type Type } from '../text.ts';
+import { fitted, oneLine, textLine, wrapped, type Type } from '../text.ts';
 import { grouped, type TextTools } from './blocks.ts';
 
 export interface TitleFields {
@@ -50,7 +50,7 @@ export function titleBlockBox(frame: Box): Box {
 }
 
 /** Narrower than this, the room beside the title block is of no use. */
-const LEAST_BESIDE = 70;
+const LEAST_BESIDE = 64;
 
 export function titleBlock(fields: TitleFields, box: Box, tools: TextTools): Primitive[] {
   const rows: Field[][] = [
@@ -118,25 +118,48 @@ function drawRow(fields: readonly Field[], row: Box, tools: TextTools): Primitiv
 }
 
 function drawField(field: Field, cell: Box, { palette, measure }: TextTools): Primitive {
-  const type: Type = {
-    size: field.strong ? TEXT.strong : TEXT.body,
-    weight: field.strong ? 'bold' : 'regular',
-  };
   const width = cell.width - 2 * PAD;
-  const caption: Type = { size: TEXT.small, weight: 'regular' };
-  const captionY = cell.y + 0.7 + caption.size * ASCENT;
-  const valueY = cell.y + cell.height - 1.5;
-  const value = fitted(field.value, width, type, measure);
+  const caption = fitted(field.caption, width, CAPTION, measure);
+  const { lines, type } = setValue(field, width, measure);
+  const baseline = cell.y + cell.height - (lines.length > 1 ? LOW_FOOT : FOOT);
+  const x = cell.x + PAD;
+  const ink = { ...type, colour: palette.ink };
   return grouped(field.role ?? 'paragraph', [
     textLine(
-      fitted(field.caption, width, caption, measure),
-      { x: cell.x + PAD, y: captionY },
-      { ...caption, colour: palette.faint },
+      caption,
+      { x, y: cell.y + CAPTION_TOP + CAPTION.size * ASCENT },
+      { ...CAPTION, colour: palette.faint },
     ),
-    ...(value === ''
-      ? []
-      : [textLine(value, { x: cell.x + PAD, y: valueY }, { ...type, colour: palette.ink })]),
+    ...lines.map((line, index) =>
+      textLine(line, { x, y: baseline - (lines.length - 1 - index) * VALUE_LEADING }, ink),
+    ),
   ]);
+}
+
+const CAPTION: Type = { size: TEXT.small, weight: 'regular' };
+/** Two lines of small letters below the caption just fill a row. */
+const CAPTION_TOP = 0.6;
+const VALUE_LEADING = 2.9;
+const FOOT = 1.5;
+const LOW_FOOT = 0.9;
+
+interface SetValue {
+  readonly lines: readonly string[];
+  readonly type: Type;
+}
+
+/** In its own size, else smaller, else on two lines; only what is longer still is cut. */
+function setValue({ value, strong = false }: Field, width: number, measure: MeasureText): SetValue {
+  const weight = strong ? 'bold' : 'regular';
+  const whole = oneLine(value);
+  const full: Type = { size: strong ? TEXT.strong : TEXT.body, weight };
+  const small: Type = { size: TEXT.small, weight };
+  if (whole === '') return { lines: [], type: small };
+  const fits = (type: Type): boolean => measure(whole, type.size, weight) <= width;
+  if (fits(full)) return { lines: [whole], type: full };
+  if (fits(small)) return { lines: [whole], type: small };
+  const [first = '', ...rest] = wrapped(whole, width, small, measure);
+  return { lines: [first, fitted(rest.join(' '), width, small, measure)], type: small };
 }
 
 const PAD = 1.5;

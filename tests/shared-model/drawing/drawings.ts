@@ -1,6 +1,6 @@
 /** Helpers for looking into drawings. */
 
-import { bounds, textBox } from '#model/drawing/bounds.ts';
+import { bounds, textPieces } from '#model/drawing/bounds.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
 import type { PlanLayers, PlanRequest } from '#model/drawing/plan.ts';
 import type {
@@ -80,14 +80,24 @@ export function middleOf(primitives: readonly Primitive[]): { x: number; y: numb
 
 /** Pairs of texts whose boxes have more than a hair in common, in words. */
 export function overlappingTexts(primitives: readonly Primitive[], measure: MeasureText): string[] {
-  const boxes = textsIn(primitives).map((text) => ({ text: text.text, ...textBox(text, measure) }));
+  const texts = textsIn(primitives).map(({ text, ...rest }) => ({
+    text,
+    // Slanting texts in pieces: their upright boxes hold mostly what is not theirs.
+    pieces: textPieces({ text, ...rest }, measure),
+  }));
   const found: string[] = [];
-  boxes.forEach((a, index) => {
-    for (const b of boxes.slice(index + 1)) {
-      const width = Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x);
-      const height = Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y);
-      if (width > 0.05 && height > 0.05) found.push(`${a.text} | ${b.text}`);
+  texts.forEach((a, index) => {
+    for (const b of texts.slice(index + 1)) {
+      if (a.pieces.some((piece) => b.pieces.some((other) => overlaps(piece, other))))
+        found.push(`${a.text} | ${b.text}`);
     }
   });
   return found;
+}
+
+/** More than a hair in common. */
+export function overlaps(a: Box, b: Box): boolean {
+  const width = Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x);
+  const height = Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y);
+  return width > 0.05 && height > 0.05;
 }

@@ -218,7 +218,7 @@ describe('labels', () => {
         fc.constantFrom(20, 50, 100, 200),
         (spots, scale) => {
           const stands = spots.map((each, index) => aStand({ ...each, id: `stand-${index + 1}` }));
-          const layers = { ...ALL_LAYERS, dimensions: 'all' as const };
+          const layers = { ...ALL_LAYERS, dimensions: 'coordinates' as const };
           const drawing = planDrawing(planRequest(aDocument(...stands), { scale, layers }));
           expect(overlappingTexts(drawing, roughMeasure)).toEqual([]);
         },

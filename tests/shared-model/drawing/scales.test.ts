@@ -17,9 +17,17 @@ describe('standard scales', () => {
     expect(offeredScales('metric')).toEqual(ISO_SCALES);
   });
 
-  it('offers the stage scales 1/2", 1/4" and 1/8" to the foot in imperial', () => {
-    // 12 in / 0.5 in, 12 / 0.25, 12 / 0.125: arithmetic.
-    expect(offeredScales('imperial').slice(0, 3)).toEqual([12 / 0.5, 12 / 0.25, 12 / 0.125]);
+  it('offers the scales of the architect\'s rule in imperial, from 1" to 1/16" to the foot', () => {
+    // Twelve inches over 1, 3/4, 1/2, 3/8, 1/4, 3/16, 1/8, 3/32 and 1/16: arithmetic.
+    const inches = [1, 3 / 4, 1 / 2, 3 / 8, 1 / 4, 3 / 16, 1 / 8, 3 / 32, 1 / 16];
+    expect(offeredScales('imperial').slice(0, 9)).toEqual(inches.map((inch) => 12 / inch));
+  });
+
+  it('takes a metric ratio in imperial only when nothing else fits', () => {
+    const imperial = offeredScales('imperial').filter((scale) => !ISO_SCALES.includes(scale));
+    expect(offeredScales('imperial')).toEqual([...imperial, 500]);
+    expect(largestScale('imperial', (scale) => scale >= 200)).toBe(240);
+    for (const scale of imperial) expect(scaleDesignation(scale)).toMatch(/= 1'-0"|= [24]0'-0"/);
   });
 
   it('takes 1:25 only by number, and says that it is not of the standard', () => {
