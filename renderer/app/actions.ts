@@ -324,6 +324,13 @@ export const ACTIONS: readonly Action[] = [
     run: ({ view }) => (view.routes = !view.routes),
   }),
   action({
+    id: 'view.section',
+    words: w.toggle(text.plan.section),
+    keys: ['S'],
+    onPlan: true,
+    run: ({ view }) => (view.section = !view.section),
+  }),
+  action({
     id: 'view.left',
     words: w.toggle(text.bar.leftPanel),
     keys: ['F8'],

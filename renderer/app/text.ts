@@ -176,6 +176,7 @@ const english = {
     fit: 'Show everything',
     fitStage: 'Show the platform',
     fitSelection: 'Show what is selected',
+    section: 'Section through the house',
     actualSize: 'True size on this screen',
     ratio: (ratio: number) => `1:${ratio}`,
     ratioHelp: 'Scale on this screen, about',
@@ -183,6 +184,21 @@ const english = {
     arrangeHand: 'Arrange',
     faces: (name: string) => `faces ${name}`,
     pointer: (position: string) => position,
+  },
+
+  section: {
+    label: 'Section',
+    explained:
+      'C: by how much the line of sight of a row passes above the eyes in front. A cross: a head or a thing cuts it.',
+    cut: 'Cut',
+    centreLine: 'On the centre line',
+    through: (seat: string, player: string) => `From place ${seat} to ${player}`,
+    chooseSeat: 'From a place: click one on the plan',
+    focus: 'Lines of sight to',
+    edge: 'the edge of the platform',
+    described: (focus: string) => `The house from the side, with the line of sight of every row to ${focus}`,
+    noRoom: 'There is no room here for a section of this house.',
+    close: 'Close the section',
   },
 
   house: {

@@ -39,6 +39,13 @@ export class View {
   reach = $state(false);
   routes = $state(false);
 
+  /** The section under the plan. */
+  section = $state(false);
+  /** The player whom the section through the place looked into goes to; null: it is on the centre line. */
+  sectionCut: string | null = $state(null);
+  /** The player to whom the lines of sight lead; null: to the edge of the platform. */
+  sectionFocus: string | null = $state(null);
+
   leftOpen = $state(true);
   rightOpen = $state(true);
 

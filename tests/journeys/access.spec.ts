@@ -41,6 +41,10 @@ for (const colorScheme of ['light', 'dark'] as const) {
     }
     await editor.findings.getByRole('button').first().click();
     expect(await violations(page), 'a finding').toEqual([]);
+    await editor.plan.focus();
+    await page.keyboard.press('s');
+    await expect(page.getByRole('region', { name: 'Section', exact: true })).toBeVisible();
+    expect(await violations(page), 'the section').toEqual([]);
     for (const keys of ['Control+p', 'Control+k', 'Control+Shift+s', 'Control+Alt+n']) {
       await page.keyboard.press(keys);
       await expect(editor.dialog).toBeVisible();
@@ -54,6 +58,8 @@ for (const colorScheme of ['light', 'dark'] as const) {
 test('targets are at least 24 pixels in both directions', async ({ editor, page }) => {
   await editor.showSetup('2 Hedgerow Dances');
   await editor.select(/^Clarinet/);
+  await editor.plan.focus();
+  await page.keyboard.press('s');
   // WCAG 2.2, success criterion 2.5.8. Fields in a line of their own label count with the label's line.
   const small = await page.evaluate(() =>
     [

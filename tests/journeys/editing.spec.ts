@@ -195,6 +195,24 @@ test('players may do without seeing each other, and the size of the notes is jud
   await expect(small).toHaveCount(0);
 });
 
+test('the section shows the house from the side and follows every change', async ({ editor, page }) => {
+  await editor.plan.focus();
+  await page.keyboard.press('s');
+  const section = page.getByRole('region', { name: 'Section', exact: true });
+  const drawn = section.getByRole('img');
+  await expect(drawn).toHaveAccessibleName(/line of sight of every row to the edge of the platform/);
+  const picture = () => section.locator('canvas').evaluate((canvas: HTMLCanvasElement) => canvas.toDataURL());
+  const before = await picture();
+  await editor.select(/^stand 1/);
+  await editor.field('Lip above the floor').fill('1200');
+  await page.keyboard.press('Enter');
+  await expect.poll(picture).not.toBe(before);
+  await section.getByLabel('Lines of sight to').selectOption('Viola (player 2)');
+  await expect(drawn).toHaveAccessibleName(/to Viola/);
+  await section.getByRole('button', { name: 'Close the section' }).click();
+  await expect(section).toHaveCount(0);
+});
+
 test('the platform stays fitted when the window shrinks, unless the view was moved by hand', async ({
   editor,
   page,
