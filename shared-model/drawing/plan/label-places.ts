@@ -4,7 +4,7 @@
  */
 
 import type { Point } from '../../document/records.ts';
-import { boxContains, grownBox, overlapArea } from '../bounds.ts';
+import { boxContains, boxesOverlap, grownBox, overlapArea } from '../bounds.ts';
 import { createOccupancy, type Occupancy } from '../occupancy.ts';
 import type { Box } from '../primitives.ts';
 import { stacked, type LabelRequest } from './label-requests.ts';
@@ -71,6 +71,7 @@ interface Search {
   readonly things: Occupancy;
   /** The things that have labels of their own. */
   readonly items: Occupancy;
+  readonly solid: readonly Box[];
   readonly area: Box | null;
   /** What each label has taken of the texts' room. */
   readonly taken: Map<PlacedLabel, readonly Box[]>;
@@ -85,6 +86,7 @@ function searchAmong(shown: readonly LabelRequest[], surroundings: LabelSurround
     ...surroundings,
     things: createOccupancy([...surroundings.things, ...solid]),
     items: createOccupancy(solid),
+    solid,
     taken: new Map(),
     full: false,
   };
@@ -122,12 +124,13 @@ function addFigures(request: LabelRequest, stood: Map<LabelRequest, PlacedLabel>
   else if (before) stood.set(request, stand(before, search));
 }
 
-/** What a place costs: a mm2 of something else covered or nearly so, a leader over text, and parts of the label. */
+/** What a place costs: a mm2 of something else covered or nearly so, a leader over text, a mm of it over a thing, parts left out. */
 const COST = {
   covered: 0.8,
   near: 0.12,
   mostCovered: 14,
   leaderOverText: 5,
+  leaderOverThing: 1.2,
   noName: 4.5,
   stacked: 3,
 };
@@ -201,17 +204,17 @@ function costOf(request: LabelRequest, { box, bias, ring }: RingSpot, search: Se
   const isClear = covered < 1e-6;
   const hasLeader = ring.leader || nearArea > 1e-6;
   const overText = hasLeader && leaderCrosses(request, box, texts);
-  if (request.figures.length > 0) {
-    if (!isClear || overText) return Infinity;
-    if (hasLeader && leaderCrossesThing(request, box, items)) return Infinity;
-  }
+  const hasFigures = request.figures.length > 0;
+  if (hasFigures && (!isClear || overText)) return Infinity;
+  const overThings =
+    hasFigures && hasLeader ? leaderOverThings(request, box, search) * COST.leaderOverThing : 0;
   const hidden = Math.min(covered * COST.covered + nearArea * COST.near, COST.mostCovered);
-  return bias + ring.cost + hidden + (overText && ring.leader ? COST.leaderOverText : 0);
+  return bias + ring.cost + hidden + overThings + (overText && ring.leader ? COST.leaderOverText : 0);
 }
 
 /** Every label keeps this much clear of other texts. */
 function withAir({ x, y, width, height }: Box): Box {
-  return { x: x - 0.4, y: y - 0.25, width: width + 0.8, height: height + 0.5 };
+  return { x: x - 0.5, y: y - 0.4, width: width + 1, height: height + 0.8 };
 }
 
 /** How much of a label's box lies over the thing that it names. */
@@ -256,9 +259,16 @@ function leaderCrosses(request: LabelRequest, box: Box, texts: Occupancy): boole
   return leaderBoxes({ request, box }).some((piece) => texts.isTaken(piece));
 }
 
-function leaderCrossesThing(request: LabelRequest, box: Box, items: Occupancy): boolean {
+/**
+ * Millimetres that a leader runs over other things. It may cross what its thing stands on or under, but nothing else:
+ * infinite then.
+ */
+function leaderOverThings(request: LabelRequest, box: Box, { items, solid }: Search): number {
   const outside = leaderBoxes({ request, box }).filter((piece) => overlapArea(request.item, piece) === 0);
-  return outside.some((piece) => items.isTaken(piece));
+  const over = outside.filter((piece) => items.isTaken(piece));
+  if (over.length === 0) return 0;
+  const others = solid.filter((item) => !boxContains(item, { ...request.target, width: 0, height: 0 }));
+  return over.some((piece) => others.some((item) => boxesOverlap(item, piece))) ? Infinity : over.length;
 }
 
 /** The free place of the whole area that is nearest to the thing; null when the area is full or has no bounds. */

@@ -70,6 +70,10 @@ const ROUND: readonly (readonly [number, number])[] = [
   [-0.8, -1],
   [0.8, 1],
   [-0.8, 1],
+  [1, -0.15],
+  [1, 0.15],
+  [-1, -0.15],
+  [-1, 0.15],
 ];
 
 /** The spots of one ring; with the first come those inside the thing. */

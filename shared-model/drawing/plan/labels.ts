@@ -92,9 +92,9 @@ function drawLabel(context: LabelTools, label: PlacedLabel): GroupPrimitive {
   return { kind: 'group', subject: label.request.subject, children };
 }
 
-/** On the left of its thing a label ends at the thing, on the right it begins there. */
+/** On the left of its thing a label's lines end alike, on the right they begin alike: the mark is near the thing. */
 function endsAtThing({ request, box }: PlacedLabel): boolean {
-  return box.x + box.width <= request.target.x;
+  return box.x + box.width / 2 < request.target.x - 1e-6;
 }
 
 function drawFirstLine(context: LabelTools, label: PlacedLabel): Primitive[] {

@@ -105,8 +105,8 @@ export function blockName(
   const { x, y } = facingVector(block.facing);
   const ahead = { x, y: -y };
   const seat = Math.max(block.seatPitch * 0.42, Math.min(block.rowDepth * 0.26, 235)) / context.scale;
-  const beside = (out: Vec2, aside = 0): TextPrimitive[] =>
-    NAME_CLEAR.map((clear) =>
+  const beside = (out: Vec2, aside = 0, clearances = NAME_CLEAR): TextPrimitive[] =>
+    clearances.map((clear) =>
       textBeside(
         context,
         { name, weight: 'bold' },
@@ -121,16 +121,18 @@ export function blockName(
   const asides = [90, -90].map((degrees) => turned(ahead, degrees)).sort((a, b) => a.y - b.y);
   const candidates = [
     ...[0, 0.25, -0.25].flatMap((aside) => beside(ahead, aside)),
-    ...asides.flatMap((out) => beside(out)),
+    ...asides.flatMap((out) => beside(out, 0, ASIDE_CLEAR)),
     ...(breakLine ? [] : beside(turned(ahead, 180))),
   ];
   const onPlan = candidates.filter((text) => isOnPlan(context, text));
-  return firstFree(onPlan, taken, { measure: context.measure, air: 0.7 });
+  return firstFree(onPlan, taken, { measure: context.measure, air: 0.4 });
 }
 
 const LONGEST_NAME = 70;
-/** Between a block and its name, mm on paper; from the third on it clears the names of the rows. */
-const NAME_CLEAR = [1.2, 0.8, 5, 8];
+/** Between a block and its name, mm on paper. */
+const NAME_CLEAR = [1.6, 1.05, 5, 8];
+/** Beside a block: so far from the names of the rows that it does not seem to belong to one. */
+const ASIDE_CLEAR = [9, 7, 12];
 
 interface Words {
   readonly name: string;

@@ -81,12 +81,12 @@ export function titleBlock(fields: TitleFields, box: Box, tools: TextTools): Pri
 /** The same in one line, for the sheets that follow. */
 export function titleStrip(fields: TitleFields, box: Box, tools: TextTools): Primitive[] {
   const row: Field[] = [
-    { caption: 'Title', value: fields.title, parts: 56 },
-    { caption: 'Piece', value: fields.piece, parts: 46 },
-    { caption: 'Document', value: fields.documentType, parts: 32, role: 'title' },
-    { caption: 'Issued', value: fields.issued, parts: 20 },
+    { caption: 'Title', value: fields.title, parts: 64 },
+    { caption: 'Piece', value: fields.piece, parts: 44 },
+    { caption: 'Document', value: fields.documentType, parts: 30, role: 'title' },
+    { caption: 'Issued', value: fields.issued, parts: 19 },
     { caption: 'Revision', value: fields.revision, parts: 15 },
-    { caption: 'Sheet', value: sheetNumber(fields), parts: 13 },
+    { caption: 'Sheet', value: sheetNumber(fields), parts: 12 },
   ];
   return [...drawRows([row], box, tools), outline(box, tools)];
 }

@@ -8,7 +8,7 @@ import { boxOf, groupsIn, roughMeasure, textsIn } from './drawings.ts';
 const tools = { palette: PALETTES.print, measure: roughMeasure };
 const body = { x: 20, y: 10, width: 180, height: 100 };
 
-const table = (rows: number) =>
+const table = (rows: number, title = '') =>
   tableBlocks(
     {
       columns: [
@@ -19,6 +19,7 @@ const table = (rows: number) =>
     },
     body.width,
     tools,
+    title,
   );
 
 describe('flow', () => {
@@ -45,6 +46,34 @@ describe('flow', () => {
     }
   });
 
+  it('keeps a table together that a page can hold', () => {
+    for (let above = 0; above < 100; above += 3) {
+      const pages = flow([gap(above), heading('Marks', body.width, tools), ...table(9)], body);
+      const withRows = pages.filter((page) => textsIn(page).some(({ text }) => /^S\d/.test(text)));
+      expect(withRows).toHaveLength(1);
+      expect(textsIn(withRows[0] ?? []).map(({ text }) => text)).toContain('Marks');
+    }
+  });
+
+  it('leaves at least three rows of a longer one on each page, under its title', () => {
+    for (let rows = 16; rows < 60; rows++) {
+      for (const above of [0, 30, 60, 80]) {
+        const blocks = [paragraph('x', body.width, tools), gap(above), ...table(rows, 'Marks')];
+        const pages = flow(blocks, body).map((page) => textsIn(page).map(({ text }) => text));
+        const counts = pages.map((texts) => texts.filter((text) => /^S\d/.test(text)).length);
+        expect(counts.reduce((sum, count) => sum + count, 0)).toBe(rows);
+        const pieces = pages.filter((_, page) => counts[page] !== 0);
+        expect(pieces.length).toBeGreaterThan(1);
+        for (const count of counts.filter((each) => each > 0)) expect(count).toBeGreaterThanOrEqual(3);
+        for (const texts of pieces.slice(1)) expect(texts[0]).toBe('Marks, continued');
+      }
+    }
+  });
+
+  it('opens no page for air alone', () => {
+    expect(flow([...table(10), gap(80), gap(30)], body)).toHaveLength(1);
+  });
+
   it('sets two columns side by side on a broad page, in reading order', () => {
     const broad = { ...body, width: 400 };
     const [left, right] = columnsOf(broad);
@@ -54,6 +83,23 @@ describe('flow', () => {
     const [a, b] = textsIn(page ?? []);
     expect(a).toMatchObject({ text: 'first', x: left.x });
     expect(b).toMatchObject({ text: 'second', x: right.x });
+  });
+
+  it('gives every figure a line of its own in a narrow column', () => {
+    const figures = [`2'-11 1/4"`, `11'-10 3/4" SR`, '12000 US'];
+    const narrow = tableBlocks(
+      {
+        columns: [
+          { title: 'Lip', parts: 1 },
+          { title: 'What', parts: 30 },
+        ],
+        rows: figures.map((figure) => [figure, 'Orchestral stand']),
+      },
+      100,
+      tools,
+    );
+    const texts = textsIn(flow(narrow, body).flat()).map(({ text }) => text);
+    for (const figure of figures) expect(texts).toContain(figure);
   });
 
   it('makes no table of nothing', () => {

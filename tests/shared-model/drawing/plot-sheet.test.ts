@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Document } from '#model/document/document.ts';
 import { plotSheets, type PlotOptions } from '#model/drawing/plot-sheet.ts';
-import { ISO_SCALES } from '#model/drawing/scales.ts';
+import { ISO_SCALES, offeredScales } from '#model/drawing/scales.ts';
 import {
   aConcert,
   aDocument,
@@ -155,10 +155,50 @@ describe('plotSheets', () => {
     const { choice, sheets } = sheetsOf(
       plotRequest(trio, { units: 'imperial', options: options({ paper: 'Letter' }) }),
     );
-    expect([24, 48, 96]).toContain(choice.scale);
+    expect(offeredScales('imperial').slice(0, -1)).toContain(choice.scale);
     const texts = sheets.flatMap((sheet) => textsIn(sheet.children).map(({ text }) => text));
-    expect(texts.some((text) => text.startsWith(`SCALE 1:${choice.scale} (1/`))).toBe(true);
+    expect(texts.some((text) => text.startsWith(`SCALE 1:${choice.scale} (`))).toBe(true);
     expect(texts.some((text) => /^\d+'-\d+.* SL$/.test(text))).toBe(true);
+  });
+
+  it('cuts no title of sensible length: it shrinks or goes on a second line', () => {
+    const name = 'Hedge and Harbour: an evening for three players and a quantity of percussion';
+    const document = aDocument(
+      aConcert({ name }),
+      aSetup({ name: 'Serenade in B flat for a wind octet and bass' }),
+    );
+    for (const paper of ['A4', 'Letter'] as const) {
+      for (const sheet of sheetsOf(plotRequest(document, { options: options({ paper }) })).sheets) {
+        const texts = textsIn(sheet.children).map(({ text }) => text);
+        expect(texts.filter((text) => text.includes('…'))).toEqual([]);
+        expect(texts.join(' ')).toContain(name);
+      }
+    }
+  });
+
+  it('picks by size alone: what fits at a scale on one sheet of its size is not drawn smaller there', () => {
+    for (const units of ['metric', 'imperial'] as const) {
+      for (const paper of ['A4', 'A3', 'Letter', 'Tabloid'] as const) {
+        const { choice } = sheetsOf(plotRequest(trio, { units, options: options({ paper }) }));
+        const scales = offeredScales(units);
+        const larger = scales.slice(0, scales.indexOf(choice.scale));
+        for (const scale of larger)
+          expect(plotSheets(plotRequest(trio, { units, options: options({ paper, scale }) })).ok).toBe(false);
+      }
+    }
+  });
+
+  it('gives an imperial concert imperial scales on every sheet', () => {
+    for (const document of [trio, sixty]) {
+      const { sheets } = sheetsOf(
+        plotRequest(document, { units: 'imperial', report: inventedReport(document) }),
+      );
+      const scales = sheets.flatMap((sheet) =>
+        textsIn(sheet.children).filter(({ text }) => text.startsWith('SCALE ')),
+      );
+      expect(scales.length).toBeGreaterThan(2);
+      for (const { text } of scales) expect(text).toMatch(/= 1'-0"\)$/);
+    }
   });
 
   it('throws for a setup that is not there: that is a bug of the caller', () => {

@@ -51,6 +51,16 @@ describe('fitted', () => {
 });
 
 describe('wrapped', () => {
+  it('never tears a figure from its fraction, unit or side as long as a line holds it', () => {
+    const text = `chair 1'-6 1/4" SL, 820 mm US off 2'-9 1/2"`;
+    for (const room of [15, 18, 24]) {
+      const lines = wrapped(text, room, TYPE, measure);
+      for (const figure of [`1'-6 1/4"`, `2'-9 1/2"`, '820 mm'])
+        expect(lines.some((line) => line.includes(figure))).toBe(true);
+    }
+    expect(wrapped(`1'-6 1/4"`, 6, TYPE, measure)).toEqual([`1'-6`, `1/4"`]);
+  });
+
   it('breaks at spaces and keeps paragraphs', () => {
     expect(wrapped('one two three\nfour', 9, TYPE, measure)).toEqual(['one two', 'three', 'four']);
   });
