@@ -15,7 +15,7 @@ import { text } from './text.ts';
 /** Round the selection, in mm. */
 const ROUND_SELECTION = 900;
 /** In pixels: the words, figures and edge marks of the drawing stand outside the platform. */
-const WITH_WORDS = { top: 92, bottom: 84, sides: 104 };
+const WITH_WORDS = { top: 106, bottom: 84, sides: 104 };
 const WITH_HOUSE = { top: 92, bottom: 36, sides: 40 };
 /** Of the height of the view, for the front of the house when a concert is opened. */
 const HOUSE_SHARE = 0.33;

@@ -363,8 +363,8 @@ const english = {
     paper: 'Paper',
     otherPaper: (width: string, height: string) => `${width} × ${height}`,
     staffSize: 'Staff height, printed',
-    staffSizeHint:
-      'From the bottom to the top line of one staff, in millimetres. Empty when not known; then the size of the notes is not judged.',
+    staffSizeHint: (least: number, good: number, most: number) =>
+      `From the bottom to the top line of one staff, in millimetres; empty when not known. Least ${least}, best from ${good} to ${most} (MOLA guidelines, 2017).`,
     millimetres: 'mm',
     turned: 'Pages are turned here',
     freeTime: 'Rest to turn in',

@@ -24,6 +24,7 @@ import {
   type Remark,
   type Topic,
 } from './remarks.ts';
+import { refusalWords } from './refusal-words.ts';
 import { Session } from './session.svelte.ts';
 import { View } from './view.svelte.ts';
 
@@ -94,7 +95,8 @@ export class Editor {
   }
 
   refuse({ reason }: Refusal): void {
-    this.#say({ kind: 'warning', topic: 'refusal', message: reason, at: this.session.lastEntry });
+    const message = refusalWords(reason, this.units);
+    this.#say({ kind: 'warning', topic: 'refusal', message, at: this.session.lastEntry });
   }
 
   /** Stays until it is put away or its topic is settled; it is read out by its role. */

@@ -5,10 +5,12 @@ import { setFields, type FieldsOf } from '#model/commands/set-fields.ts';
 import { asId, type Id } from '#model/document/ids.ts';
 import type { Kind, RecordOf } from '#model/document/records.ts';
 import type { Editor } from '../../state/editor.svelte.ts';
+import { refusalWords } from '../../state/refusal-words.ts';
 
 /** Null when it was done. */
 export function done(editor: Editor, outcome: Outcome): string | null {
-  return editor.session.carryOut(outcome)?.reason ?? null;
+  const refusal = editor.session.carryOut(outcome);
+  return refusal && refusalWords(refusal.reason, editor.units);
 }
 
 export function set<K extends Kind>(editor: Editor, record: RecordOf<K>, fields: FieldsOf<K>): string | null {
