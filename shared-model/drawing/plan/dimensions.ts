@@ -2,13 +2,14 @@
 
 import { formatAcross, formatDepth } from '../../document/measures.ts';
 import type { PlacedRecord, Point } from '../../document/records.ts';
-import { boxContains, textBox } from '../bounds.ts';
+import { boxContains, grownBox, textBox } from '../bounds.ts';
 import { createOccupancy, type Occupancy } from '../occupancy.ts';
 import { line } from '../outline.ts';
 import type { Box, GroupPrimitive, PathItem, Primitive, TextPrimitive } from '../primitives.ts';
 import { CAP_HEIGHT, TEXT, WEIGHT } from '../style.ts';
 import { textLine } from '../text.ts';
 import { onPage, pen, type PlanContext } from './context.ts';
+import { itemBox } from './label-requests.ts';
 
 export interface DimensionRoom {
   /** Figures never fall on other texts or on marks. Grows by the figures. */
@@ -23,8 +24,12 @@ export function drawDimensions(context: PlanContext, { texts, things }: Dimensio
   if (typeof dimensions === 'string') return [];
   const records = context.items.filter((record) => dimensions.includes(record.id));
   const lines = createOccupancy([centreLine(context)]);
+  for (const record of records) texts.take(grownBox(itemBox(context, record), RING));
   return records.flatMap((record) => drawRecord(context, record, { texts, things, lines }));
 }
+
+/** What is measured is ringed on the screen; figures keep off the ring, mm. */
+const RING = 2.2;
 
 interface Room extends DimensionRoom {
   /** Where dimension lines run already; the centre line is one. */
@@ -58,14 +63,12 @@ function drawDimension(context: PlanContext, { from, to, words }: Dimension, roo
     ([p, q]) => !room.lines.isTaken(lineBox(p, q)),
   );
   const courses = beside.length > 0 ? beside : [movedAside(a, b, ASIDE.at(-1) ?? 0)];
-  // On the line if that can be; otherwise off it, so far out that it is free.
-  const figures = courses.map(([p, q]) => ({ p, q, figure: onLine(context, { a: p, b: q, words }, room) }));
+  const ways = [ON_LINE_CLEAR, NEAR_LINE_CLEAR, ANYWHERE].map(
+    (where) => (start: Point, end: Point) => placeFigure(context, { a: start, b: end, words }, room, where),
+  );
+  const found = firstFound(courses, ways);
   const [p, q] = courses[0] ?? [a, b];
-  const { figure, ...course } = figures.find((each) => each.figure !== null) ?? {
-    p,
-    q,
-    figure: offLine(context, { a: p, b: q, words }, room),
-  };
+  const { figure, ...course } = found ?? { p, q, figure: null };
   room.lines.take(lineBox(course.p, course.q));
   if (figure) room.texts.take(textBox(figure, context.measure));
   return [
@@ -73,6 +76,26 @@ function drawDimension(context: PlanContext, { from, to, words }: Dimension, roo
     ...witness(context, b, course.q),
     ...(figure ? [figure] : []),
   ];
+}
+
+interface PlacedFigure {
+  readonly p: Point;
+  readonly q: Point;
+  readonly figure: TextPrimitive | null;
+}
+
+/** The first way that finds a place on any of the courses. */
+function firstFound(
+  courses: readonly (readonly [Point, Point])[],
+  ways: readonly ((p: Point, q: Point) => TextPrimitive | null)[],
+): PlacedFigure | null {
+  for (const way of ways) {
+    for (const [p, q] of courses) {
+      const figure = way(p, q);
+      if (figure) return { p, q, figure };
+    }
+  }
+  return null;
 }
 
 function movedAside(a: Point, b: Point, aside: number): [Point, Point] {
@@ -124,32 +147,42 @@ interface FigureLine {
 const SHARES = [0.5, 0.35, 0.65, 0.22, 0.78, 0.12, 0.88];
 /** Figures stand on their line, or hang under it. */
 const ON_LINE = 0.7;
-/** How far off its line a figure is tried when there is no room on it, mm. */
-const OFF_LINE = [0, 3.5, -3.5, 7, -7, 11, -11, 16, -16, 22, -22, 30, -30, 40, -40, 55, -55];
+/** From standing on the line to hanging under it. */
+const UNDER_LINE = 2 * ON_LINE + TEXT.small * CAP_HEIGHT;
 
-/** Within the line's length, over no text, rather clear of the items. */
-function onLine(context: PlanContext, dimension: FigureLine, room: Room): TextPrimitive | null {
-  const { a, b } = dimension;
-  const tries = [0, UNDER_LINE].flatMap((off) => figuresAt(context, dimension, off));
-  const free = tries.filter((figure) => {
-    const box = textBox(figure, context.measure);
-    return fitsLine(box, a, b) && isFree(context, box, room);
-  });
-  const clear = free.find((figure) => !room.things.isTaken(textBox(figure, context.measure)));
-  return clear ?? free[0] ?? null;
+/** Where a figure may stand about its line. */
+interface Where {
+  /** How far off the line it is tried, mm. */
+  readonly off: readonly number[];
+  /** No longer than the line, or it would seem to belong to something else. */
+  readonly within: boolean;
+  /** Off the items too. */
+  readonly clear: boolean;
 }
 
-function offLine(context: PlanContext, dimension: FigureLine, room: Room): TextPrimitive | null {
-  const tries = OFF_LINE.flatMap((off) => figuresAt(context, dimension, off));
-  return tries.find((figure) => isFree(context, textBox(figure, context.measure), room)) ?? null;
+const ON_LINE_CLEAR: Where = { off: [0, UNDER_LINE], within: true, clear: true };
+const NEAR_LINE_CLEAR: Where = { off: [0, UNDER_LINE, -2.5, 5.5, -5.5, 8], within: false, clear: true };
+/** So far out that it is free of texts and marks, over items if need be. */
+const ANYWHERE: Where = {
+  off: [0, UNDER_LINE, 5.5, -5.5, 9, -9, 13, -13, 18, -18, 25, -25, 35, -35, 50, -50, 70, -70],
+  within: false,
+  clear: false,
+};
+
+function placeFigure(context: PlanContext, line: FigureLine, room: Room, where: Where): TextPrimitive | null {
+  const { off, within, clear } = where;
+  const tries = off.flatMap((each) => figuresAt(context, line, each));
+  const fits = tries.find((figure) => {
+    const box = textBox(figure, context.measure);
+    if (within && !fitsLine(box, line.a, line.b)) return false;
+    return isFree(context, box, room) && !(clear && room.things.isTaken(box));
+  });
+  return fits ?? null;
 }
 
 function isFree({ area }: PlanContext, box: Box, { texts }: Room): boolean {
   return (!area || boxContains(area, box)) && !texts.isTaken(box);
 }
-
-/** From standing on the line to hanging under it. */
-const UNDER_LINE = 2 * ON_LINE + TEXT.small * CAP_HEIGHT;
 
 /** The figure at its places along the line, `off` mm to the right of it or below it. */
 function figuresAt(context: PlanContext, { a, b, words }: FigureLine, off: number): TextPrimitive[] {
