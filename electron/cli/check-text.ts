@@ -7,6 +7,7 @@ import { concertOf, setupsOf } from '#model/document/document.ts';
 import { labelOf } from '#model/document/labels.ts';
 import { formatLength } from '#model/document/measures.ts';
 import type { Checked } from './check-json.ts';
+import { withoutDirections } from './terminal.ts';
 
 const CAUTION =
   'These are cautions of a planning tool. Local codes, the venue and licensed practice decide; nothing here states that they are met.';
@@ -20,7 +21,7 @@ export function checkAsText(checked: Checked): string {
     section('Findings', findingLines(checked)),
     CAUTION,
   ];
-  return `${blocks.filter((block) => block !== '').join('\n\n')}\n`;
+  return withoutDirections(`${blocks.filter((block) => block !== '').join('\n\n')}\n`);
 }
 
 function section(title: string, lines: readonly string[]): string {

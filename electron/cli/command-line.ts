@@ -1,6 +1,7 @@
 /** From words to an exit code: 0 done, 1 failing findings under `--strict`, 2 bad usage or bad input. */
 
 import type { Fs } from '../services/fs.ts';
+import { onOneLine } from './terminal.ts';
 import { HELP, readOrder, UsageError, type Order } from './usage.ts';
 
 export interface Surroundings {
@@ -41,9 +42,4 @@ async function carryOut(order: Order, surroundings: Surroundings): Promise<numbe
 async function schema(): Promise<string> {
   const { fileJsonSchema } = await import('#model/file-format/json-schema.ts');
   return `${JSON.stringify(fileJsonSchema(), null, 2)}\n`;
-}
-
-/** File names may hold anything. */
-function onOneLine(text: string): string {
-  return text.replace(/[\u0000-\u001f\u007f\u0085\u2028\u2029]+/g, ' ');
 }

@@ -1,7 +1,7 @@
 /** The document and the setup that a command line names. */
 
 import { existsSync } from 'node:fs';
-import { basename } from 'node:path';
+import { basename, resolve } from 'node:path';
 import { setupsOf, type Document } from '#model/document/document.ts';
 import type { Setup } from '#model/document/records.ts';
 import { readDocument } from '#model/file-format/read.ts';
@@ -22,7 +22,7 @@ export interface Input {
 
 /** Throws `UsageError` for anything that cannot be read as a document. */
 export async function readInput(fs: Fs, file: string): Promise<Input> {
-  const path = file === 'demo' && !existsSync(file) ? demoPath() : file;
+  const path = file === 'demo' && !existsSync(file) ? demoPath() : resolve(file);
   const { text, path: real } = await openFile(fs, path).catch((error: unknown) => {
     throw new UsageError(faultOf(error, path).message);
   });

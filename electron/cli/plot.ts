@@ -10,6 +10,7 @@ import { saveFile } from '../services/save-file.ts';
 import { readSettings } from '../services/settings.ts';
 import { tellNotes, type Surroundings } from './command-line.ts';
 import { chooseSetup, readInput } from './input.ts';
+import { onOneLine } from './terminal.ts';
 import { UsageError, type PlotOrder } from './usage.ts';
 
 /** Writes the whole PDF or nothing. Throws `UsageError`. */
@@ -29,10 +30,8 @@ export async function plot(order: PlotOrder, surroundings: Surroundings): Promis
     const { warning } = await save(fs, out, bytes);
     tellNotes(ofReading, surroundings);
     const sheets = `${pages} ${pages === 1 ? 'sheet' : 'sheets'}`;
-    print(
-      `${order.out}: "${setup.name || setup.id}" at 1:${choice.scale} on ${choice.paper} ${choice.orientation}, ${sheets}\n`,
-    );
-    for (const note of [...notes, ...(warning ? [warning] : [])]) print(`${note}\n`);
+    const done = `${order.out}: "${setup.name || setup.id}" at 1:${choice.scale} on ${choice.paper} ${choice.orientation}, ${sheets}`;
+    for (const line of [done, ...notes, ...(warning ? [warning] : [])]) print(`${onOneLine(line)}\n`);
     return 0;
   } catch (error) {
     throw new UsageError(faultOf(error, out).message);

@@ -121,11 +121,26 @@ type Options = NonNullable<ParseArgsConfig['options']>;
 /** Every option at most once, every positional kept. */
 function parsed(words: readonly string[], options: Options) {
   try {
-    return parseArgs({ args: [...words], options, allowPositionals: true, strict: true });
+    const order = parseArgs({
+      args: [...words],
+      options,
+      allowPositionals: true,
+      strict: true,
+      tokens: true,
+    });
+    refuseRepeated(order.tokens.flatMap((token) => (token.kind === 'option' ? [token.name] : [])));
+    return order;
   } catch (error) {
+    if (error instanceof UsageError) throw error;
     const [sentence = ''] = (error instanceof Error ? error.message : '').split('. ');
     throw new UsageError(`${sentence.replace(/\.$/, '')} (see: standlines help)`);
   }
+}
+
+/** Of two values one would be dropped in silence. */
+function refuseRepeated(names: readonly string[]): void {
+  const repeated = names.find((name, index) => names.indexOf(name) < index);
+  if (repeated !== undefined) throw new UsageError(`--${repeated} is given twice; give it once`);
 }
 
 function oneFile(verb: string, positionals: readonly string[]): string {

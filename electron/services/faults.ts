@@ -16,17 +16,14 @@ export class FaultError extends Error {
 
 type Sentence = readonly [code: string, sentence: (name: string, folder: string) => string];
 
+const noPermission: Sentence[1] = (name, folder) =>
+  `No permission for "${name}" in ${folder}. Have it given to you, or choose another place.`;
+
 const SENTENCES: Readonly<Record<string, Sentence>> = {
   ENOENT: ['file.notFound', (name, folder) => `"${name}" is not there (looked in ${folder}).`],
   ENOTDIR: ['file.notFound', (name, folder) => `"${name}" is not there: ${folder} is not a folder.`],
-  EACCES: [
-    'file.noPermission',
-    (name, folder) => `No permission for "${name}" in ${folder}. Choose another place.`,
-  ],
-  EPERM: [
-    'file.noPermission',
-    (name, folder) => `No permission for "${name}" in ${folder}. Choose another place.`,
-  ],
+  EACCES: ['file.noPermission', noPermission],
+  EPERM: ['file.noPermission', noPermission],
   EROFS: [
     'file.readOnlyPlace',
     (name, folder) => `${folder} is read-only, so "${name}" cannot be written there. Choose another place.`,

@@ -58,6 +58,7 @@ export function runsOf(faces: Faces, text: string, weight: FontWeight): Runs {
   for (const character of text) {
     const current = runs.at(-1);
     const face = faceFor(faces[weight], character, current?.face);
+    if (!face && isUnseen(character)) continue;
     if (!face) missing.push(character);
     const chosen = face ?? faces[weight][1];
     const letter = face ? character : REPLACEMENT;
@@ -65,6 +66,11 @@ export function runsOf(faces: Faces, text: string, weight: FontWeight): Runs {
     else runs.push({ face: chosen, text: letter });
   }
   return { runs, missing };
+}
+
+/** Marks of direction, joiners and the like have no shape of their own. */
+function isUnseen(character: string): boolean {
+  return /^\p{Default_Ignorable_Code_Point}$/u.test(character);
 }
 
 /** Width of a run at size 1. */

@@ -29,6 +29,13 @@ export function fieldName(key: string): string {
 }
 
 function quoted(text: string): string {
-  // Cut first: the value may be megabytes long. JSON spells out control characters and lone surrogates.
-  return JSON.stringify(text.slice(0, 80));
+  // Cut first: the value may be megabytes long. JSON spells out most control characters and lone surrogates.
+  return JSON.stringify(text.slice(0, 80)).replace(UNSEEN, spelled);
+}
+
+/** What JSON leaves as it is and nobody would see: the other control characters, separators and marks of direction. */
+const UNSEEN = /[\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/g;
+
+function spelled(character: string): string {
+  return `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
 }

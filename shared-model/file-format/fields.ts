@@ -50,7 +50,10 @@ export function oneOf<const Options extends readonly [string, ...string[]]>(opti
 
 /** One line of well-formed Unicode without control characters, counted in code points. */
 export function line(longest: number) {
-  const pattern = new RegExp(`^[^\\u0000-\\u001f\\u007f-\\u009f\\ud800-\\udfff]{0,${longest}}$`, 'u');
+  const pattern = new RegExp(
+    `^[^\\u0000-\\u001f\\u007f-\\u009f\\u2028\\u2029\\ud800-\\udfff]{0,${longest}}$`,
+    'u',
+  );
   return textLike(pattern, `give one line of text of at most ${longest} characters`);
 }
 

@@ -200,3 +200,14 @@ it('the data have the form that DEVELOPERS.md describes', async () => {
   expect(first('reach')).toMatchObject({ labels: ['player 1', 'stand 1'] });
   expect(keysOf(data['scene'])).toEqual('occluders seats targets visible'.split(' '));
 });
+
+it('a name that turns the writing direction round does not reach the terminal, but the data', async () => {
+  const name = '\u202egnp.exe';
+  const odd = aDocument(aPlayer({ name }));
+  expect((await run(odd, 'check')).out).toContain('gnp.exe (player 1)');
+  expect((await run(odd, 'check')).out).not.toContain('\u202e');
+  const { sight } = JSON.parse((await run(odd, 'check', '--json')).out) as { sight: { label: string }[] };
+  expect(sight[0]?.label).toBe(`${name} (player 1)`);
+  const plotted = await run(odd, 'plot', '--out', join(temporaryFolder(), 'plot.pdf'));
+  expect(plotted.out).not.toContain('No font has');
+});

@@ -45,6 +45,8 @@ it.each([
   ['plot demo --out a.pdf --scale NaN', 'not a ratio'],
   ['plot demo --out a.pdf --orientation up', 'not one of auto, portrait, landscape'],
   ['schema x', 'schema takes nothing more'],
+  ['plot demo --out a.pdf --scale 1:50 --scale 1:100', '--scale is given twice'],
+  ['check demo --setup 1 --setup=2', '--setup is given twice'],
 ])('refuses "%s"', (line, sentence) => {
   expect(() => readOrder(line.split(' ').filter(Boolean))).toThrow(sentence);
 });

@@ -136,6 +136,19 @@ describe('hostile files are refused in time', () => {
     expect(read(...players(250), house(40), ...places)).toMatch(/250 players before 4001 places/);
   });
 
+  it('with a name that holds a line end of any kind, which the message spells out', () => {
+    for (const [name, spelled] of [
+      ['a\u2028b', '"a\\u2028b"'],
+      ['a\u2029b', '"a\\u2029b"'],
+      ['a\u009b31m', '"a\\u009b31m"'],
+      ['\u202ea\u0007', '"\\u202ea\\u0007"'],
+    ] as const) {
+      expect(messageOf(readInTime(fileOf([aConcert({ name })])))).toContain(
+        `name: ${spelled} is not allowed`,
+      );
+    }
+  });
+
   it('with an outline that touches itself everywhere', () => {
     const comb = Array.from({ length: 500 }, (_, i) => ({
       x: i % 2 === 0 ? -1e6 : 1e6,
