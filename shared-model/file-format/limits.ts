@@ -1,7 +1,7 @@
 /**
  * How large a document may grow. Far above any concert and low enough that every file is read or refused within
- * seconds, and checked and printed within a minute and a gigabyte or two; the commands keep to the same figures, so what can be made
- * can be saved and opened again. What the largest files take: tests/bench/README.md.
+ * seconds; the commands keep to the same figures, so what can be made can be saved and opened again. What it takes to
+ * check and print files of thousands of things: tests/bench/README.md.
  */
 
 /** Largest file text in UTF-16 units; the shells refuse larger files before they read them. */
