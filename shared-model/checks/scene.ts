@@ -27,6 +27,8 @@ export interface Target {
   readonly z0: number;
   readonly z1: number;
   readonly width: number;
+  /** Height of the chin: what is above it is the face window. */
+  readonly chin: number;
 }
 
 interface OccluderCommon {

@@ -5,12 +5,14 @@ import { asId } from '../document/ids.ts';
 import type { Finding } from './finding.ts';
 import type { HouseFigure, SightReport } from './report.ts';
 import type { SeatPoint } from './scene.ts';
+import { hidingOf } from './sightlines/hidden-part.ts';
 
 /**
  * `sight.house`, one a player at most: the share of places that see him well against the share the director asked for.
  * Subjects: the player, then what covers him most. Detail: `lost` places of `places` do not see him well, in rows
  * `firstRow` to `lastRow` of one block, or in several `blocks` (empty: not so); the worst place and its share; the mean share of the
- * window that the worst cover takes.
+ * window that the worst cover takes; which `part` of the window it hides from `hiddenFrom` places, and in which rows or blocks
+ * these are (`hiddenFirstRow`, `hiddenLastRow`, `hiddenBlocks`).
  */
 export function sightFindings(document: Document, sight: SightReport): Finding[] {
   const { limits } = concertOf(document);
@@ -49,7 +51,29 @@ function sightFinding(
       worstSeat: worstSeat?.label ?? '',
       worstShare: figure.worst.share,
       loss: cover?.loss ?? 0,
+      ...hiddenBy(document, sight, figure.player, cover?.record),
     },
+  };
+}
+
+/** What the worst cover hides by itself; empty when there is none, or nobody loses enough by it alone. */
+function hiddenBy(
+  document: Document,
+  { scene }: SightReport,
+  player: string,
+  cover: string | undefined,
+): Finding['detail'] {
+  const target = scene.targets.find(({ id }) => id === player);
+  const { seesWell } = concertOf(document).limits;
+  const hiding = target && cover !== undefined ? hidingOf(scene, target, cover, seesWell) : null;
+  if (!hiding) return {};
+  const { firstRow, lastRow, blocks } = rowsOf(document, hiding.from);
+  return {
+    part: hiding.part,
+    hiddenFrom: hiding.from.length,
+    hiddenFirstRow: firstRow,
+    hiddenLastRow: lastRow,
+    hiddenBlocks: blocks,
   };
 }
 

@@ -31,10 +31,13 @@ export function hallScene({ seats, players, occluders }: HallSize, seed = 1): Sc
   for (let i = 0; made.length < occluders; i++) made.push(...furniture(dice, spots, i));
   return {
     seats: houseSeats(seats),
-    targets: spots.map(({ x, y }, i): Target => ({ id: `player-${i}`, x, y, z0: 620, z1: 1300, width: 490 })),
+    targets: spots.map(({ x, y }, i): Target => ({ id: `player-${i}`, x, y, ...SEATED })),
     occluders: made.slice(0, occluders),
   };
 }
+
+/** The window of somebody seated. */
+const SEATED = { z0: 620, z1: 1300, width: 490, chin: 1080 };
 
 function playerSpots(dice: Dice, players: number): Spot[] {
   const columns = Math.ceil(Math.sqrt(players * 1.8));

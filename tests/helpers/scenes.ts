@@ -31,6 +31,7 @@ export const targetOf = (fields: Partial<Target> = {}): Target => ({
   z0: 1000,
   z1: 2000,
   width: 500,
+  chin: 1800,
   ...fields,
 });
 

@@ -26,14 +26,9 @@ function repeat<T>(count: number, make: (index: number) => T): T[] {
 
 function randomTarget(dice: Dice, id: string): Target {
   const z0 = dice.between(300, 1000);
-  return {
-    id,
-    x: dice.between(-3500, 3500),
-    y: dice.between(1000, 5000),
-    z0,
-    z1: z0 + dice.between(400, 1000),
-    width: dice.between(380, 600),
-  };
+  const place = { x: dice.between(-3500, 3500), y: dice.between(1000, 5000) };
+  const z1 = z0 + dice.between(400, 1000);
+  return { id, ...place, z0, z1, width: dice.between(380, 600), chin: z1 - 220 };
 }
 
 function randomSeat(dice: Dice, id: string, occluders: readonly Occluder[]): SeatPoint {

@@ -114,7 +114,7 @@ function loweringOf(stands: readonly Stand[]): Steps {
 }
 
 /** How far a desk goes down as its model is made, in round steps. */
-function roomBelow({ model, lip }: Stand): number {
+export function roomBelow({ model, lip }: Stand): number {
   const { least } = (standModel(model) ?? USUAL_STAND).lip;
   return Math.max(0, Math.floor((lip - least) / LOWERING.fine) * LOWERING.fine);
 }

@@ -29,7 +29,13 @@ export function targetOf({ player, floor, held }: PlayerOnFloor): Target {
     z0: floor + Math.max(0, lowest),
     z1: floor + body.crown,
     width: body.shoulderBreadth,
+    chin: floor + chinHeight(body),
   };
+}
+
+/** Eyes are half-way up a head: the proportion that drawing is taught with. Common practice, no source. */
+function chinHeight({ crown, eyeHeight }: Body): Millimetres {
+  return eyeHeight - (crown - eyeHeight);
 }
 
 /**

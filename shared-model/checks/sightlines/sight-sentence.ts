@@ -12,9 +12,7 @@ export const sightSentence: Readonly<Record<SightCode, Sentence>> = {
     const [, cover] = finding.subjects;
     const [lost, places] = [figure(finding, 'lost'), figure(finding, 'places')];
     const { worstSeat } = finding.detail;
-    const most = cover
-      ? ` ${capital(labelOf(document, setup, cover))} hides most: ${percent(figure(finding, 'loss'))} on average.`
-      : '';
+    const most = cover ? ` ${coverWords(finding, capital(labelOf(document, setup, cover)))}` : '';
     return {
       headline: `${lost} of ${places} places do not see ${player} well`,
       text:
@@ -32,12 +30,41 @@ function adviceAbout(cover: string | undefined, player: string): string {
   return `Move ${player} to the side or forward, or raise them on a riser.`;
 }
 
-function rowWords({ detail: { firstRow, lastRow, blocks } }: Finding): string {
-  if (typeof blocks === 'string' && blocks !== '') return `They are in several blocks (${blocks}); `;
-  if (firstRow === '') return '';
-  return firstRow === lastRow
-    ? `They are in row ${firstRow}; `
-    : `They are in rows ${firstRow} to ${lastRow}; `;
+const PARTS: Readonly<Record<string, string>> = {
+  'lower third': 'the lower third',
+  middle: 'the middle',
+  'upper third': 'the upper third',
+  'lower two thirds': 'the lower two thirds',
+  'upper two thirds': 'the upper two thirds',
+  whole: 'nearly everything',
+  some: 'a part',
+};
+
+/** "Stand 3 hides most: the lower third from 41 places in rows B to D, 22 % on average over the house." */
+function coverWords(finding: Finding, cover: string): string {
+  const { part, hiddenFirstRow, hiddenLastRow, hiddenBlocks } = finding.detail;
+  const loss = percent(figure(finding, 'loss'));
+  if (typeof part !== 'string') return `${cover} hides most: ${loss} on average.`;
+  const places = counted(figure(finding, 'hiddenFrom'));
+  const where = rowsInWords({ firstRow: hiddenFirstRow, lastRow: hiddenLastRow, blocks: hiddenBlocks });
+  return `${cover} hides most: ${PARTS[part] ?? 'a part'} from ${places}${where}, ${loss} on average over the house.`;
+}
+
+function counted(places: number): string {
+  return places === 1 ? 'one place' : `${places} places`;
+}
+
+type RowNames = Readonly<Partial<Record<'firstRow' | 'lastRow' | 'blocks', number | string | undefined>>>;
+
+function rowsInWords({ firstRow, lastRow, blocks }: RowNames): string {
+  if (typeof blocks === 'string' && blocks !== '') return ` in several blocks (${blocks})`;
+  if (typeof firstRow !== 'string' || firstRow === '') return '';
+  return firstRow === lastRow ? ` in row ${firstRow}` : ` in rows ${firstRow} to ${lastRow}`;
+}
+
+function rowWords({ detail }: Finding): string {
+  const where = rowsInWords(detail);
+  return where === '' ? '' : `They are${where}; `;
 }
 
 function percent(share: number): string {

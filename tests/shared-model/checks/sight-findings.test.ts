@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { sightFindings } from '#model/checks/sight-findings.ts';
+import { explain } from '#model/checks/sentences.ts';
 import { sightReport } from '#model/checks/sightlines/sight-report.ts';
 import type { AnyRecord } from '#model/document/records.ts';
 import { aConcert, aDocument, aPlace, aPlayer, aSeatBlock, aShape, SETUP } from '../../helpers/build.ts';
@@ -56,6 +57,19 @@ describe('a player whom half of the house sees well', () => {
     expect(finding?.detail['worstShare']).toBe(0);
     expect(finding?.detail['loss']).toBeCloseTo(0.5, 6);
   });
+});
+
+test('tells which part of the player the worst cover hides, from how many places and in which rows', () => {
+  const [finding] = findings(asking(0.6), SEATS, PLAYER, SCREEN);
+  expect(finding?.detail).toMatchObject({
+    part: 'whole',
+    hiddenFrom: 4,
+    hiddenFirstRow: 'A',
+    hiddenLastRow: 'B',
+    hiddenBlocks: '',
+  });
+  const told = finding && explain(finding, aDocument(SEATS, PLAYER, SCREEN), SETUP, 'metric');
+  expect(told?.text).toMatch(/hides most: nearly everything from 4 places in rows A to B, 50 % on average/);
 });
 
 test('single places have no row', () => {

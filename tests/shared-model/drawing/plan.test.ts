@@ -153,7 +153,7 @@ describe('the plan', () => {
       aPlayer({ id: 'player-1' }),
       aPlayer({ id: 'player-2', x: 900 }),
     );
-    const target = (id: string) => ({ id, x: 0, y: 0, z0: 0, z1: 1, width: 1 });
+    const target = (id: string) => ({ id, x: 0, y: 0, z0: 0, z1: 1, width: 1, chin: 1 });
     const seat = (id: string) => ({ id, x: 0, y: 0, z: 0, record: 'stalls', label: id, row: 0 });
     const report: Report = {
       setup: SETUP,

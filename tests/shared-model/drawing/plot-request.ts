@@ -44,6 +44,7 @@ export function inventedReport(document: Document): Report {
     z0: 0,
     z1: 1300,
     width: 450,
+    chin: 1080,
   }));
   const visible = Float64Array.from(
     { length: seats.length * targets.length },

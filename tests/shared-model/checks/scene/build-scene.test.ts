@@ -52,9 +52,9 @@ describe('seats', () => {
 describe('the window of a player', () => {
   test('shoulders wide, from the waist to the crown', () => {
     const { small } = bodies(PERSON, null);
-    expect(sceneOf(aPlayer()).targets).toEqual([
-      { id: 'player-1', x: 0, y: 2000, z0: small.waistHeight, z1: small.crown, width: small.shoulderBreadth },
-    ]);
+    const [z0, z1, width] = [small.waistHeight, small.crown, small.shoulderBreadth];
+    const chin = small.eyeHeight - (small.crown - small.eyeHeight);
+    expect(sceneOf(aPlayer()).targets).toEqual([{ id: 'player-1', x: 0, y: 2000, z0, z1, width, chin }]);
   });
 
   test('of a cellist reaches down to where a cello shows, 600 mm below the waist', () => {
