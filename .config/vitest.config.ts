@@ -6,6 +6,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     environment: 'node',
+    setupFiles: ['tests/helpers/seed.ts'],
     maxWorkers: 2,
     testTimeout: 600_000,
     hookTimeout: 600_000,

@@ -4,7 +4,7 @@ import { facingResults, type PairFacing } from '#model/checks/facing/facing.ts';
 import { facingFindings } from '#model/checks/facing/findings.ts';
 import { documentOf, type Document } from '#model/document/document.ts';
 import { asId } from '#model/document/ids.ts';
-import type { AnyRecord, Player, Stand } from '#model/document/records.ts';
+import { isPlaced, type AnyRecord, type Player, type Stand } from '#model/document/records.ts';
 import { facingVector, radians } from '#model/geometry/frame.ts';
 import {
   aDocument,
@@ -299,7 +299,36 @@ describe('laws', () => {
       blockers: new Map(blockers.map(({ record, lowerBy }) => [record, lowerBy])),
     }));
 
-  /** Rounding may tip what only touches the line. */
+  /** The greatest difference between what any thing would have to be lowered by, mm. */
+  function greatestChange(before: readonly Plain[], after: readonly Plain[]): number {
+    const changes = before.flatMap(({ blockers }, index) => {
+      const others = after[index]?.blockers ?? new Map<string, number>();
+      const records = [...new Set([...blockers.keys(), ...others.keys()])];
+      return records.map((record) => Math.abs((blockers.get(record) ?? 0) - (others.get(record) ?? 0)));
+    });
+    return Math.max(0, ...changes);
+  }
+
+  /**
+   * Whether nothing merely touches a line or the edge of a riser: with each thing a hair to another side, what stands in
+   * the way is as high. Where it only touches, rounding decides between nothing and all of its height.
+   */
+  function isSettled(document: Document): boolean {
+    const known = plain(document);
+    return [0, 90, 180, 270].every((direction) => {
+      const nudged = [...document.records.values()].map((record, index) => {
+        const { x, y } = facingVector(direction + 100 * index);
+        return isPlaced(record) && record.kind !== 'riser'
+          ? { ...record, x: record.x + HAIR * x, y: record.y + HAIR * y }
+          : record;
+      });
+      return greatestChange(known, plain(documentOf(nudged))) < 10;
+    });
+  }
+
+  /** mm; more than the tolerance of touching. */
+  const HAIR = 0.05;
+
   function expectSame(before: readonly Plain[], after: readonly Plain[]): void {
     expect(after).toHaveLength(before.length);
     before.forEach((pair, index) => {
@@ -307,11 +336,8 @@ describe('laws', () => {
       expect(other?.players).toEqual(pair.players);
       expect(other?.turns).toEqual(pair.turns);
       pair.bearings.forEach((bearing, side) => expect(other?.bearings[side]).toBeCloseTo(bearing, 6));
-      for (const record of new Set([...pair.blockers.keys(), ...(other?.blockers.keys() ?? [])])) {
-        const [was, is] = [pair.blockers.get(record) ?? 0, other?.blockers.get(record) ?? 0];
-        expect(Math.abs(was - is)).toBeLessThan(0.011);
-      }
     });
+    expect(greatestChange(before, after)).toBeLessThan(0.011);
   }
 
   it.each([
@@ -321,7 +347,7 @@ describe('laws', () => {
   ])('%s the whole scene changes nothing', (_, motion) => {
     let blocked = 0;
     fc.assert(
-      fc.property(scenes, (document) => {
+      fc.property(scenes.filter(isSettled), (document) => {
         const before = plain(document);
         expectSame(before, plain(moved(document, motion)));
         blocked += before.filter(({ blockers }) => blockers.size > 0).length;

@@ -5,7 +5,17 @@ import type { Document } from '#model/document/document.ts';
 import { asId } from '#model/document/ids.ts';
 import { isPlaced, type AnyRecord, type PlacedRecord } from '#model/document/records.ts';
 import { placed } from '#model/geometry/frame.ts';
-import { aDocument, aPlayer, aRiser, aShape, aStand, aTable, PERSON, SIDE } from '../../../helpers/build.ts';
+import {
+  aDocument,
+  aPlatform,
+  aPlayer,
+  aRiser,
+  aShape,
+  aStand,
+  aTable,
+  PERSON,
+  SIDE,
+} from '../../../helpers/build.ts';
 import { mirrored } from '../room/mirrored.ts';
 
 const spot = { x: fc.integer({ min: -3500, max: 3500 }), y: fc.integer({ min: 300, max: 4700 }) };
@@ -30,6 +40,16 @@ const something = fc.record({
   tilt: fc.integer({ min: 10, max: 90 }),
   pagesAcross: fc.integer({ min: 0, max: 3 }),
   reader: fc.nat(),
+});
+
+/** So wide that nothing comes to stand beside it, however a scene is turned or moved. */
+const WIDE = aPlatform({
+  outline: [
+    { x: -9000, y: -9000 },
+    { x: 9000, y: -9000 },
+    { x: 9000, y: 9000 },
+    { x: -9000, y: 9000 },
+  ],
 });
 
 export const scenes = fc
@@ -61,7 +81,7 @@ export const scenes = fc
       if (kind === 'riser') return aRiser({ id, ...at });
       return aShape({ id, ...at });
     });
-    return aDocument(...players, ...others);
+    return aDocument(WIDE, ...players, ...others);
   });
 
 type Motion = <R extends PlacedRecord>(record: R) => R;
