@@ -1,7 +1,7 @@
 /** `standlines check` */
 
 import { checkSetup } from '#model/checks/check-setup.ts';
-import { tellNotes, type Surroundings } from './command-line.ts';
+import { tellNotes, type Surroundings } from './surroundings.ts';
 import { checkAsData } from './check-json.ts';
 import { checkAsText } from './check-text.ts';
 import { chooseSetup, readInput } from './input.ts';

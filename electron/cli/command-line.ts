@@ -1,19 +1,8 @@
 /** From words to an exit code: 0 done, 1 failing findings under `--strict`, 2 bad usage or bad input. */
 
-import type { Fs } from '../services/fs.ts';
+import type { Surroundings } from './surroundings.ts';
 import { onOneLine } from './terminal.ts';
 import { HELP, readOrder, UsageError, type Order } from './usage.ts';
-
-export interface Surroundings {
-  readonly fs: Fs;
-  readonly now: () => Date;
-  /** Folder of the window's settings. */
-  readonly state: string;
-  /** To stdout. */
-  readonly print: (text: string) => void;
-  /** One line to stderr. */
-  readonly complain: (line: string) => void;
-}
 
 /** Nothing is printed before all of it is known, so bad input leaves stdout empty. */
 export async function commandLine(words: readonly string[], surroundings: Surroundings): Promise<number> {
@@ -24,11 +13,6 @@ export async function commandLine(words: readonly string[], surroundings: Surrou
     surroundings.complain(`standlines: ${onOneLine(error.message)}`);
     return 2;
   }
-}
-
-/** One line each on stderr, so that what is printed stays what it would be without them. */
-export function tellNotes(notes: readonly string[], { complain }: Surroundings): void {
-  for (const note of notes) complain(`standlines: note: ${onOneLine(note)}`);
 }
 
 /** Each verb is loaded when it is wanted, so that the quick ones stay quick. */

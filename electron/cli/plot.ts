@@ -8,7 +8,7 @@ import type { Fs } from '../services/fs.ts';
 import { plotDocument } from '../services/plot.ts';
 import { saveFile } from '../services/save-file.ts';
 import { readSettings } from '../services/settings.ts';
-import { tellNotes, type Surroundings } from './command-line.ts';
+import { tellNotes, type Surroundings } from './surroundings.ts';
 import { chooseSetup, readInput } from './input.ts';
 import { onOneLine } from './terminal.ts';
 import { UsageError, type PlotOrder } from './usage.ts';

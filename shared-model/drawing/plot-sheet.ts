@@ -11,6 +11,7 @@ import { heading, paragraph, type Block } from './sheet/blocks.ts';
 import { cautions } from './sheet/cautions.ts';
 import { reachTable, sightTable } from './sheet/figures.ts';
 import { findingBlocks } from './sheet/findings.ts';
+import { firstNames } from './sheet/first-names.ts';
 import { columnsOf, flow } from './sheet/flow.ts';
 import { inventoryTable } from './sheet/inventory.ts';
 import { marksTable } from './sheet/marks-table.ts';
@@ -263,7 +264,7 @@ function notesOn(request: PlotSheetRequest, dropped: readonly string[], has: Hou
   const rows = allOf(request.document, 'seatBlock').length;
   return [
     ...(dropped.length > 0
-      ? [`No room on the plan for the labels ${dropped.join(', ')}; they are in the table of marks.`]
+      ? [`No room on the plan for the labels ${firstNames(dropped)}; they are in the table of marks.`]
       : []),
     ...(places > 0 && !has.map
       ? ['The house fits on this paper at no standard scale, so there is no seat map.']

@@ -50,7 +50,8 @@ export function placeLabels(requests: readonly LabelRequest[], surroundings: Lab
     if (label) stood.set(request, stand(label, search));
   }
   const figured = shown.filter(({ figures }) => figures.length > 0);
-  for (let round = 0; round < ROUNDS; round++) {
+  const rounds = requests.length > MOST_WITH_FIGURES ? 0 : ROUNDS;
+  for (let round = 0; round < rounds; round++) {
     for (const request of crowdedFirst(figured, search)) addFigures(request, stood, search);
   }
   return {
@@ -62,6 +63,8 @@ export function placeLabels(requests: readonly LabelRequest[], surroundings: Lab
 
 /** No plan that anybody can read has more; beyond, the table of marks must do. */
 const MOST_LABELS = 500;
+/** Among more things hardly any figure finds room, and looking for it takes long. */
+const MOST_WITH_FIGURES = 200;
 /** What a label could not find in one round may be free after the others have moved. */
 const ROUNDS = 3;
 

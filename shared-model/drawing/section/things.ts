@@ -1,7 +1,7 @@
 /** Furniture and instruments from the side: the same boxes and boards that the sight check computes with. */
 
 import { standModel, USUAL_STAND } from '../../catalogue/stands.ts';
-import type { Occluder } from '../../checks/scene.ts';
+import type { Occluder, Scene } from '../../checks/scene.ts';
 import { onPlane } from '../../checks/sightlines/rake-plane.ts';
 import { kindWord } from '../../document/labels.ts';
 import { floorHeightAt } from '../../document/levels.ts';
@@ -63,14 +63,32 @@ function symbolOf(context: SectionContext, { record, full }: ShownItem): Primiti
 
 /** The parts of a record as they show from the side, in mm of the plane, farthest first. */
 function partsOf({ scene, plane }: SectionContext, record: PlacedRecord): { id: string; corners: Vec2[] }[] {
-  return scene.occluders
-    .filter((occluder) => occluder.record === record.id)
+  return occludersOf(scene, record.id)
     .map((occluder) => {
       const spots = cornersOf(occluder).map(([x, y, z]) => ({ ...onPlane(plane, { x, y }), z }));
       const beyond = spots.reduce((sum, spot) => sum + spot.beyond, 0) / Math.max(1, spots.length);
       return { id: occluder.id, beyond, corners: convexHull(spots.map(({ out, z }) => ({ x: out, y: z }))) };
     })
     .sort((a, b) => b.beyond - a.beyond);
+}
+
+/** Sorted by record once a scene: looking through all for each of ten thousand things takes minutes. */
+const BY_RECORD = new WeakMap<Scene['occluders'], ReadonlyMap<string, readonly Occluder[]>>();
+
+function occludersOf({ occluders }: Scene, record: string): readonly Occluder[] {
+  const sorted = BY_RECORD.get(occluders) ?? sortedByRecord(occluders);
+  BY_RECORD.set(occluders, sorted);
+  return sorted.get(record) ?? [];
+}
+
+function sortedByRecord(occluders: Scene['occluders']): ReadonlyMap<string, readonly Occluder[]> {
+  const sorted = new Map<string, Occluder[]>();
+  for (const occluder of occluders) {
+    const others = sorted.get(occluder.record);
+    if (others) others.push(occluder);
+    else sorted.set(occluder.record, [occluder]);
+  }
+  return sorted;
 }
 
 function cornersOf(occluder: Occluder): (readonly [number, number, number])[] {

@@ -5,6 +5,7 @@ import { housePlaces } from '../../document/seating.ts';
 import { letterKey } from '../plan/short-marks.ts';
 import { SCALE_BAR_HEIGHT, scaleBar } from '../plan/scale-bar.ts';
 import type { Box, Primitive } from '../primitives.ts';
+import { firstNames } from './first-names.ts';
 import { notesHeight, signKey, signKeyHeight } from './legend.ts';
 import type { PlotSheetRequest } from './request.ts';
 
@@ -53,15 +54,10 @@ export function planNotes({ document, setup, units }: PlotSheetRequest, facts: P
   ];
 }
 
-/** Marks named one by one; more of them would only fill the sheet. */
-const MOST_NAMED = 6;
-
 function leftOut({ withoutFigures, marksSheet }: PlanFacts): string {
   if (withoutFigures.length === 0) return '';
-  const named = withoutFigures.slice(0, MOST_NAMED).join(', ');
-  const more = withoutFigures.length > MOST_NAMED ? ` and ${withoutFigures.length - MOST_NAMED} more` : '';
   const where = marksSheet === null ? '' : ` (sheet ${marksSheet})`;
-  return ` No room here for the figures of ${named}${more}${where}.`;
+  return ` No room here for the figures of ${firstNames(withoutFigures)}${where}.`;
 }
 
 function houseNote({ mapSheet, isHouseCut }: PlanFacts): string {

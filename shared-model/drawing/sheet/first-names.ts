@@ -1,0 +1,8 @@
+/** The first of many names; nobody reads a thousand: "S1, S2 and 40 more". */
+
+const MOST_NAMED = 6;
+
+export function firstNames(names: readonly string[]): string {
+  const more = names.length - MOST_NAMED;
+  return more > 0 ? `${names.slice(0, MOST_NAMED).join(', ')} and ${more} more` : names.join(', ');
+}
