@@ -1,0 +1,36 @@
+/** The flat pieces that a picture is painted from. Corners are kept as plain numbers: this is where the time goes. */
+
+import type { Stroke } from '../primitives.ts';
+import type { Plane } from './plane.ts';
+
+/** How an edge is drawn: not at all, as a crease inside an outline, or as part of an outline. */
+export const BARE = 0;
+export const CREASE = 1;
+export const OUTLINE = 2;
+export type Ink = typeof BARE | typeof CREASE | typeof OUTLINE;
+
+/** Corners x, y, z, x, y, z, ... in one plane. `ink[i]` is the edge from corner i to the next; null: none is drawn. */
+export interface Ring {
+  readonly corners: readonly number[];
+  readonly ink: readonly Ink[] | null;
+}
+
+/** One or more rings in one plane that are painted together: a polygon, or lines and areas that lie on one. */
+export interface Face {
+  /** Number of the solid it belongs to. */
+  readonly solid: number;
+  /** Number of the convex body it is part of: faces of one body that look to the eye never hide one another. */
+  readonly body: number;
+  /** Its normal looks to the eye. */
+  readonly plane: Plane;
+  readonly rings: readonly Ring[];
+  /** Of the area; null: the rings are open lines. */
+  readonly fill: string | null;
+  /** Null: only the inked edges are drawn. */
+  readonly stroke: Stroke | null;
+}
+
+/** The same face with other rings. Written out, so that all faces have one layout in memory. */
+export function withRings({ solid, body, plane, fill, stroke }: Face, rings: readonly Ring[]): Face {
+  return { solid, body, plane, rings, fill, stroke };
+}
