@@ -330,6 +330,7 @@ export const ACTIONS: readonly Action[] = [
     onPlan: true,
     run: ({ view }) => (view.section = !view.section),
   }),
+  action({ id: 'view.seen', words: text.seen.large, may: looking.mayLookFrom, run: looking.lookFrom }),
   action({
     id: 'view.left',
     words: w.toggle(text.bar.leftPanel),

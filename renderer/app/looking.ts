@@ -9,6 +9,7 @@ import type { Vec2 } from '#model/geometry/frame.ts';
 import { atRatio, extentOf, fitted, grown, panned, zoomedAt, type Camera } from '../canvas/camera.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import type { View } from '../state/view.svelte.ts';
+import type { Onlooker } from '../workers/protocol.ts';
 import { glideTo } from './glide.ts';
 import { text } from './text.ts';
 
@@ -43,6 +44,21 @@ export function letGo({ view, session }: Editor): void {
     view.finding = null;
     session.select([]);
   }
+}
+
+/** The place that is looked into, or else the player who is selected alone. */
+function onlookerOf({ view, session }: Editor): Onlooker | null {
+  if (view.seat !== null) return { kind: 'seat', seat: view.seat };
+  const [only, more] = session.selection;
+  if (only === undefined || more !== undefined) return null;
+  return session.document.records.get(only)?.kind === 'player' ? { kind: 'player', player: only } : null;
+}
+
+export const mayLookFrom = (editor: Editor): boolean => onlookerOf(editor) !== null;
+
+export function lookFrom(editor: Editor): void {
+  const from = onlookerOf(editor);
+  if (from) void editor.questions.ask('seen', { from });
 }
 
 export function zoomBy(editor: Editor, factor: number): void {

@@ -231,6 +231,18 @@ const english = {
     below: (limit: number) => `below the ${percent(limit)} asked for`,
   },
 
+  seen: {
+    fromPlace: (label: string) => `What place ${label} sees`,
+    byPlayer: (name: string) => `What ${name} sees`,
+    enlarge: 'Enlarge the picture',
+    large: 'Picture of what the place or player sees',
+    counted: 'Only what the figures count',
+    countedHelp:
+      'Drawn as the figures count: each player two upright bodies and a head, large things as boxes. Just what hides somebody here takes from his share.',
+    figuresHelp:
+      'Drawn as figures, with arms, legs and chairs, which the figures leave out: here they may hide a little more. Of the room only its floor is known.',
+  },
+
   seat: {
     short: (label: string, player: string, share: number) => `${label}: ${player} ${percent(share)}`,
     title: (label: string) => `From place ${label}`,

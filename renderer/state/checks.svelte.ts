@@ -3,7 +3,7 @@
 import type { Remedy } from '#model/checks/finding.ts';
 import type { HouseFigure, Report } from '#model/checks/report.ts';
 import { ChecksClient, startChecksWorker } from '../workers/checks-client.ts';
-import type { SeatView } from '../workers/protocol.ts';
+import type { Picture, PictureQuestion, SeatView } from '../workers/protocol.ts';
 import { Examiner, type Subject } from './examiner.ts';
 
 export class Checks {
@@ -16,6 +16,8 @@ export class Checks {
   failure: string | null = $state(null);
 
   readonly #live = new ChecksClient(startChecksWorker);
+  /** Pictures have a worker of their own, so that they never hold up a figure. */
+  readonly #pictures = new ChecksClient(startChecksWorker);
   readonly #examiner = new Examiner({
     live: this.#live,
     patient: new ChecksClient(startChecksWorker),
@@ -54,5 +56,9 @@ export class Checks {
 
   seat({ document, setup }: Pick<Subject, 'document' | 'setup'>, seat: string): Promise<SeatView | null> {
     return this.#live.ask(document, 'seat', { setup, seat });
+  }
+
+  picture(document: Subject['document'], question: PictureQuestion): Promise<Picture | null> {
+    return this.#pictures.ask(document, 'picture', question);
   }
 }

@@ -1,6 +1,7 @@
 /** Dialogs as questions: whoever asks waits for the answer, and null always means that it was dismissed. */
 
 import type { Fault, FileType, Recoverable } from '#contract/contract.ts';
+import type { Onlooker } from '../workers/protocol.ts';
 import type { ChosenPlace, ConflictChoice, TroubleChoice, UnsavedChoice } from '../files/file-desk.ts';
 
 /** Every dialog: what it is asked with, and what it answers. */
@@ -25,6 +26,7 @@ export interface Dialogs {
   print: { readonly about: null; readonly answer: null };
   commands: { readonly about: null; readonly answer: null };
   concert: { readonly about: null; readonly answer: null };
+  seen: { readonly about: { readonly from: Onlooker }; readonly answer: null };
 }
 
 export type DialogKind = keyof Dialogs;

@@ -8,6 +8,7 @@ import { houseFigures } from '#model/checks/sightlines/house-figures.ts';
 import { createSightEngine, type SightEngine } from '#model/checks/sightlines/sight-engine.ts';
 import { visibleShares } from '#model/checks/sightlines/visible-shares.ts';
 import { concertOf, type Document } from '#model/document/document.ts';
+import { drawnView } from './drawn-view.ts';
 import { touchesHouse, withChanges } from './mirror.ts';
 import type {
   Answers,
@@ -39,6 +40,7 @@ export class Answerer {
     },
     remedies: ({ setup, finding }) => suggestRemedies(this.#document, setup, finding),
     seat: ({ setup, seat }) => seatView(buildScene(this.#document, setup), seat),
+    picture: (question) => drawnView(this.#document, question),
   };
 
   #see(setup: Questions['sight']['setup']): SightAnswer {

@@ -4,6 +4,10 @@ import type { Finding, Remedy } from '#model/checks/finding.ts';
 import type { HouseFigure, ReachResult, RouteResult } from '#model/checks/report.ts';
 import type { Occluder, SeatPoint, Target } from '#model/checks/scene.ts';
 import type { Id } from '#model/document/ids.ts';
+import type { Units } from '#model/document/measures.ts';
+import type { PaletteName } from '#model/drawing/palette.ts';
+import type { Primitive } from '#model/drawing/primitives.ts';
+import type { ViewRequest } from '#model/drawing/view/view-drawing.ts';
 import type { RecordChanges } from './mirror.ts';
 
 export interface Questions {
@@ -15,6 +19,36 @@ export interface Questions {
   remedies: { readonly setup: Id<'setup'>; readonly finding: Finding };
   /** What one place of the house sees. */
   seat: { readonly setup: Id<'setup'>; readonly seat: string };
+  /** The same or what a player sees, as a picture. */
+  picture: PictureQuestion;
+}
+
+/** Whose eyes a picture is seen with. */
+export type Onlooker =
+  { readonly kind: 'seat'; readonly seat: string } | { readonly kind: 'player'; readonly player: string };
+
+export interface PictureQuestion {
+  readonly setup: Id<'setup'>;
+  readonly from: Onlooker;
+  /** Millimetres of the drawing's paper. */
+  readonly width: number;
+  /** Null: as the view asks for. */
+  readonly height: number | null;
+  readonly palette: PaletteName;
+  readonly units: Units;
+  readonly show: ViewRequest['show'];
+  /** Widths of names in bold letters of size 1, which only the window can measure. */
+  readonly widths: ReadonlyMap<string, number>;
+}
+
+export interface Picture {
+  /** "C 12", or the player's name. */
+  readonly label: string;
+  readonly width: number;
+  readonly height: number;
+  readonly drawing: readonly Primitive[];
+  /** The whole in words. */
+  readonly description: string;
 }
 
 export interface Answers {
@@ -22,6 +56,7 @@ export interface Answers {
   judge: Judgement;
   remedies: readonly Remedy[];
   seat: SeatView | null;
+  picture: Picture | null;
 }
 
 export type QuestionKind = keyof Questions;

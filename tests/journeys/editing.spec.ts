@@ -76,9 +76,32 @@ test('a seat says what it sees and what is in the way', async ({ editor, page })
   const card = page.getByRole('region', { name: /^From place [A-J] \d+/ });
   await expect(card.getByRole('listitem')).toHaveCount(3);
   await expect(card).toContainText(/covers \d+\s%|nothing in the way/);
+
+  // What it sees, as a picture; large, by the keyboard alone; and drawn as the figures count.
+  await expect(card.getByRole('img', { name: /^View from [A-J] \d+\. From left to right: / })).toBeVisible();
+  await card.getByRole('button', { name: 'Enlarge the picture' }).press('Enter');
+  const seen = page.getByRole('dialog', { name: /^What place [A-J] \d+ sees/ });
+  const picture = seen.getByRole('img', { name: /^View from/ });
+  await expect(picture).toBeVisible();
+  const asFigures = await picture.screenshot();
+  await seen.getByLabel('Only what the figures count').check();
+  await expect(async () => expect((await picture.screenshot()).equals(asFigures)).toBe(false)).toPass();
+  await page.keyboard.press('Escape');
+  await expect(seen).toBeHidden();
   await editor.plan.focus();
   await page.keyboard.press('Escape');
   await expect(card).toBeHidden();
+});
+
+test('what a player sees follows what is done', async ({ editor, page }) => {
+  await editor.items.getByRole('option', { name: /^Viola/ }).click();
+  const picture = page.getByRole('img', { name: /^View from Viola\./ });
+  await expect(picture).toHaveAttribute('aria-label', /Clarinet \(player 1\)/);
+  await editor.items.getByRole('option', { name: /^Clarinet/ }).click();
+  await editor.plan.focus();
+  await page.keyboard.press('Delete');
+  await editor.items.getByRole('option', { name: /^Viola/ }).click();
+  await expect(picture).toHaveAttribute('aria-label', 'View from Viola.');
 });
 
 test('the house is coloured by the player chosen under the plan', async ({ editor }) => {

@@ -5,13 +5,10 @@ import type { Vec2, Vec3 } from '../../geometry/frame.ts';
 import type { Stroke } from '../primitives.ts';
 import { convexPieces } from './convex-pieces.ts';
 
-/** Lines or areas that lie on a face and are painted with it. */
-export interface Marks {
-  readonly rings: readonly (readonly Vec3[])[];
-  /** Of areas; without it the rings are open lines. */
-  readonly fill?: string;
-  readonly stroke?: Stroke;
-}
+/** Areas in one colour, or open lines with one pen, that lie on a face and are painted with it. */
+export type Marks = { readonly rings: readonly (readonly Vec3[])[] } & (
+  { readonly fill: string } | { readonly stroke: Stroke }
+);
 
 export interface MeshFace {
   /** Indices into the mesh's points, anticlockwise for who sees its front. Plane and convex. */
@@ -26,6 +23,8 @@ export interface MeshFace {
 /** Plane faces over shared points. Where two faces meet in a soft edge no line is drawn. */
 export interface Mesh {
   readonly kind: 'mesh';
+  /** For the eye it lies right on another mesh. */
+  readonly over?: boolean;
   readonly points: readonly Vec3[];
   readonly faces: readonly MeshFace[];
   /** No face of it can hide another that looks the same way; what is open stands on something. */
@@ -75,12 +74,16 @@ export interface SheetColours {
   /** Left out: like the front. */
   readonly back?: string;
   readonly marks?: readonly Marks[];
+  readonly over?: boolean;
 }
 
 /** A thin convex plate that can be seen from both sides, anticlockwise from its front. */
-export function sheet(corners: readonly Vec3[], { fill, back = fill, marks }: SheetColours): Mesh {
+export function sheet(
+  corners: readonly Vec3[],
+  { fill, back = fill, marks, over = false }: SheetColours,
+): Mesh {
   const face: MeshFace = { corners: corners.map((_, index) => index), fill, back };
-  return { kind: 'mesh', points: corners, faces: [marks ? { ...face, marks } : face], convex: true };
+  return { kind: 'mesh', over, points: corners, faces: [marks ? { ...face, marks } : face], convex: true };
 }
 
 export interface PrismColours {

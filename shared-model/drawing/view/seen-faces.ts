@@ -1,7 +1,7 @@
 /** A solid as somebody sees it: the faces that look at him, lit, with their outlines. */
 
 import type { Vec3 } from '../../geometry/frame.ts';
-import { BARE, CREASE, OUTLINE, withRings, type Face, type Ink } from './face.ts';
+import { BARE, CREASE, OUTLINE, PLAIN, withRings, type Face, type Ink } from './face.ts';
 import type { Marks, Mesh, MeshFace, Part, Solid } from './mesh.ts';
 import { heightOver, planeOf, turnedOver, type Plane } from './plane.ts';
 import { isInJoint } from './joints.ts';
@@ -44,7 +44,9 @@ function flatFace(part: Exclude<Part, Mesh>, solid: number, onlooker: Onlooker):
   if (!plane) return [];
   if (heightOver(plane, eye) <= EDGE_ON) return [];
   const rings = [{ corners, ink: outline && inkRound(part, outline, eye) }];
-  return [{ solid, body: nextBody(), plane, rings, fill: lit(part.fill, plane, light), stroke: null }];
+  return [
+    { solid, body: nextBody(), plane, rings, fill: lit(part.fill, plane, light), stroke: null, layer: 0 },
+  ];
 }
 
 function inkRound(part: Exclude<Part, Mesh>, outline: readonly Vec3[], eye: Vec3): Ink[] {
@@ -64,7 +66,7 @@ interface Seen {
   readonly turned: boolean;
 }
 
-function meshFaces({ points, faces, convex }: Mesh, solid: number, onlooker: Onlooker): Face[] {
+function meshFaces({ points, faces, convex, over }: Mesh, solid: number, onlooker: Onlooker): Face[] {
   const at = flat(points);
   const seen = faces.map((face) => look(face, at, onlooker.eye));
   const across = neighboursOf(faces);
@@ -81,6 +83,7 @@ function meshFaces({ points, faces, convex }: Mesh, solid: number, onlooker: Onl
       rings: [turned ? { corners: reversed(corners), ink: reversedInk(ink) } : { corners, ink }],
       fill: lit(turned ? (face.back ?? face.fill) : face.fill, plane, onlooker.light),
       stroke: null,
+      layer: over ? 1 : 0,
     };
     found.push(area);
     if (face.marks && !turned) found.push(...marksOn(face.marks, area));
@@ -134,14 +137,18 @@ function reversedInk(ink: readonly Ink[]): Ink[] {
   return [...rest, closing];
 }
 
-function marksOn(marks: readonly Marks[], { solid, body, plane }: Face): Face[] {
-  return marks.map(({ rings, fill = null, stroke = null }) => ({
+function marksOn(marks: readonly Marks[], { solid, body, plane, layer }: Face): Face[] {
+  return marks.map((mark) => ({
     solid,
     body,
     plane,
-    rings: rings.map((points) => ({ corners: flat(points), ink: null })),
-    fill,
-    stroke,
+    rings: mark.rings.map((points) => ({
+      corners: flat(points),
+      ink: 'fill' in mark ? points.map((): Ink => PLAIN) : null,
+    })),
+    fill: 'fill' in mark ? mark.fill : null,
+    stroke: 'stroke' in mark ? mark.stroke : null,
+    layer: layer + 1,
   }));
 }
 

@@ -4,8 +4,9 @@ import type { AnyRecord } from '#model/document/records.ts';
 import { describe, expect, it } from 'vitest';
 import { Answerer } from '../../../renderer/workers/answers.ts';
 import { ChecksClient, type WorkerLike } from '../../../renderer/workers/checks-client.ts';
-import type { Asked, Told } from '../../../renderer/workers/protocol.ts';
+import type { Asked, Onlooker, Picture, PictureQuestion, Told } from '../../../renderer/workers/protocol.ts';
 import { seatFigure } from '../../../renderer/canvas/seat-figures.ts';
+import { groupsIn } from '../../shared-model/drawing/drawings.ts';
 import { aDocument, aPlayer, aSeatBlock, aStand, SETUP, SIDE } from '../../helpers/build.ts';
 
 const asked = (kind: Asked['kind'], question: unknown, records: readonly AnyRecord[]): Asked =>
@@ -69,6 +70,32 @@ describe('the checks worker', () => {
     expect(answerer.answer(asked('seat', { setup: SETUP, seat: 'nowhere' }, []))).toBeNull();
   });
 
+  it('draws what a place and what a player sees', () => {
+    const answerer = new Answerer();
+    const question = (from: Onlooker): PictureQuestion => ({
+      setup: SETUP,
+      from,
+      width: 200,
+      height: null,
+      palette: 'dark',
+      units: 'metric',
+      show: 'figures',
+      widths: new Map(),
+    });
+    const ask = (from: Onlooker, records: readonly AnyRecord[] = []): Picture | null =>
+      answerer.answer(asked('picture', question(from), records)) as Picture | null;
+    const fromSeat = ask({ kind: 'seat', seat: 'stalls/A-4' }, [...hiding.records.values()]);
+    expect(fromSeat).toMatchObject({ label: 'A 4', width: 200 });
+    expect(fromSeat?.description).toContain('View from A 4.');
+    expect(fromSeat && drawnSubjects(fromSeat)).toEqual(expect.arrayContaining(['stand-1', 'platform-1']));
+    const fromPlayer = ask({ kind: 'player', player: 'player-1' });
+    expect(fromPlayer && drawnSubjects(fromPlayer)).toEqual(expect.arrayContaining(['stand-1', 'stalls']));
+    // It reaches the window as a copy.
+    expect(structuredClone(fromPlayer)).toEqual(fromPlayer);
+    expect(ask({ kind: 'seat', seat: 'nowhere' })).toBeNull();
+    expect(ask({ kind: 'player', player: 'nobody' })).toBeNull();
+  });
+
   it('reads a place from the report to the same share', () => {
     const report = checkSetup(hiding, SETUP);
     const figure = seatFigure(report, 'stalls/A-4', 'player-1');
@@ -78,6 +105,9 @@ describe('the checks worker', () => {
     expect(seatFigure(report, 'stalls/A-4', 'nobody')).toBeNull();
   });
 });
+
+const drawnSubjects = ({ drawing }: Picture): string[] =>
+  groupsIn(drawing).flatMap(({ subject }) => subject ?? []);
 
 /** Workers that keep what they are told and answer when asked to. */
 class StandIn implements WorkerLike {

@@ -10,7 +10,6 @@ import type { LocalBox } from '../../../catalogue/boxes.ts';
 import type { LargeInstrument } from '../../../document/records.ts';
 import type { Vec2, Vec3 } from '../../../geometry/frame.ts';
 import { isBars, isDrums } from '../../plan/large.ts';
-import { WEIGHT } from '../../style.ts';
 import { floorUnder, placeOn, sizeInPicture, type ViewContext } from '../context.ts';
 import { allOver, limb, prism, type Marks, type Part, type Place, type Solid } from '../mesh.ts';
 import { mixed } from '../shade.ts';
@@ -88,7 +87,6 @@ function barMarks(
     {
       rings,
       fill: mixed(palette.wood, palette.ink, 0.3),
-      stroke: { colour: mixed(palette.wood, palette.ink, 0.5), width: WEIGHT.hair / 2 },
     },
   ];
 }

@@ -120,7 +120,6 @@ function keyMarks(context: ViewContext, { half, fall, front, top }: KeysAt, plac
   const white: Marks = {
     rings: [[at(0, front), at(1, front), at(1, fall), at(0, fall)]],
     fill: tints.keys,
-    stroke: { colour: palette.ink, width: WEIGHT.hair },
   };
   if (sizeInPicture(context, (2 * half) / WHITE_KEYS, at(0.5, front)) < LEAST_KEY) return [white];
   const joints = Array.from({ length: WHITE_KEYS - 1 }, (_, key) => {

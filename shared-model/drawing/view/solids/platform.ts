@@ -9,6 +9,7 @@ import type { PathItem } from '../../primitives.ts';
 import { WEIGHT } from '../../style.ts';
 import { placeOn, type ViewContext } from '../context.ts';
 import { prism, type Marks, type Place, type Solid } from '../mesh.ts';
+import { between } from '../vectors.ts';
 import { shadesOn } from './shades.ts';
 
 const STAGE: Place = (x, y, z) => ({ x, y, z });
@@ -41,11 +42,18 @@ function squares({ tints }: ViewContext, outline: readonly Vec2[]): Marks {
   return { rings, stroke: { colour: tints.board, width: WEIGHT.hair } };
 }
 
+/** Lines end so far before the edge, mm, so that its outline stays whole. */
+const SHORT = 25;
+
 function linesOf(path: readonly PathItem[]): Vec3[][] {
-  const rings: Vec3[][] = [];
-  for (const item of path) {
-    if (item[0] === 'M') rings.push([{ x: item[1], y: item[2], z: 0 }]);
-    else if (item[0] === 'L') rings.at(-1)?.push({ x: item[1], y: item[2], z: 0 });
-  }
-  return rings;
+  return path.flatMap((item, index) => {
+    const from = path[index - 1];
+    if (item[0] !== 'L' || from?.[0] !== 'M') return [];
+    const [start, end] = [
+      { x: from[1], y: from[2], z: 0 },
+      { x: item[1], y: item[2], z: 0 },
+    ];
+    const short = SHORT / Math.max(2 * SHORT, Math.hypot(end.x - start.x, end.y - start.y));
+    return [[between(start, end, short), between(start, end, 1 - short)]];
+  });
 }

@@ -6,7 +6,7 @@ import type { Stand } from '../../../document/records.ts';
 import { facingVector, facingTowards, type Vec3 } from '../../../geometry/frame.ts';
 import { floorUnder, type ViewContext } from '../context.ts';
 import { limb, sheet, type Part, type Solid } from '../mesh.ts';
-import { between, cross, difference, scaled, sum, unit } from '../vectors.ts';
+import { between, cross, difference, dot, scaled, sum, unit } from '../vectors.ts';
 import { staves } from './staves.ts';
 
 export function standSolid(context: ViewContext, stand: Stand): Solid {
@@ -46,11 +46,12 @@ function footParts(
 
 const TRAY = 55;
 
-function deskParts({ tints }: ViewContext, { board }: Desk): Part[] {
+function deskParts({ tints, camera }: ViewContext, { board }: Desk): Part[] {
   const [lipLeft, lipRight] = board;
   const out = scaled(normalOf(board), TRAY);
   const tray = [lipLeft, sum(lipLeft, out), sum(lipRight, out), lipRight];
-  return [sheet(board, { fill: tints.desk }), sheet(tray, { fill: tints.desk })];
+  const over = !isBefore(board, camera.eye);
+  return [sheet(board, { fill: tints.desk, over }), sheet(tray, { fill: tints.desk })];
 }
 
 /** Paper lies this far before its board, so that each hides the other from its own side. */
@@ -68,9 +69,15 @@ function pageParts(context: ViewContext, { paper, side, board }: Desk, deskIndex
     const corners = [between(a, b, from), between(a, b, to), between(d, c, to), between(d, c, from)] as const;
     return sheet(corners, {
       fill: context.tints.page,
+      over: isBefore(board, context.camera.eye),
       marks: staves(context, corners, { side, page: deskIndex * count + page, row: between(a, c, 0.5) }),
     });
   });
+}
+
+/** Whether an eye is on the reader's side of a desk. */
+function isBefore(board: Desk['board'], eye: Vec3): boolean {
+  return dot(normalOf(board), difference(eye, board[0])) > 0;
 }
 
 /** Of a tilted rectangle, towards its reader. */

@@ -23,6 +23,7 @@ function faceOver(corners: readonly number[], fill: string | null = '#808080'): 
     rings: [{ corners, ink: fill === null ? null : ink }],
     fill,
     stroke: null,
+    layer: 0,
   };
 }
 

@@ -22,7 +22,15 @@ function faceOf(corners: readonly number[], { solid = 0, body = 0 } = {}): Face 
   const ring = turned ? reversed(corners) : corners;
   const seen = planeOf(ring);
   return (
-    seen && { solid, body, plane: seen, rings: [{ corners: ring, ink: null }], fill: '#000000', stroke: null }
+    seen && {
+      solid,
+      body,
+      plane: seen,
+      rings: [{ corners: ring, ink: null }],
+      fill: '#000000',
+      stroke: null,
+      layer: 0,
+    }
   );
 }
 
@@ -227,7 +235,7 @@ function boxFaces(dice: Dice, solid: number): Face[] {
     const plane = planeOf(corners);
     if (!plane || heightOver(plane, EYE) < 1) return [];
     const rings = [{ corners, ink: null }];
-    return [{ solid, body: solid, plane, rings, fill: '#000000', stroke: null }];
+    return [{ solid, body: solid, plane, rings, fill: '#000000', stroke: null, layer: 0 }];
   });
 }
 
