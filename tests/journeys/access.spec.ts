@@ -39,6 +39,11 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await editor.select(item);
       expect(await violations(page), String(item)).toEqual([]);
     }
+    await editor.select(/^Viola/);
+    await page.getByRole('button', { name: 'Enlarge the picture' }).click();
+    await expect(editor.dialog.getByRole('img')).toBeVisible();
+    expect(await violations(page), 'what a player sees').toEqual([]);
+    await page.keyboard.press('Escape');
     await editor.findings.getByRole('button').first().click();
     expect(await violations(page), 'a finding').toEqual([]);
     await editor.plan.focus();

@@ -206,7 +206,7 @@ describe('hostile cases', () => {
         for (const seat of seats) expectSound(document, seatView(document, seat));
         for (const player of players.slice(0, 2)) expectSound(document, playerView(document, player));
       }),
-      { numRuns: 25 },
+      { numRuns: 12 },
     );
   });
 });
