@@ -32,7 +32,7 @@ function wayWords({ dx, dy }: { readonly dx: number; readonly dy: number }, unit
   return text.list(parts);
 }
 
-function sideWords(way: number): string {
+export function sideWords(way: number): string {
   const { left, right } = text.findings.remedy.sides;
   return way > 0 ? left : right;
 }

@@ -248,9 +248,30 @@ const english = {
     title: (label: string) => `From place ${label}`,
     close: 'Close',
     sees: (share: number) => `sees ${percent(share)}`,
+    face: (share: number) => `face ${percent(share)}`,
     all: 'nothing in the way',
     cover: (name: string, share: number) => `${name} covers ${percent(share)}`,
     fetching: 'Looking from there…',
+  },
+
+  whatIf: {
+    title: 'What the house would see',
+    caption: 'Share of the places that see a player well',
+    player: 'Player',
+    now: 'Now',
+    gone: 'Away',
+    lowered: 'Lowered',
+    turned: 'Turned',
+    by: (lower: string | null, turn: string | null) =>
+      [
+        lower === null ? '' : `Lowered: by ${lower}, as low as it goes.`,
+        turn === null ? '' : `Turned: by ${turn}, where most is seen.`,
+      ]
+        .filter(Boolean)
+        .join(' '),
+    turn: (degrees: number, side: string) => `${degrees}° towards ${side}`,
+    nobody: 'Taking it away, lowering or turning it changes nothing that matters for any place.',
+    looking: 'Trying it…',
   },
 
   findings: {

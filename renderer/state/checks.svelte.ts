@@ -1,5 +1,6 @@
 /** What the checks say, as the components see it: `examiner.ts` made reactive, with real workers. */
 
+import type { WhatIf } from '#model/checks/remedies/what-if.ts';
 import type { Remedy } from '#model/checks/finding.ts';
 import type { HouseFigure, Report } from '#model/checks/report.ts';
 import { ChecksClient, startChecksWorker } from '../workers/checks-client.ts';
@@ -56,6 +57,10 @@ export class Checks {
 
   seat({ document, setup }: Pick<Subject, 'document' | 'setup'>, seat: string): Promise<SeatView | null> {
     return this.#live.ask(document, 'seat', { setup, seat });
+  }
+
+  whatIf({ document, setup }: Pick<Subject, 'document' | 'setup'>, record: string): Promise<WhatIf | null> {
+    return this.#pictures.ask(document, 'whatIf', { setup, record });
   }
 
   picture(document: Subject['document'], question: PictureQuestion): Promise<Picture | null> {

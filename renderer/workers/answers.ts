@@ -1,12 +1,14 @@
 /** The checks worker without the worker: a copy of the document and the answers to questions about it. */
 
 import { checkSetup } from '#model/checks/check-setup.ts';
+import { whatIf } from '#model/checks/remedies/what-if.ts';
 import { suggestRemedies } from '#model/checks/remedy.ts';
 import type { Scene } from '#model/checks/scene.ts';
 import { buildScene } from '#model/checks/scene/build-scene.ts';
 import { houseFigures } from '#model/checks/sightlines/house-figures.ts';
 import { createSightEngine, type SightEngine } from '#model/checks/sightlines/sight-engine.ts';
 import { visibleShares } from '#model/checks/sightlines/visible-shares.ts';
+import { faceShares } from '#model/checks/sightlines/windows.ts';
 import { concertOf, type Document } from '#model/document/document.ts';
 import { drawnView } from './drawn-view.ts';
 import { touchesHouse, withChanges } from './mirror.ts';
@@ -40,6 +42,7 @@ export class Answerer {
     },
     remedies: ({ setup, finding }) => suggestRemedies(this.#document, setup, finding),
     seat: ({ setup, seat }) => seatView(buildScene(this.#document, setup), seat),
+    whatIf: ({ setup, record }) => whatIf(this.#document, setup, record),
     picture: (question) => drawnView(this.#document, question),
   };
 
@@ -67,9 +70,10 @@ export function seatView(scene: Scene, seatId: string): SeatView | null {
   const seat = scene.seats.find(({ id }) => id === seatId);
   if (!seat) return null;
   const shares = visibleShares({ ...scene, seats: [seat] });
+  const faces = faceShares({ ...scene, seats: [seat] });
   const players = scene.targets.map((target, index): SeenPlayer => {
-    const share = shares[index] ?? 0;
-    return { player: target.id, share, coveredBy: share < 1 ? coversOf(scene, { seat, target }) : [] };
+    const [share, face] = [shares[index] ?? 0, faces[index] ?? 0];
+    return { player: target.id, share, face, coveredBy: share < 1 ? coversOf(scene, { seat, target }) : [] };
   });
   return { seat, players };
 }

@@ -1,6 +1,7 @@
 /** What the window asks the checks worker, and what it answers. Plain values that can be cloned. */
 
 import type { Finding, Remedy } from '#model/checks/finding.ts';
+import type { WhatIf } from '#model/checks/remedies/what-if.ts';
 import type { HouseFigure, ReachResult, RouteResult } from '#model/checks/report.ts';
 import type { Occluder, SeatPoint, Target } from '#model/checks/scene.ts';
 import type { Id } from '#model/document/ids.ts';
@@ -19,7 +20,9 @@ export interface Questions {
   remedies: { readonly setup: Id<'setup'>; readonly finding: Finding };
   /** What one place of the house sees. */
   seat: { readonly setup: Id<'setup'>; readonly seat: string };
-  /** The same or what a player sees, as a picture. */
+  /** What the house would see without a thing, with it lower, or turned. */
+  whatIf: { readonly setup: Id<'setup'>; readonly record: string };
+  /** What a place or a player sees, as a picture. */
   picture: PictureQuestion;
 }
 
@@ -56,6 +59,8 @@ export interface Answers {
   judge: Judgement;
   remedies: readonly Remedy[];
   seat: SeatView | null;
+  /** Null: the thing hides nobody. */
+  whatIf: WhatIf | null;
   picture: Picture | null;
 }
 
@@ -85,6 +90,8 @@ export interface SeatView {
 export interface SeenPlayer {
   readonly player: string;
   readonly share: number;
+  /** Share of the face window: from the chin up. */
+  readonly face: number;
   /** Records that cover part of him by themselves, the worst first, with the share each takes. */
   readonly coveredBy: readonly { readonly record: string; readonly share: number }[];
 }

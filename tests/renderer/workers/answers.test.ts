@@ -1,4 +1,5 @@
 import { checkSetup } from '#model/checks/check-setup.ts';
+import { whatIf } from '#model/checks/remedies/what-if.ts';
 import { asId } from '#model/document/ids.ts';
 import type { AnyRecord } from '#model/document/records.ts';
 import { describe, expect, it } from 'vitest';
@@ -68,6 +69,30 @@ describe('the checks worker', () => {
     // One thing alone in the way covers exactly what is not seen.
     expect(player?.coveredBy[0]?.share).toBeCloseTo(1 - (player?.share ?? 0), 9);
     expect(answerer.answer(asked('seat', { setup: SETUP, seat: 'nowhere' }, []))).toBeNull();
+  });
+
+  it('says how much of a face a place sees', () => {
+    const answerer = new Answerer();
+    const view = answerer.answer(
+      asked('seat', { setup: SETUP, seat: 'stalls/A-4' }, [...hiding.records.values()]),
+    );
+    const [player] = view && 'players' in view ? view.players : [];
+    const low = aDocument(aPlayer({ y: 2000 }), aStand({ y: 1500, lip: 700, tilt: 90, deskWidth: 900 }));
+    const clear = answerer.answer(
+      asked('seat', { setup: SETUP, seat: 'stalls/A-4' }, [...low.records.values()]),
+    );
+    const [seen] = clear && 'players' in clear ? clear.players : [];
+    expect(player?.face).toBeLessThan(1);
+    expect(seen?.face).toBe(1);
+    expect(seen?.share).toBeLessThan(1);
+  });
+
+  it('says what the house would see without a thing, as the checks do', () => {
+    const answerer = new Answerer();
+    const records = [...hiding.records.values()];
+    const question = { setup: SETUP, record: 'stand-1' };
+    expect(answerer.answer(asked('whatIf', question, records))).toEqual(whatIf(hiding, SETUP, 'stand-1'));
+    expect(answerer.answer(asked('whatIf', { setup: SETUP, record: 'door-1' }, []))).toBeNull();
   });
 
   it('draws what a place and what a player sees', () => {
