@@ -166,9 +166,9 @@ export function drawWords(context: PlanContext, taken: Occupancy): GroupPrimitiv
     });
   const upright = (words: string, x: number, out: number) =>
     places((share, further) => {
-      const y = middleY - (share - 0.25) * box.height;
+      const y = middleY - share * box.height;
       return textLine(words, { x: x + out * further, y }, { ...look, turn: -90 });
-    });
+    }, BESIDE);
   const words = [
     level('UPSTAGE', box.y - WORDS_OUT + cap, -1),
     level('HOUSE', box.y + box.height + WORDS_OUT, 1),
@@ -188,10 +188,13 @@ export function drawWords(context: PlanContext, taken: Occupancy): GroupPrimitiv
   };
 }
 
-function places(textAt: (share: number, further: number) => TextPrimitive): TextPrimitive[] {
+function places(
+  textAt: (share: number, further: number) => TextPrimitive,
+  aside: readonly number[] = ASIDE,
+): TextPrimitive[] {
   const at = (shares: readonly number[]): TextPrimitive[] =>
     FURTHER.flatMap((further) => shares.map((share) => textAt(share, further)));
-  return [...at(ASIDE), ...at(FAR_ASIDE)];
+  return [...at(aside), ...at(FAR_ASIDE)];
 }
 
 function isOnArea({ area, measure }: PlanContext, text: TextPrimitive): boolean {
@@ -202,6 +205,8 @@ function isOnArea({ area, measure }: PlanContext, text: TextPrimitive): boolean 
 const FURTHER = [0, -5, 5, 10, 16, 24, 34, 46];
 /** Where the words are tried, in shares of the platform's breadth off its middle. */
 const ASIDE = [0.25, -0.25, 0.38, -0.38];
+/** The same of its depth, for words that run along its sides. */
+const BESIDE = [0, 0.13, -0.13, 0.25, -0.25];
 /** Beyond its corners, when everything before it is full. */
 const FAR_ASIDE = [0.6, -0.6, 0.8, -0.8];
 /** Beside the centre line's plate even when the platform is small on paper. */
