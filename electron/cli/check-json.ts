@@ -4,6 +4,9 @@ import type { Finding } from '#model/checks/finding.ts';
 import type { Report } from '#model/checks/report.ts';
 import type { Occluder } from '#model/checks/scene.ts';
 import { explain } from '#model/checks/sentences.ts';
+import { whatIf } from '#model/checks/remedies/what-if.ts';
+import { shareOfPlaces, sharesOf } from '#model/checks/sightlines/house-figures.ts';
+import { faceShares } from '#model/checks/sightlines/windows.ts';
 import { concertOf, setupsOf, type Document } from '#model/document/document.ts';
 import { labelOf } from '#model/document/labels.ts';
 import type { Setup } from '#model/document/records.ts';
@@ -17,7 +20,13 @@ export interface Checked {
   readonly notes: readonly string[];
 }
 
-export function checkAsData(checked: Checked, geometry: boolean): object {
+/** What is told beside the findings and figures. */
+export interface More {
+  readonly geometry: boolean;
+  readonly whatIf: boolean;
+}
+
+export function checkAsData(checked: Checked, more: More): object {
   const { file, document, setup, report, notes } = checked;
   const label = (id: string) => labelOf(document, setup.id, id);
   return {
@@ -27,13 +36,19 @@ export function checkAsData(checked: Checked, geometry: boolean): object {
     setups: setupsOf(document).map(named),
     units: concertOf(document).units,
     findings: report.findings.map((finding) => findingAsData(checked, finding)),
-    sight: sightAsData(report, label),
+    sight: sightAsData(checked, label),
     reach: report.reach.map((result) => ({
       ...result,
       labels: [label(result.grip.player), label(result.grip.item)],
     })),
     routes: report.routes.map((route) => ({ label: label(route.player), ...route })),
-    ...(geometry ? { scene: sceneAsData(report) } : {}),
+    reading: report.reading.map((row) => ({ labels: [label(row.player), label(row.stand)], ...row })),
+    facing: {
+      pairs: report.facing.pairs.map((pair) => ({ labels: pair.players.map(label), ...pair })),
+      toHouse: report.facing.toHouse.map((angle) => ({ label: label(angle.player), ...angle })),
+    },
+    ...(more.whatIf ? { whatIf: whatIfAsData(checked, label) } : {}),
+    ...(more.geometry ? { scene: sceneAsData(report) } : {}),
   };
 }
 
@@ -51,15 +66,30 @@ function findingAsData({ document, setup }: Checked, finding: Finding) {
   };
 }
 
-function sightAsData({ sight }: Report, label: (id: string) => string) {
+type Label = (id: string) => string;
+
+function sightAsData({ document, report: { sight } }: Checked, label: Label) {
+  const { scene } = sight;
+  const faces = faceShares(scene);
+  const { seesWell } = concertOf(document).limits;
   const seats = new Map(sight.scene.seats.map((seat) => [seat.id, seat.label]));
-  return sight.figures.map(({ player, worst, coveredBy, ...figure }) => ({
+  return sight.figures.map(({ player, worst, coveredBy, ...figure }, target) => ({
     player,
     label: label(player),
     ...figure,
+    faceSeenWell: shareOfPlaces(sharesOf(scene, faces, target), seesWell),
     worst: { ...worst, label: seats.get(worst.seat) ?? '' },
     coveredBy: coveredBy.map(({ record, loss }) => ({ record, label: label(record), loss })),
   }));
+}
+
+/** One entry for every record that hides anybody. */
+function whatIfAsData({ document, setup, report }: Checked, label: Label) {
+  const records = new Set(report.sight.scene.occluders.map(({ record }) => record));
+  return [...records].flatMap((record) => {
+    const answer = whatIf(document, setup.id, record);
+    return answer ? { label: label(record), ...answer } : [];
+  });
 }
 
 function sceneAsData({ sight: { scene, visible } }: Report) {

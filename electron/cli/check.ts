@@ -14,8 +14,6 @@ export async function check(order: CheckOrder, surroundings: Surroundings): Prom
   const report = checkSetup(document, setup.id);
   const checked = { file, document, setup, report, notes };
   tellNotes(notes, surroundings);
-  surroundings.print(
-    order.json ? `${JSON.stringify(checkAsData(checked, order.geometry))}\n` : checkAsText(checked),
-  );
+  surroundings.print(order.json ? `${JSON.stringify(checkAsData(checked, order))}\n` : checkAsText(checked));
   return order.strict && report.findings.some((finding) => finding.severity === 'fail') ? 1 : 0;
 }

@@ -8,11 +8,13 @@ export class UsageError extends Error {}
 
 export const HELP = `Standlines without a window.
 
-  standlines check FILE [--setup SETUP] [--json] [--geometry] [--strict]
+  standlines check FILE [--setup SETUP] [--json] [--geometry] [--what-if] [--strict]
       Says who sees and reaches what in a setup, and what is in the way.
       --setup     its name, id or place in the programme; the first one if left out
       --json      the same as data
       --geometry  implies --json, and adds the scene in plain numbers
+      --what-if   implies --json, and adds what the house would see without each thing, with it
+                  lower, or turned
       --strict    exit code 1 when a finding fails a limit
   standlines plot FILE --out FILE.pdf [--setup SETUP] [--paper A4|A3|Letter|Tabloid]
                   [--scale 1:50] [--orientation portrait|landscape]
@@ -33,6 +35,7 @@ export interface CheckOrder {
   readonly setup: string | null;
   readonly json: boolean;
   readonly geometry: boolean;
+  readonly whatIf: boolean;
   readonly strict: boolean;
 }
 
@@ -64,6 +67,7 @@ function checkOrder(words: readonly string[]): Order {
     setup: { type: 'string' },
     json: flag,
     geometry: flag,
+    'what-if': flag,
     strict: flag,
     help: flag,
   });
@@ -72,8 +76,9 @@ function checkOrder(words: readonly string[]): Order {
     verb: 'check',
     file: oneFile('check', positionals),
     setup: textOf(values['setup']),
-    json: values['json'] === true || values['geometry'] === true,
+    json: ['json', 'geometry', 'what-if'].some((name) => values[name] === true),
     geometry: values['geometry'] === true,
+    whatIf: values['what-if'] === true,
     strict: values['strict'] === true,
   };
 }

@@ -254,6 +254,31 @@ const english = {
     fetching: 'Looking from there…',
   },
 
+  figures: {
+    title: 'Reading and seeing each other',
+    pages: (stand: string) => `Pages on ${stand}`,
+    distance: (nearest: string, farthest: string) =>
+      nearest === farthest ? `${nearest} away` : `${nearest} to ${farthest} away`,
+    angle: (degrees: number) => `${Math.round(degrees)}° off square`,
+    space: (minutes: number) => `a staff space is ${minutes.toFixed(1)} minutes of arc high`,
+    bearing: (degrees: number) => {
+      const whole = Math.round(degrees);
+      if (whole === 0) return 'straight ahead';
+      return `${Math.abs(whole)}° to the ${whole > 0 ? 'left' : 'right'}`;
+    },
+    turns: {
+      glance: 'a glance',
+      eyes: 'with the eyes',
+      head: 'with the head',
+      body: 'turning the body',
+    },
+    eyesMeet: 'eyes meet',
+    blocked: (things: string) => `${things} in the way`,
+    house: 'The house',
+    toHouse: (degrees: number) =>
+      Math.round(degrees) === 0 ? 'straight ahead' : `${Math.round(degrees)}° from where the player faces`,
+  },
+
   whatIf: {
     title: 'What the house would see',
     caption: 'Share of the places that see a player well',

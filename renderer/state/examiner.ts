@@ -48,7 +48,13 @@ export const STILL_AFTER_MS = 350;
 /** Checks that take longer than this wait until the hand rests. */
 const QUICK_MS = 60;
 
-const NOTHING: Judgement = { findings: [], reach: [], routes: [] };
+const NOTHING: Judgement = {
+  findings: [],
+  reach: [],
+  routes: [],
+  reading: [],
+  facing: { pairs: [], toHouse: [] },
+};
 
 interface Task {
   readonly subject: Subject;
@@ -114,9 +120,9 @@ export class Examiner {
     const { of } = this.#judgement;
     if (of && !isAlike(of, subject)) this.#judgement = NOTHING;
     this.#compare(subject, figures);
-    const { findings, reach, routes } = this.#judgement;
+    const { of: _of, ...judgement } = this.#judgement;
     const scene = { seats: this.#seats, targets, occluders };
-    this.#report = { setup: subject.setup, findings, reach, routes, sight: { scene, visible, figures } };
+    this.#report = { ...judgement, setup: subject.setup, sight: { scene, visible, figures } };
     this.#parts.news.report(this.#report, this.#before);
   }
 

@@ -37,8 +37,8 @@ export class Answerer {
   readonly #answers: { readonly [K in QuestionKind]: (question: Questions[K]) => Answers[K] } = {
     sight: ({ setup }) => this.#see(setup),
     judge: ({ setup }) => {
-      const { findings, reach, routes } = checkSetup(this.#document, setup);
-      return { findings, reach, routes };
+      const { sight: _sight, setup: _setup, ...judgement } = checkSetup(this.#document, setup);
+      return judgement;
     },
     remedies: ({ setup, finding }) => suggestRemedies(this.#document, setup, finding),
     seat: ({ setup, seat }) => seatView(buildScene(this.#document, setup), seat),

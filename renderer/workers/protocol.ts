@@ -1,6 +1,8 @@
 /** What the window asks the checks worker, and what it answers. Plain values that can be cloned. */
 
 import type { Finding, Remedy } from '#model/checks/finding.ts';
+import type { FacingResults } from '#model/checks/facing/facing.ts';
+import type { ReadingResult } from '#model/checks/reading/reading.ts';
 import type { WhatIf } from '#model/checks/remedies/what-if.ts';
 import type { HouseFigure, ReachResult, RouteResult } from '#model/checks/report.ts';
 import type { Occluder, SeatPoint, Target } from '#model/checks/scene.ts';
@@ -80,6 +82,8 @@ export interface Judgement {
   readonly findings: readonly Finding[];
   readonly reach: readonly ReachResult[];
   readonly routes: readonly RouteResult[];
+  readonly reading: readonly ReadingResult[];
+  readonly facing: FacingResults;
 }
 
 export interface SeatView {

@@ -2,11 +2,13 @@
 
 import type { Document } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
+import { facingResults } from './facing/facing.ts';
 import { facingFindings } from './facing/findings.ts';
 import { listed } from './listed.ts';
 import { reachFindings } from './reach/findings.ts';
 import { reachResults } from './reach/reach.ts';
 import { readingFindings } from './reading/findings.ts';
+import { readingResults } from './reading/reading.ts';
 import type { Report } from './report.ts';
 import { roomFindings } from './room/room-findings.ts';
 import { routeResults } from './room/routes.ts';
@@ -17,12 +19,14 @@ import { sightReport } from './sightlines/sight-report.ts';
 export function checkSetup(document: Document, setup: Id<'setup'>): Report {
   const sight = sightReport(document, setup);
   const routes = routeResults(document, setup);
+  const reading = readingResults(document, setup);
+  const facing = facingResults(document, setup, sight.scene.occluders);
   const findings = listed([
     ...sightFindings(document, sight),
     ...reachFindings(document, setup),
     ...roomFindings(document, setup, routes),
-    ...readingFindings(document, setup),
-    ...facingFindings(document, setup),
+    ...readingFindings(document, setup, reading),
+    ...facingFindings(document, setup, facing),
   ]);
   return {
     setup,
@@ -30,5 +34,7 @@ export function checkSetup(document: Document, setup: Id<'setup'>): Report {
     sight,
     reach: reachResults(document, setup),
     routes,
+    reading,
+    facing,
   };
 }

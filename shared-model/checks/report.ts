@@ -1,7 +1,9 @@
 /** Everything the checks say of one setup. Derived from the document; never stored in it. */
 
 import type { Point } from '../document/records.ts';
+import type { FacingResults } from './facing/facing.ts';
 import type { Finding } from './finding.ts';
+import type { ReadingResult } from './reading/reading.ts';
 import type { Scene } from './scene.ts';
 
 /** Bands of the published auditorium study: under 25 %, 25-50, 50-75, 75-90, over 90 % of the window visible. */
@@ -70,4 +72,6 @@ export interface Report {
   readonly sight: SightReport;
   readonly reach: readonly ReachResult[];
   readonly routes: readonly RouteResult[];
+  readonly reading: readonly ReadingResult[];
+  readonly facing: FacingResults;
 }

@@ -180,17 +180,19 @@ it('a concert whose models are all known has no notes', async () => {
 });
 
 it('the data have the form that DEVELOPERS.md describes', async () => {
-  const { out } = await run(aDocument(aPlayer(), READER), 'check', '--geometry');
+  const { out } = await run(aDocument(aPlayer(), READER), 'check', '--geometry', '--what-if');
   const data = JSON.parse(out) as Readonly<Record<string, unknown>>;
   const keysOf = (value: unknown): string[] => Object.keys(value as object).sort();
   const first = (name: string): unknown => (data[name] as readonly unknown[])[0];
   expect(Object.keys(data)).toEqual(
-    'file notes setup setups units findings sight reach routes scene'.split(' '),
+    'file notes setup setups units findings sight reach routes reading facing whatIf scene'.split(' '),
   );
   expect(keysOf(first('findings'))).toEqual(
     'advice code detail headline labels measured required severity subjects text unit where'.split(' '),
   );
-  expect(keysOf(first('sight'))).toEqual('bands coveredBy label median player seenWell worst'.split(' '));
+  expect(keysOf(first('sight'))).toEqual(
+    'bands coveredBy faceSeenWell label median player seenWell worst'.split(' '),
+  );
   expect(keysOf(first('reach'))).toEqual(
     'armReach armResidual distance freeTime grip hand labels manner reachInPlace seconds secondsRange stoops'.split(
       ' ',
@@ -198,6 +200,9 @@ it('the data have the form that DEVELOPERS.md describes', async () => {
   );
   expect(keysOf(first('routes'))).toEqual('exit label path player width'.split(' '));
   expect(first('reach')).toMatchObject({ labels: ['player 1', 'stand 1'] });
+  expect(keysOf(first('whatIf'))).toEqual('gone label lowered now record turned'.split(' '));
+  expect(first('reading')).toMatchObject({ labels: ['player 1', 'stand 1'], player: 'player-1', side: 0 });
+  expect(data['facing']).toMatchObject({ pairs: [], toHouse: [{ label: 'player 1', angle: 0 }] });
   expect(keysOf(data['scene'])).toEqual('occluders seats targets visible'.split(' '));
 });
 

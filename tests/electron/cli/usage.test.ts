@@ -7,10 +7,19 @@ import { readOrder, UsageError } from '../../../electron/cli/usage.ts';
 it.each([
   [
     'check a.standlines',
-    { verb: 'check', file: 'a.standlines', setup: null, json: false, geometry: false, strict: false },
+    {
+      verb: 'check',
+      file: 'a.standlines',
+      setup: null,
+      json: false,
+      geometry: false,
+      whatIf: false,
+      strict: false,
+    },
   ],
   ['check --json --setup Trio demo --strict', { file: 'demo', setup: 'Trio', json: true, strict: true }],
   ['check demo --geometry', { json: true, geometry: true }],
+  ['check demo --what-if', { json: true, geometry: false, whatIf: true }],
   ['plot demo --out a.pdf', { out: 'a.pdf', options: { paper: null, orientation: 'auto', scale: null } }],
   [
     'plot demo --out=a.PDF --paper tabloid --scale 1:50 --orientation Landscape',

@@ -160,6 +160,8 @@ describe('the plan', () => {
       findings: [],
       reach: [],
       routes: [],
+      reading: [],
+      facing: { pairs: [], toHouse: [] },
       sight: {
         figures: [],
         visible: Float64Array.of(0.95, 0.1, 0.6, 0.8),

@@ -75,6 +75,8 @@ export function inventedReport(document: Document): Report {
       freeTime: 3,
     })),
     routes: [],
+    reading: [],
+    facing: { pairs: [], toHouse: [] },
     findings: (['note', 'caution', 'fail'] as const).map((severity) => ({
       code: 'room.edge',
       severity,
