@@ -162,7 +162,7 @@ function textBlocks(asked: PlotSheetRequest, request: PlotSheetRequest, width: n
     ...table('Sightlines', sightIntro(request), sightTable(request)),
     ...table(
       'Rows',
-      `${unit}. Each row over the next, towards the platform’s front edge. D and R: from the front viewer’s eye to the edge, along and up. N and T: from row to row, up and along. C: how far the line of sight passes above the front viewer’s eye. N for a C: the step from row to row that would give it over the head in line.`,
+      `${unit}. Each row over the next, towards the platform’s front edge. D and R: from the front viewer’s eye to the edge, along and up. N and T: from row to row, up and along. C: how far the line of sight passes above the front viewer’s eye. Head in line: the nearest row whose heads are straight in front; what the row sees is judged over it. N for a C: the step up to this row that would give it there, the rows before staying as they are.`,
       rakeTable(asked),
     ),
     ...table(

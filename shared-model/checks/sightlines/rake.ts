@@ -18,8 +18,6 @@ export interface RakeRow extends PlaneRow {
   readonly twoRows: RowClearance | null;
   /** Over the nearest row whose seats are in line with these: the one that counts where rows are staggered. */
   readonly inLine: RowClearance | null;
-  /** How many rows farther front that row is; 0 where there is none. */
-  readonly inLineRows: number;
   /** How `inLine` is judged, an index of CLEARANCE_BANDS; null when nobody sits in line before this row. */
   readonly level: ClearanceLevel | null;
 }
@@ -96,7 +94,6 @@ function rakeRow(row: PlaneRow, ahead: readonly PlaneRow[], focus: FocusPoint): 
     oneRow: over(ahead[0]),
     twoRows: over(ahead[1]),
     inLine,
-    inLineRows: nearest + 1,
     level: inLine && clearanceLevel(inLine.clearance),
   };
 }

@@ -33,7 +33,8 @@ function columnsOf(units: Units): Column[] {
     figure('N', 13),
     figure('T', 13),
     figure('C next row', 14),
-    figure('C two rows', 14),
+    { title: 'Head in line', parts: 14 },
+    figure('C over it', 14),
     ...NAMED_CLEARANCES.map((clearance) => figure(`N for ${formatLength(clearance, units)}`, 15)),
     { title: 'The row sees', parts: 38 },
   ];
@@ -44,14 +45,15 @@ function cellsOf(block: string, row: RakeRow, next: RowClearance, units: Units):
     `${block}${row.name}`,
     ...[next.distance, next.height, next.riser, next.rowDepth].map((length) => formatBare(length, units)),
     clearanceWords(next.clearance, units),
-    row.twoRows ? clearanceWords(row.twoRows.clearance, units) : '',
-    ...neededSteps(row, units),
+    row.inLine?.over ?? '',
+    row.inLine ? clearanceWords(row.inLine.clearance, units) : '',
+    ...neededSteps(row, next, units),
     row.level === null ? 'between the heads of the next row' : CLEARANCE_BANDS[row.level].words,
   ];
 }
 
-/** The steps that the head in line asks for, shared evenly by the rows up to it. */
-function neededSteps({ inLine, inLineRows }: RakeRow, units: Units): string[] {
+/** How high the step up to this row would have to be, the rows before it as they are: beside N, so that they compare. */
+function neededSteps({ inLine }: RakeRow, next: RowClearance, units: Units): string[] {
   if (!inLine) return NAMED_CLEARANCES.map(() => '');
-  return inLine.needed.map(({ riser }) => formatBare(riser / inLineRows, units));
+  return inLine.needed.map(({ riser }) => formatBare(next.riser + (riser - inLine.riser), units));
 }

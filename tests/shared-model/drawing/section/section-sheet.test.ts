@@ -118,15 +118,15 @@ describe('the table of the rows', () => {
       aSeatBlock({ y: -8000, rows: 3, riser: 150, rowDepth: 900, eyeHeight: 1200 }),
     );
     const { rows } = rakeTable(plotRequest(document));
-    expect(rows.map((cells) => cells.slice(0, 7))).toEqual([
-      ['B', '8000', '620', '150', '900', '72', ''],
-      ['C', '8900', '770', '150', '900', '66', '131'],
+    expect(rows.map((cells) => cells.slice(0, 8))).toEqual([
+      ['B', '8000', '620', '150', '900', '72', 'A', '72'],
+      ['C', '8900', '770', '150', '900', '66', 'B', '66'],
     ]);
     // N for C = (R + C)(D + T) / D - R with D 8000, R 620, T 900: 136.5, 169.875, 203.25.
-    expect(rows[0]?.slice(7)).toEqual(['137', '170', '203', 'between the heads in front']);
+    expect(rows[0]?.slice(8)).toEqual(['137', '170', '203', 'between the heads in front']);
   });
 
-  test('names the blocks where there are several, and what a staggered row needs a row', () => {
+  test('names the blocks where there are several, and what the last step to a staggered row would have to be', () => {
     const document = aDocument(
       aSeatBlock({ staggered: true, riser: 100, rows: 3 }),
       aSeatBlock({ id: 'rear', name: 'Circle', firstRow: '1', y: -9000, rows: 2 }),
@@ -134,7 +134,24 @@ describe('the table of the rows', () => {
     const { rows } = rakeTable(plotRequest(document));
     expect(rows.map(([row]) => row)).toEqual(['Circle 1', 'Circle 2', 'Stalls B', 'Stalls C']);
     const third = rakeFigures(document, SETUP, null).find(({ block }) => block === 'stalls')?.rows[2];
-    expect(rows[3]?.[9]).toBe(String(Math.round((third?.inLine?.needed[2]?.riser ?? NaN) / 2)));
+    // C stands over A, two steps of 100 before it; the first of them stays.
+    expect(rows[3]?.[6]).toBe('A');
+    expect(rows[3]?.[10]).toBe(String(Math.round((third?.inLine?.needed[2]?.riser ?? NaN) - 100)));
+  });
+
+  test('never contradicts itself: a step as high as asked for is a clearance as large, over the same head', () => {
+    const document = aDocument(
+      aSeatBlock({ staggered: true, rows: 5, riser: 20 }),
+      aSeatBlock({ id: 'rear', name: 'Rear', firstRow: 'F', y: -9300, rows: 4, riser: 160, staggered: true }),
+    );
+    const { rows } = rakeTable(plotRequest(document));
+    expect(rows).toHaveLength(8);
+    for (const cells of rows.filter((row) => row[6] !== '')) {
+      const [step, clearance] = [Number(cells[3]), Number(cells[7]?.replace('−', '-'))];
+      [60, 90, 120].forEach((wanted, index) =>
+        expect(`${cells[0]} ${step >= Number(cells[8 + index])}`).toBe(`${cells[0]} ${clearance >= wanted}`),
+      );
+    }
   });
 
   test('is printed', () => {
