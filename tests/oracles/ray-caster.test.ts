@@ -1,5 +1,5 @@
 /**
- * Visible shares against an independent ray caster (three 0.187 with three-mesh-bvh 0.9.17) on 200 seeded scenes with
+ * Visible shares against an independent ray caster (three 0.187 with three-mesh-bvh 0.9.17) on 1,000 seeded scenes with
  * all kinds of occluders: within 1 % at 128 x 128 rays.
  */
 
@@ -10,10 +10,10 @@ import { sharesByRays } from './ray-caster.ts';
 
 const SIZE = { seats: 3, targets: 2, occluders: 8, kinds: ['quad', 'box', 'capsule'] } as const;
 
-test('200 random scenes agree with the ray caster within 1 %', () => {
+test('1000 random scenes agree with the ray caster within 1 %', () => {
   let worst = 0;
   let partly = 0;
-  for (let seed = 1; seed <= 200; seed++) {
+  for (let seed = 1; seed <= 1000; seed++) {
     const scene = randomScene(seed, SIZE);
     const shares = visibleShares(scene);
     const rays = sharesByRays(scene, 128);
@@ -27,7 +27,7 @@ test('200 random scenes agree with the ray caster within 1 %', () => {
       ).toBeLessThan(0.01);
     });
   }
-  console.log(`worst difference ${(100 * worst).toFixed(3)} %; ${partly} of 1200 pairs partly hidden`);
+  console.log(`worst difference ${(100 * worst).toFixed(3)} %; ${partly} of 6000 pairs partly hidden`);
   // A comparison of windows that are all open or all hidden would prove little.
-  expect(partly).toBeGreaterThan(300);
+  expect(partly).toBeGreaterThan(1500);
 });

@@ -46,7 +46,9 @@ function coverWords(finding: Finding, cover: string): string {
   const loss = percent(figure(finding, 'loss'));
   if (typeof part !== 'string') return `${cover} hides most: ${loss} on average.`;
   const places = counted(figure(finding, 'hiddenFrom'));
-  const where = rowsInWords({ firstRow: hiddenFirstRow, lastRow: hiddenLastRow, blocks: hiddenBlocks });
+  const rows = rowsInWords({ firstRow: hiddenFirstRow, lastRow: hiddenLastRow, blocks: hiddenBlocks });
+  // As a rule they are the rows that were named just before.
+  const where = rows === rowsInWords(finding.detail) ? '' : rows;
   return `${cover} hides most: ${PARTS[part] ?? 'a part'} from ${places}${where}, ${loss} on average over the house.`;
 }
 
