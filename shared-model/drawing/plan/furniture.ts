@@ -1,9 +1,10 @@
 /** Tables, instrument stands, lamps, risers and free shapes from above. */
 
 import { instrumentStandModel, USUAL_FOOT_RADIUS } from '../../catalogue/instrument-stands.ts';
-import type { InstrumentStand, Lamp, Riser, Shape, Table } from '../../document/records.ts';
+import type { InstrumentStand, Lamp, Point, Riser, Shape, Table } from '../../document/records.ts';
 import { placed } from '../../geometry/frame.ts';
 import { centredRectangle, circle, hatching, line, polygon, polyline, roundedRectangle } from '../outline.ts';
+import type { Palette } from '../palette.ts';
 import type { PathItem, Primitive } from '../primitives.ts';
 import { DASH, WEIGHT } from '../style.ts';
 import { itemToPage, onPage, paint, pen, type PlanContext } from './context.ts';
@@ -72,6 +73,13 @@ function drawCable(context: PlanContext, lamp: Lamp): Primitive[] {
   return [
     ...cover,
     { kind: 'path', path: course, ...pen(palette.cable, WEIGHT.medium, DASH.short) },
+    ...drawSocket(at, palette),
+  ];
+}
+
+/** A square with a dot, of one size at every scale; the key to the signs shows the same. */
+export function drawSocket(at: Point, palette: Palette): Primitive[] {
+  return [
     { kind: 'path', path: centredRectangle(2, 2, at), fill: palette.paper, ...pen(palette.ink, WEIGHT.fine) },
     { kind: 'path', path: circle(at, 0.35), fill: palette.ink },
   ];

@@ -2,6 +2,7 @@
 
 import type { SightBand } from '../../checks/report.ts';
 import { circle, line, roundedRectangle } from '../outline.ts';
+import { drawSocket } from '../plan/furniture.ts';
 import type { Box, Primitive } from '../primitives.ts';
 import { bandMark, bandRim, BANDS, SIGHT_BANDS } from '../sight-bands.ts';
 import { ASCENT, CAP_HEIGHT, LEADING, TEXT, WEIGHT } from '../style.ts';
@@ -54,12 +55,17 @@ function bandSwatch(band: SightBand, { x, y }: Spot, ink: string): Primitive[] {
   ];
 }
 
+/** The sign of a socket is explained only where there is one. */
+export interface SignsShown {
+  readonly socket: boolean;
+}
+
 /** What the signs of the plan mean, in one or two rows of swatches with words. */
-export function signKey(at: Spot, width: number, tools: TextTools): Primitive[] {
+export function signKey(at: Spot, width: number, tools: TextTools, shown: SignsShown): Primitive[] {
   const { palette, measure } = tools;
   const drawn: Primitive[] = [];
   let [x, y] = [at.x, at.y];
-  for (const { words, draw } of SIGNS) {
+  for (const { words, draw } of signsOf(shown)) {
     const needed = SIGN_WIDTH + 1.6 + measure(words, SMALL.size, SMALL.weight);
     if (x > at.x && x + needed > at.x + width) [x, y] = [at.x, y + SIGN_ROW];
     const text = textLine(
@@ -74,9 +80,9 @@ export function signKey(at: Spot, width: number, tools: TextTools): Primitive[] 
 }
 
 /** Height of the sign key in a width. */
-export function signKeyHeight(width: number, { measure }: TextTools): number {
+export function signKeyHeight(width: number, { measure }: TextTools, shown: SignsShown): number {
   let [x, rows] = [0, 1];
-  for (const { words } of SIGNS) {
+  for (const { words } of signsOf(shown)) {
     const needed = SIGN_WIDTH + 1.6 + measure(words, SMALL.size, SMALL.weight);
     if (x > 0 && x + needed > width) [x, rows] = [0, rows + 1];
     x += needed + 4.5;
@@ -181,3 +187,22 @@ const SIGNS: readonly Sign[] = [
     ],
   },
 ];
+
+const SOCKET: Sign = {
+  words: 'socket',
+  draw: (at, { palette }) => {
+    const middle = { x: at.x + 5.4, y: at.y };
+    return [
+      {
+        kind: 'path',
+        path: across(at, 0, 4.4),
+        stroke: { colour: palette.cable, width: WEIGHT.medium, dash: [1, 0.8] },
+      },
+      ...drawSocket(middle, palette),
+    ];
+  },
+};
+
+function signsOf({ socket }: SignsShown): readonly Sign[] {
+  return socket ? [...SIGNS, SOCKET] : SIGNS;
+}

@@ -10,18 +10,14 @@ import { tableModel } from '../../catalogue/tables.ts';
 import { find, inSetup, placedInSetup } from '../../document/document.ts';
 import { floorHeightAt } from '../../document/levels.ts';
 import { kindWord } from '../../document/labels.ts';
-import {
-  formatAcross,
-  formatBare,
-  formatDepth,
-  formatFacing,
-  formatLength,
-} from '../../document/measures.ts';
+import { formatAcross, formatBare, formatDepth, formatFacing } from '../../document/measures.ts';
 import type { Instrument, PlacedRecord, Player, Stand, StandSide } from '../../document/records.ts';
 import { shortMarks } from '../plan/short-marks.ts';
 import { oneLine } from '../text.ts';
+import { cableNotes, cableRows } from './cable-rows.ts';
 import type { PlotSheetRequest } from './request.ts';
 import type { Table } from './table.ts';
+import { largeInstrumentNotes, pianoNotes, sizeOf } from './which-end.ts';
 
 export function marksTable(request: PlotSheetRequest): Table {
   const { document, setup, units } = request;
@@ -40,8 +36,16 @@ export function marksTable(request: PlotSheetRequest): Table {
       { title: 'Tilt', parts: 10 },
       { title: 'Notes', parts: notes },
     ],
-    rows: records.map((record) => markRow(request, record, marks.get(record.id) ?? '')),
+    rows: records.flatMap((record) => markRows(request, record, marks.get(record.id) ?? '')),
   };
+}
+
+/** The thing's own row, and under a lamp where its cable goes: the plan shows it, but nobody can lay it by eye. */
+function markRows(request: PlotSheetRequest, record: PlacedRecord, mark: string): string[][] {
+  const own = markRow(request, record, mark);
+  if (record.kind !== 'lamp') return [own];
+  const cable = cableRows(record, mark, request.units);
+  return [own, ...cable.map((cells) => ['', ...cells, ...own.slice(1 + cells.length).map(() => '')])];
 }
 
 function markRow(request: PlotSheetRequest, record: PlacedRecord, mark: string): string[] {
@@ -107,8 +111,6 @@ function notesOf(request: PlotSheetRequest, record: PlacedRecord): string[] {
 
 function ownNotes(request: PlotSheetRequest, record: PlacedRecord): string[] {
   const { units } = request;
-  const size = (...lengths: readonly number[]): string =>
-    lengths.map((each) => formatBare(each, units)).join(' × ');
   switch (record.kind) {
     case 'player':
       return playerNotes(request, record);
@@ -116,7 +118,7 @@ function ownNotes(request: PlotSheetRequest, record: PlacedRecord): string[] {
       return standNotes(request, record);
     case 'table':
       return [
-        `${size(record.width, record.depth)}, ${formatBare(record.height, units)} high`,
+        `${sizeOf([record.width, record.depth], units)}, ${formatBare(record.height, units)} high`,
         ...waiting(request, record.id),
       ];
     case 'instrumentStand':
@@ -124,18 +126,21 @@ function ownNotes(request: PlotSheetRequest, record: PlacedRecord): string[] {
     case 'seat':
       return [`${formatBare(record.height, units)} high`];
     case 'piano':
-      return [`lid ${record.lid === 'full' ? 'fully open' : record.lid === 'half' ? 'half open' : 'closed'}`];
+      return [
+        ...pianoNotes(record, units),
+        `lid ${record.lid === 'full' ? 'fully open' : record.lid === 'half' ? 'half open' : 'closed'}`,
+      ];
     case 'riser':
-      return [`${size(record.width, record.depth)}, ${formatBare(record.height, units)} high`];
+      return [`${sizeOf([record.width, record.depth], units)}, ${formatBare(record.height, units)} high`];
     case 'lamp':
-      return [`${formatBare(record.height, units)} high`, ...cableNotes(request, record)];
+      return [`${formatBare(record.height, units)} high`, ...cableNotes(record, units)];
     case 'shape':
       return [
         `${formatBare(record.height, units)} high`,
         record.fixed ? 'part of the building' : 'brought in',
       ];
     case 'largeInstrument':
-      return [];
+      return largeInstrumentNotes(record, units);
   }
 }
 
@@ -180,17 +185,6 @@ function waiting({ document, setup }: PlotSheetRequest, support: string): string
     .filter((each) => each.support === support)
     .map(instrumentName);
   return names.length > 0 ? [`for ${names.join(', ')}`] : [];
-}
-
-function cableNotes({ units }: PlotSheetRequest, lamp: PlacedRecord & { readonly kind: 'lamp' }): string[] {
-  if (lamp.cable.length === 0) return [];
-  let length = 0;
-  let from: { x: number; y: number } = lamp;
-  for (const point of lamp.cable) {
-    length += Math.hypot(point.x - from.x, point.y - from.y);
-    from = point;
-  }
-  return [`cable ${formatLength(length, units)}, ${lamp.cableCovered ? 'covered' : 'not covered'}`];
 }
 
 export function lowerFirst(words: string): string {

@@ -1,26 +1,30 @@
 /** What stands beside the plan: the scale bar, the key to signs and letters, and how to use the print. */
 
-import { placedInSetup } from '../../document/document.ts';
+import { inSetup, placedInSetup } from '../../document/document.ts';
 import { housePlaces } from '../../document/seating.ts';
 import { letterKey } from '../plan/short-marks.ts';
 import { SCALE_BAR_HEIGHT, scaleBar } from '../plan/scale-bar.ts';
 import type { Box, Primitive } from '../primitives.ts';
 import { firstNames } from './first-names.ts';
-import { notesHeight, signKey, signKeyHeight } from './legend.ts';
+import { notesHeight, signKey, signKeyHeight, type SignsShown } from './legend.ts';
 import type { PlotSheetRequest } from './request.ts';
 
 const GAP = 1.6;
 
 export function planKeyHeight(request: PlotSheetRequest, width: number): number {
-  return SCALE_BAR_HEIGHT + GAP + signKeyHeight(width, request);
+  return SCALE_BAR_HEIGHT + GAP + signKeyHeight(width, request, signsShown(request));
 }
 
 export function planKey(request: PlotSheetRequest, scale: number, box: Box): Primitive[] {
   const { units, palette } = request;
   return [
     scaleBar({ scale, units, palette, x: box.x, y: box.y, width: box.width }),
-    ...signKey({ x: box.x, y: box.y + SCALE_BAR_HEIGHT + GAP }, box.width, request),
+    ...signKey({ x: box.x, y: box.y + SCALE_BAR_HEIGHT + GAP }, box.width, request, signsShown(request)),
   ];
+}
+
+function signsShown({ document, setup }: PlotSheetRequest): SignsShown {
+  return { socket: inSetup(document, setup, 'lamp').some(({ cable }) => cable.length > 0) };
 }
 
 /** What the notes say of the plan beside them once it is drawn. */
