@@ -19,8 +19,9 @@ export async function ensureDependencies() {
 
 async function install() {
   if (areInstalled()) return true;
+  // Warnings about engines and deprecations are about what builds packages, and nothing the reader can act on.
   say('Installing the packages (once) ...');
-  return (await npm(['ci', '--no-audit', '--no-fund'])) === 0;
+  return (await npm(['ci', '--no-audit', '--no-fund', '--loglevel=error'])) === 0;
 }
 
 /** npm keeps a list of what it has installed; compare that with what is wanted. */
