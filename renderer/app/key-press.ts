@@ -1,4 +1,4 @@
-/** Whether a press of a key is what is written of it: `Mod+Shift+S`. */
+/** Whether a press of a key is what is written of it (`Mod+Shift+S`), and whether it counts where the focus is. */
 
 export interface Pressed {
   readonly key: string;
@@ -18,6 +18,32 @@ export function isPressed(keys: string, press: Pressed): boolean {
   const isSign = key.length === 1 && key.toLowerCase() === key.toUpperCase();
   if (!isSign && shift !== press.shiftKey) return false;
   return press.key.toLowerCase() === key.toLowerCase();
+}
+
+/**
+ * What has the focus: the plan (or nothing), a field with text that has not been taken over yet, a field without, an
+ * open menu, or any other control.
+ */
+export type Focus = 'plan' | 'typing' | 'field' | 'menu' | 'control';
+
+/** Keys that a field needs for its own text while there is some that is not taken over yet. */
+const FOR_TYPING: readonly string[] = ['Mod+Z', 'Mod+Shift+Z', 'Mod+Y', 'Mod+D'];
+
+/**
+ * Whether an action's key counts where the focus is. Single letters and signs keep clear of fields and of menus, which
+ * jump to what begins with a letter; all other keys of the plan belong to whatever control has the focus.
+ */
+export function countsAt(focus: Focus, keys: string, onPlan: boolean): boolean {
+  if (focus === 'plan') return true;
+  if (isSingle(keys)) return focus === 'control';
+  if (onPlan) return false;
+  if (focus === 'field') return keys !== 'Mod+D';
+  return focus !== 'typing' || !FOR_TYPING.includes(keys);
+}
+
+/** One letter or sign, with Shift or without. */
+function isSingle(keys: string): boolean {
+  return keys.replace(/^Shift\+(?=.)/, '').length === 1;
 }
 
 function partsOf(keys: string): { key: string; mod: boolean; alt: boolean; shift: boolean } {

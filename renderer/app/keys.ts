@@ -1,30 +1,35 @@
 /** From a key press to the action it stands for. */
 
 import type { Editor } from '../state/editor.svelte.ts';
-import { ACTIONS, type Action } from './actions.ts';
-import { isPressed } from './key-press.ts';
+import { ACTIONS, actionNamed, type Action } from './actions.ts';
+import { countsAt, isPressed, type Focus } from './key-press.ts';
 
 /** The action for a press, if it counts where the focus is and may be done now. */
 export function actionFor(event: KeyboardEvent, editor: Editor): Action | null {
   if (editor.questions.open.length > 0 || event.defaultPrevented) return null;
-  const focused = event.target instanceof Element ? event.target : null;
-  const onPlan = focused === document.body || focused?.closest('[data-plan]') !== null;
-  const isTyping = focused?.matches('input:not([type="checkbox"]), select, textarea') ?? false;
+  const focus = focusOf(event.target);
+  // A field that has something to take back has kept this key to itself.
+  if (focus === 'field' && isPressed('Escape', event)) return actionNamed('go.plan');
   const found = ACTIONS.find(
     (action) =>
-      !action.byBrowser && action.keys.some((keys) => counts(keys, action, onPlan) && isPressed(keys, event)),
+      !action.byBrowser &&
+      action.keys.some((keys) => isPressed(keys, event) && countsAt(focus, keys, action.onPlan)),
   );
-  if (!found || (isTyping && keepsForTyping(event))) return null;
-  return found.may(editor) ? found : null;
+  return found?.may(editor) ? found : null;
 }
 
-/** Single letters and signs count only on the plan, so that they never get in the way of typing or of a reader. */
-function counts(keys: string, action: Action, onPlan: boolean): boolean {
-  const isPlain = !keys.startsWith('Mod+') && !/^F\d+$/.test(keys) && !keys.startsWith('Alt+');
-  return onPlan || (!action.onPlan && !isPlain);
+function focusOf(target: EventTarget | null): Focus {
+  if (!(target instanceof Element) || target === document.body) return 'plan';
+  if (target.matches('input:not([type="checkbox"]), select, textarea'))
+    return holdsTyping(target) ? 'typing' : 'field';
+  if (target.closest('[role="menu"]')) return 'menu';
+  return target.closest('[data-plan]') ? 'plan' : 'control';
 }
 
-/** In a field, undo and copy belong to the field. */
-function keepsForTyping({ key, ctrlKey, metaKey }: KeyboardEvent): boolean {
-  return (ctrlKey || metaKey) && ['z', 'y', 'a', 'd'].includes(key.toLowerCase());
+/** Fields of the forms say by `data-settled` that what they show is the document's; others hold what is in them. */
+function holdsTyping(field: Element): boolean {
+  if (field instanceof HTMLSelectElement || field.hasAttribute('data-settled')) return false;
+  return field instanceof HTMLInputElement || field instanceof HTMLTextAreaElement
+    ? field.value !== ''
+    : false;
 }

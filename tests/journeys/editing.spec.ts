@@ -339,3 +339,51 @@ test('a marquee selects what lies wholly in it, and dragging moves all of it in 
   await page.keyboard.press('Escape');
   await expect(chosen).toHaveCount(0);
 });
+
+test('undo works right after an exact figure was typed, and Escape leads back to the plan', async ({
+  editor,
+  page,
+}) => {
+  const { keyboard } = page;
+  await editor.select(/^Viola/);
+  const across = editor.field('From the centre line');
+  const before = await across.inputValue();
+  await across.fill('999 SL');
+  await keyboard.press('Enter');
+  await expect(page.getByRole('button', { name: /^Undo move/ })).toBeVisible();
+  await keyboard.press('Control+z');
+  await expect(across).toHaveValue(before);
+  await keyboard.press('Control+y');
+  await expect(across).toHaveValue('999 SL');
+
+  // While something is typed, undo is the field's, and the first Escape takes back what was typed.
+  await across.fill('12');
+  await keyboard.press('Control+z');
+  await expect(page.getByRole('button', { name: /^Undo move/ })).toBeVisible();
+  await across.fill('34');
+  await keyboard.press('Escape');
+  await expect(across).toHaveValue('999 SL');
+  await expect(across).toBeFocused();
+  await keyboard.press('Escape');
+  await expect(editor.plan).toBeFocused();
+  await expect(across).toHaveValue('999 SL');
+});
+
+test('single keys work after a click on a tab or a button, and not in a field', async ({ editor, page }) => {
+  const { keyboard } = page;
+  const section = page.getByRole('region', { name: 'Section', exact: true });
+  const search = page.getByRole('searchbox');
+  await editor.showSetup('2 Hedgerow Dances');
+  await editor.settled();
+  await keyboard.press('1');
+  await editor.settled();
+  const close = await editor.ratio();
+  await keyboard.press('0');
+  await expect.poll(() => editor.ratio()).toBeGreaterThan(close);
+  await page.getByRole('button', { name: 'Larger' }).click();
+  await keyboard.press('s');
+  await expect(section).toBeVisible();
+  await search.press('s');
+  await expect(search).toHaveValue('s');
+  await expect(section).toBeVisible();
+});

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isPressed, type Pressed } from '../../../renderer/app/key-press.ts';
+import { countsAt, isPressed, type Pressed } from '../../../renderer/app/key-press.ts';
 import { keyWords } from '../../../renderer/app/key-words.ts';
 
 const press = (key: string, held: Partial<Pressed> = {}): Pressed => ({
@@ -33,6 +33,40 @@ describe('isPressed', () => {
     expect(isPressed('+', press('+', { shiftKey: true }))).toBe(true);
     expect(isPressed('Mod++', press('+', { ctrlKey: true }))).toBe(true);
     expect(isPressed('Mod+-', press('-', { ctrlKey: true }))).toBe(true);
+  });
+});
+
+describe('where a key counts', () => {
+  it('single letters and signs everywhere but in fields and menus', () => {
+    for (const keys of ['S', '0', '1', '+', '[', 'Shift+N']) {
+      expect([keys, countsAt('plan', keys, true), countsAt('control', keys, true)]).toEqual([
+        keys,
+        true,
+        true,
+      ]);
+      for (const focus of ['typing', 'field', 'menu'] as const) {
+        expect([keys, focus, countsAt(focus, keys, false)]).toEqual([keys, focus, false]);
+      }
+    }
+  });
+
+  it('arrows, Escape and Delete of the plan only on the plan', () => {
+    for (const keys of ['ArrowUp', 'Shift+ArrowLeft', 'Escape', 'Delete', 'Mod+A']) {
+      expect(countsAt('plan', keys, true)).toBe(true);
+      for (const focus of ['typing', 'field', 'menu', 'control'] as const) {
+        expect([keys, focus, countsAt(focus, keys, true)]).toEqual([keys, focus, false]);
+      }
+    }
+  });
+
+  it('undo and redo are a field’s own only while it holds text of its own', () => {
+    for (const keys of ['Mod+Z', 'Mod+Shift+Z', 'Mod+Y']) {
+      expect(countsAt('typing', keys, false)).toBe(false);
+      expect(countsAt('field', keys, false)).toBe(true);
+      expect(countsAt('control', keys, false)).toBe(true);
+    }
+    expect(countsAt('typing', 'Mod+S', false)).toBe(true);
+    expect(countsAt('field', 'Mod+D', false)).toBe(false);
   });
 });
 
