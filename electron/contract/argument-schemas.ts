@@ -24,6 +24,14 @@ const saveRequest = v.strictObject({
   replace: v.boolean(),
 });
 
+const workToKeep = v.strictObject({
+  name: fileName,
+  handle: v.nullable(handle),
+  hash: v.nullable(hash),
+  text,
+  recoveredFrom: v.nullable(key),
+});
+
 const settings = v.strictObject({
   theme: v.picklist(['system', 'light', 'dark']),
   units: v.picklist(['document', 'metric', 'imperial']),
@@ -53,7 +61,7 @@ export const ARGUMENT_SCHEMAS = {
   'files.demo': v.strictTuple([]),
   'recent.list': v.strictTuple([]),
   'recent.clear': v.strictTuple([]),
-  'recovery.keep': v.strictTuple([key, fileName, v.nullable(handle), text]),
+  'recovery.keep': v.strictTuple([key, workToKeep]),
   'recovery.drop': v.strictTuple([key]),
   'recovery.list': v.strictTuple([]),
   'recovery.read': v.strictTuple([key]),

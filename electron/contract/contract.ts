@@ -82,6 +82,26 @@ export interface RecentFile {
   readonly location: string;
 }
 
+export interface WorkToKeep {
+  readonly name: string;
+  /** The file it belongs to; null: never saved. */
+  readonly handle: Handle | null;
+  /** Of the file's bytes that this work began from; null: not known. */
+  readonly hash: string | null;
+  readonly text: string;
+  /** The kept work it was recovered from, which goes as soon as this is kept in its place; null: none. */
+  readonly recoveredFrom: string | null;
+}
+
+export interface RecoveredWork {
+  readonly name: string;
+  readonly handle: Handle | null;
+  /** Where the file is, for people. */
+  readonly location: string | null;
+  readonly hash: string | null;
+  readonly text: string;
+}
+
 /** Unsaved work found at start-up. */
 export interface Recoverable {
   readonly id: string;
@@ -125,10 +145,10 @@ export interface Contract {
   'recent.list': () => Result<readonly RecentFile[]>;
   'recent.clear': () => Result<null>;
   /** Keeps unsaved work; `key` names the open document in this window. */
-  'recovery.keep': (key: string, name: string, handle: Handle | null, text: string) => Result<null>;
+  'recovery.keep': (key: string, work: WorkToKeep) => Result<null>;
   'recovery.drop': (key: string) => Result<null>;
   'recovery.list': () => Result<readonly Recoverable[]>;
-  'recovery.read': (id: string) => Result<{ text: string; handle: Handle | null; name: string }>;
+  'recovery.read': (id: string) => Result<RecoveredWork>;
   'recovery.discard': (id: string) => Result<null>;
   'settings.read': () => Result<Settings>;
   'settings.write': (settings: Settings) => Result<null>;

@@ -118,9 +118,10 @@ type RecoveryChannel = Extract<keyof Handlers, `recovery.${string}`>;
 
 function recoveryHandlers({ recovery, handles, state }: Services): Pick<Handlers, RecoveryChannel> {
   return {
-    'recovery.keep': (key, name, handle, text) =>
+    'recovery.keep': (key, { handle, recoveredFrom, ...work }) =>
       settled(state, async () => {
-        await recovery.keep(key, { name, path: handle === null ? null : handles.pathOf(handle), text });
+        const path = handle === null ? null : handles.pathOf(handle);
+        await recovery.keep(key, { ...work, path }, recoveredFrom);
         return null;
       }),
     'recovery.drop': (key) => settled(state, () => recovery.drop(key).then(() => null)),
@@ -135,8 +136,8 @@ function recoveryHandlers({ recovery, handles, state }: Services): Pick<Handlers
       ),
     'recovery.read': (id) =>
       settled(state, async () => {
-        const { text, path, name } = await recovery.read(id);
-        return { text, name, handle: path === null ? null : handles.handleOf(path) };
+        const { text, path, name, hash } = await recovery.read(id);
+        return { text, name, handle: path === null ? null : handles.handleOf(path), location: path, hash };
       }),
     'recovery.discard': (id) => settled(state, () => recovery.discard(id).then(() => null)),
   };

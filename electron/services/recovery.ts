@@ -17,6 +17,8 @@ const ENTRY_SCHEMA = v.object({
   name: v.string(),
   /** The file it belongs to; null: never saved. */
   path: v.nullable(v.string()),
+  /** SHA-256 of the file that the work began from; null: not known, as in entries of older versions. */
+  hash: v.optional(v.nullable(v.string()), null),
   savedAt: v.string(),
   /** Counts up with every autosave, because clocks can go backwards. */
   count: v.number(),
@@ -29,11 +31,13 @@ export type RecoveryEntry = v.InferOutput<typeof ENTRY_SCHEMA>;
 export interface KeptWork {
   readonly name: string;
   readonly path: string | null;
+  readonly hash: string | null;
   readonly text: string;
 }
 
 export interface Recovery {
-  keep(key: string, work: KeptWork): Promise<void>;
+  /** `instead`: the id of an entry that this work was opened from; it goes once the work is safe under its own. */
+  keep(key: string, work: KeptWork, instead?: string | null): Promise<void>;
   drop(key: string): Promise<void>;
   /** What may be offered, newest first. */
   list(): Promise<{ readonly id: string; readonly entry: RecoveryEntry }[]>;
@@ -78,7 +82,7 @@ export function createRecovery({ fs, state, now, owner = ownerOf(process.pid) }:
   };
 
   return {
-    async keep(key, work) {
+    async keep(key, work, instead = null) {
       const id = idOf(key);
       live.add(id);
       count += 1;
@@ -88,6 +92,7 @@ export function createRecovery({ fs, state, now, owner = ownerOf(process.pid) }:
         { ...work, savedAt: now().toISOString(), count, owner },
         { backup: true },
       );
+      if (instead !== null && instead !== id) await remove(instead);
     },
     drop: (key) => remove(idOf(key)),
     async list() {

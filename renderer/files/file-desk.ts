@@ -20,7 +20,7 @@ export interface FileIdentity {
   readonly readOnly: boolean;
   /** Names the unsaved work in the shell's recovery store. */
   readonly key: string;
-  /** The kept work this concert was recovered from; it goes once the concert is safely in a file. */
+  /** The kept work this concert was recovered from; it goes once the concert is kept anew or safely in a file. */
   readonly recoveredFrom: string | null;
 }
 
@@ -132,11 +132,12 @@ export class FileDesk {
   async recover(id: string): Promise<boolean> {
     const answer = await this.#parts.host.call('recovery.read', id);
     if (!answer.ok) return this.#failed(answer.error.message);
-    const { text, handle, name } = answer.value;
+    const { text, ...file } = answer.value;
     const reading = readDocument(text);
-    if (!reading.ok) return this.#failed(`${name}: ${reading.problem.message}`);
+    if (!reading.ok) return this.#failed(`${file.name}: ${reading.problem.message}`);
     this.#parts.concert.open(reading.document, false);
-    this.#become({ ...nowhere(name), handle, recoveredFrom: id });
+    // With the hash that the work began from, a save tells the untouched file from one that changed since.
+    this.#become({ ...nowhere(file.name), ...file, recoveredFrom: id });
     return true;
   }
 

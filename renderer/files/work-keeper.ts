@@ -47,8 +47,10 @@ export class WorkKeeper {
     return unsaved ? this.#afterOthers(() => this.#keep(unsaved)) : this.#calls;
   }
 
-  async #keep({ document, identity: { key, name, handle } }: Unsaved): Promise<void> {
-    const answer = await this.#host.call('recovery.keep', key, name, handle, writeDocument(document));
+  async #keep({ document, identity }: Unsaved): Promise<void> {
+    const { key, name, handle, hash, recoveredFrom } = identity;
+    const work = { name, handle, hash, recoveredFrom, text: writeDocument(document) };
+    const answer = await this.#host.call('recovery.keep', key, work);
     if (answer.ok) this.#kept = key;
     if (answer.ok === this.#complained) this.#trouble(answer.ok ? null : answer.error.message);
     this.#complained = !answer.ok;

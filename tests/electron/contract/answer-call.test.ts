@@ -15,6 +15,8 @@ const PLOT = {
   options: { paper: 'A3', orientation: 'auto', scale: 50 },
 } as const;
 
+const WORK = { name: 'Trio', handle: null, hash: null, text: '{}', recoveredFrom: null };
+
 /** One good call of every channel. */
 const GOOD: { readonly [C in Channel]: Arguments<C> } = {
   'app.hello': [],
@@ -27,7 +29,7 @@ const GOOD: { readonly [C in Channel]: Arguments<C> } = {
   'files.demo': [],
   'recent.list': [],
   'recent.clear': [],
-  'recovery.keep': ['key-1', 'Trio', null, '{}'],
+  'recovery.keep': ['key-1', WORK],
   'recovery.drop': ['key-1'],
   'recovery.list': [],
   'recovery.read': [HANDLE],
@@ -105,7 +107,9 @@ describe('single values that must not pass', () => {
     ['plot.render', [{ ...PLOT, options: { ...PLOT.options, paper: 'A0' } }]],
     ['plot.render', [{ ...PLOT, setup: '../x' }]],
     ['recovery.read', ['../settings']],
-    ['recovery.keep', ['a/b', 'Trio', null, '']],
+    ['recovery.keep', ['a/b', WORK]],
+    ['recovery.keep', ['key-1', { ...WORK, recoveredFrom: '../settings' }]],
+    ['recovery.keep', ['key-1', { ...WORK, hash: 'none' }]],
     ['settings.write', [{ theme: 'dark', units: 'metric', paper: 'x'.repeat(100) }]],
   ])('%s %j', async (channel, args) => {
     const { outcome } = await answerCall(noting().handlers, channel, args, failOnBug);

@@ -91,7 +91,13 @@ it('npm start says why there is no window, serves the editor, and passes on its 
 
 it('unsaved work survives a kill and is offered at the next start, but not to another program meanwhile', async () => {
   const first = start([]);
-  const kept = await call(await addressOf(first), 'recovery.keep', 'key', 'Trio', null, 'half done');
+  const kept = await call(await addressOf(first), 'recovery.keep', 'key', {
+    name: 'Trio',
+    handle: null,
+    hash: null,
+    text: 'half done',
+    recoveredFrom: null,
+  });
   expect(kept).toEqual({ ok: true, value: null });
   const beside = start([], first.state);
   expect(await call(await addressOf(beside), 'recovery.list')).toEqual({ ok: true, value: [] });

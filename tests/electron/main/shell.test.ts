@@ -272,7 +272,8 @@ describe('windows and work', () => {
 
   it('a window that died can be opened again, and its kept work is offered', async () => {
     const event = { sender: window.webContents, senderFrame: window.webContents.mainFrame };
-    await listener(event, 'recovery.keep', ['key', 'Trio', null, '{}']);
+    const work = { name: 'Trio', handle: null, hash: null, text: '{}', recoveredFrom: null };
+    await listener(event, 'recovery.keep', ['key', work]);
     expect(await listener(event, 'recovery.list', [])).toMatchObject({ value: [] });
     electron.dialog.showMessageBox.mockResolvedValueOnce({ response: 0 });
     window.webContents.emit('render-process-gone');

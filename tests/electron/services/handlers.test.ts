@@ -10,6 +10,7 @@ import { testShell, type TestShell } from '../../helpers/services.ts';
 
 const TEXT = writeDocument(aDocument());
 const OTHER = writeDocument(aDocument(aConcert({ name: 'Another evening' })));
+const WORK = { name: 'Trio', handle: null, hash: null, text: OTHER, recoveredFrom: null };
 
 function value<T>(result: Result<T>): T {
   if (!result.ok) throw new Error(`${result.error.code}: ${result.error.message}`);
@@ -102,7 +103,9 @@ describe('save and open', () => {
     expect(code(await handlers['files.list'](made))).toBe('file.unknownHandle');
     expect(code(await handlers['files.inFolder'](made, 'a.standlines'))).toBe('file.unknownHandle');
     expect(code(await handlers['files.save'](request(made)))).toBe('file.unknownHandle');
-    expect(code(await handlers['recovery.keep']('key', 'name', made, ''))).toBe('file.unknownHandle');
+    expect(code(await handlers['recovery.keep']('key', { ...WORK, handle: made }))).toBe(
+      'file.unknownHandle',
+    );
   });
 });
 
@@ -175,13 +178,14 @@ describe('what is remembered', () => {
 
   it('unsaved work with the file it belongs to', async () => {
     const shell = testShell();
-    const { handle } = await savedFile(shell);
-    expect(code(await shell.handlers['recovery.keep']('key', 'Trio', handle, OTHER))).toBe('ok');
+    const { handle, hash } = await savedFile(shell);
+    const kept = { ...WORK, handle, hash };
+    expect(code(await shell.handlers['recovery.keep']('key', kept))).toBe('ok');
     shell.services.recovery.disown();
     const [offered] = value(await shell.handlers['recovery.list']());
     expect(offered).toMatchObject({ name: 'Trio', location: join(shell.folder, 'trio.standlines') });
     const work = value(await shell.handlers['recovery.read'](offered?.id ?? ''));
-    expect(work).toEqual({ name: 'Trio', text: OTHER, handle });
+    expect(work).toEqual({ name: 'Trio', text: OTHER, handle, hash, location: offered?.location });
     expect(code(await shell.handlers['recovery.discard'](offered?.id ?? ''))).toBe('ok');
     expect(value(await shell.handlers['recovery.list']())).toEqual([]);
   });

@@ -1,7 +1,7 @@
 /** Unsaved work: kept, offered to the right program, and never deleted but by choice. */
 
 import { spawn } from 'node:child_process';
-import { readdirSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { nodeFs } from '../../../electron/services/fs.ts';
@@ -12,7 +12,7 @@ import { temporaryFolder } from '../../helpers/folders.ts';
 /** No process can have this number on Linux (the largest is 4,194,304), macOS or Windows' practice. */
 const DEAD: Owner = { pid: 99_999_999, started: '1' };
 
-const WORK = { name: 'Trio', path: '/home/somebody/trio.standlines', text: '{"a": 1}' };
+const WORK = { name: 'Trio', path: '/home/somebody/trio.standlines', hash: 'f'.repeat(64), text: '{"a": 1}' };
 
 function recoveryOf(state: string, owner?: Owner, now = () => new Date('2027-02-13T19:00:00Z')) {
   return createRecovery({ fs: nodeFs, state, now, ...(owner ? { owner } : {}) });
@@ -104,4 +104,32 @@ it('falls back to the autosave before when the last one is damaged, and never th
   writeFileSync(join(folder, 'notes.txt'), 'not ours');
   const offered = await recoveryOf(state).list();
   expect(offered.map(({ entry }) => entry.text)).toEqual(['earlier']);
+});
+
+it('work that was opened from an entry takes its place, and the entry stays while that fails', async () => {
+  const state = temporaryFolder();
+  await recoveryOf(state, DEAD).keep('a', { ...WORK, text: 'before' });
+  const recovery = recoveryOf(state);
+  const [opened] = await recovery.list();
+  const full = createRecovery({
+    fs: { ...nodeFs, rename: () => Promise.reject(new Error('full')) },
+    state,
+    now: () => new Date(),
+  });
+  await expect(full.keep('b', { ...WORK, text: 'after' }, opened?.id)).rejects.toThrow('full');
+  expect((await recovery.list()).map(({ entry }) => entry.text)).toEqual(['before']);
+  await recovery.keep('b', { ...WORK, text: 'after' }, opened?.id);
+  recovery.disown();
+  expect((await recovery.list()).map(({ entry }) => entry.text)).toEqual(['after']);
+});
+
+it('reads entries of older versions, which do not say what the file held', async () => {
+  const state = temporaryFolder();
+  await recoveryOf(state, DEAD).keep('a', WORK);
+  const folder = join(state, 'recovery');
+  const [name = ''] = readdirSync(folder);
+  const { hash, ...older } = JSON.parse(readFileSync(join(folder, name), 'utf8')) as Record<string, unknown>;
+  expect(hash).toBe(WORK.hash);
+  writeFileSync(join(folder, name), JSON.stringify(older));
+  expect((await recoveryOf(state).list()).map(({ entry }) => entry.hash)).toEqual([null]);
 });

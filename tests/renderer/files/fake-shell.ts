@@ -6,6 +6,8 @@ import { createHash } from 'node:crypto';
 export class FakeShell implements Host {
   readonly files = new Map<string, string>();
   readonly kept = new Map<string, string>();
+  /** To which file kept work belongs, and what that held when the work began; in no file when it is not here. */
+  readonly keptFiles = new Map<string, { readonly handle: string | null; readonly hash: string | null }>();
   readonly calls: Channel[] = [];
   /** Answers the next save with this fault. */
   nextFault: Fault | null = null;
@@ -39,8 +41,10 @@ export class FakeShell implements Host {
       this.files.set(handle, text);
       return done({ handle, name: handle, location: `/home/${handle}`, hash: hashOf(text), warning: null });
     },
-    'recovery.keep': async (key, _name, _handle, text) => {
+    'recovery.keep': async (key, { handle, hash, text, recoveredFrom }) => {
       this.kept.set(key, text);
+      this.keptFiles.set(key, { handle, hash });
+      if (recoveredFrom !== null) this.kept.delete(recoveredFrom);
       return done(null);
     },
     'recovery.drop': async (key) => {
@@ -53,7 +57,9 @@ export class FakeShell implements Host {
     },
     'recovery.read': async (id) => {
       const text = this.kept.get(id);
-      return text === undefined ? failed('recovery.gone') : done({ text, handle: null, name: 'Recovered' });
+      if (text === undefined) return failed('recovery.gone');
+      const { handle = null, hash = null } = this.keptFiles.get(id) ?? {};
+      return done({ text, handle, hash, location: handle && `/home/${handle}`, name: 'Recovered' });
     },
   };
 

@@ -11,6 +11,7 @@ import {
   type TroubleChoice,
   type UnsavedChoice,
 } from '../../../renderer/files/file-desk.ts';
+import { WorkKeeper } from '../../../renderer/files/work-keeper.ts';
 import * as concerts from '../../../renderer/state/open-concert.ts';
 import { aDocument, aPlayer, aStand } from '../../helpers/build.ts';
 import { FakeShell } from './fake-shell.ts';
@@ -281,6 +282,16 @@ describe('coming back to the window', () => {
   });
 });
 
+/** Work on a file that was kept and never saved, opened again as after a crash. */
+async function recoverAfterWorkOn(handle: string): Promise<void> {
+  await desk.open(handle);
+  concert.moveStand(321);
+  const keeper = new WorkKeeper(shell, () => undefined);
+  keeper.changed({ document: concert.settled, identity: desk.identity });
+  await keeper.flush();
+  expect(await desk.recover(desk.identity.key)).toBe(true);
+}
+
 describe('recovering', () => {
   it('is unsaved, and the kept work goes only after a save', async () => {
     shell.kept.set('old', writeDocument(aDocument(aStand({ x: 321 }))));
@@ -291,6 +302,21 @@ describe('recovering', () => {
     expect(await desk.save()).toBe(true);
     expect(shell.kept.has('old')).toBe(false);
     expect(onDisk('rescued').records.get('stand-1')).toMatchObject({ x: 321 });
+  });
+
+  it('saves to its own file without a question while that holds what the work began from', async () => {
+    await recoverAfterWorkOn('trio');
+    expect(await desk.save()).toBe(true);
+    expect(asked).toEqual([]);
+    expect(onDisk('trio').records.get('stand-1')).toMatchObject({ x: 321 });
+  });
+
+  it('asks what to do when its file has changed since', async () => {
+    await recoverAfterWorkOn('trio');
+    shell.files.set('trio', writeDocument(aDocument(aStand({ x: 77 }))));
+    expect(await desk.save()).toBe(false);
+    expect(asked).toEqual(['conflict']);
+    expect(onDisk('trio').records.get('stand-1')).toMatchObject({ x: 77 });
   });
 });
 

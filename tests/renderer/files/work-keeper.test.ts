@@ -42,6 +42,14 @@ describe('WorkKeeper', () => {
     expect(shell.kept.get('k')).toContain('"x": 29');
   });
 
+  it('keeps recovered work in place of what it was recovered from', async () => {
+    shell.kept.set('old', 'before');
+    const { document, identity } = unsaved(1);
+    keeper.changed({ document, identity: { ...identity, recoveredFrom: 'old' } });
+    await keeper.flush();
+    expect([...shell.kept.keys()]).toEqual(['k']);
+  });
+
   it('takes kept work back once everything is saved', async () => {
     keeper.changed(unsaved(1));
     await keeper.flush();
