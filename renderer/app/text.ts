@@ -561,7 +561,7 @@ const english = {
     },
     recovery: {
       title: 'Unsaved work was found',
-      words: 'Standlines ended before this was saved. Nothing is thrown away until you say so.',
+      words: 'This was not saved before the window closed. Nothing is thrown away until you say so.',
       at: (when: string) => `kept ${when}`,
       never: 'never saved to a file',
       open: 'Open it',

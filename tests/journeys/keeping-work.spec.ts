@@ -172,3 +172,39 @@ test('a file that another program has changed can be loaded when the user comes 
   await expect(page.getByRole('tab', { name: '1 Theirs' })).toBeVisible();
   await expect(alert).toHaveCount(0);
 });
+
+test('after a reload the file is open behind the question, and recovered work is saved to it', async ({
+  editor,
+  page,
+  program,
+}) => {
+  await editor.saveAs('own');
+  await editor.select(/^Viola/);
+  await editor.field('From the centre line').fill('1234 SL');
+  await page.keyboard.press('Enter');
+  await expect.poll(() => keptTexts(program.home), { timeout: 5000 }).toContain('1234');
+  page.on('dialog', (leaving) => void leaving.accept());
+  await page.reload();
+  await expect(editor.dialog).toContainText('This was not saved before the window closed.');
+  await expect(page.locator('h1').first()).toContainText('own.standlines');
+  await editor.dialog.getByRole('button', { name: 'Decide later' }).click();
+  await expect(editor.title).toContainText('own.standlines');
+
+  // What is opened takes the place of what was offered: after another reload there is one entry, not two.
+  await page.reload();
+  await editor.dialog.getByRole('button', { name: 'Open it' }).click();
+  await expect(page.getByText('not saved yet')).toBeVisible();
+  const keptFiles = () => readdirSync(join(program.home, 'state', 'recovery')).join();
+  const before = keptFiles();
+  await expect.poll(keptFiles, { timeout: 5000 }).not.toBe(before);
+  await expect.poll(() => keptFiles().split(',').length, { timeout: 5000 }).toBe(1);
+  await page.reload();
+  await expect(editor.dialog.getByRole('listitem')).toHaveCount(1);
+  await editor.dialog.getByRole('button', { name: 'Open it' }).click();
+  await editor.select(/^Viola/);
+  await expect(editor.field('From the centre line')).toHaveValue('1234 SL');
+  await page.keyboard.press('Control+s');
+  await expect(editor.title).toContainText(/own\.standlines.*(?<!not )saved(?! yet)/);
+  await expect(editor.dialog).toBeHidden();
+  expect(readFileSync(join(program.home, 'own.standlines'), 'utf8')).toContain('1234');
+});

@@ -1,0 +1,14 @@
+/** When pieces of unsaved work were kept, in words that tell them apart. */
+
+/** One text each, in the order given: to the minute, and with seconds where two would read the same. */
+export function keptTimes(kept: readonly { readonly savedAt: string }[], locale: string): string[] {
+  const dates = kept.map(({ savedAt }) => new Date(savedAt));
+  const written = (timeStyle: 'short' | 'medium') => {
+    const format = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle });
+    return dates.map((date) => format.format(date));
+  };
+  const exact = written('medium');
+  return written('short').map((time, index, all) =>
+    all.indexOf(time) === all.lastIndexOf(time) ? time : (exact[index] ?? time),
+  );
+}
