@@ -127,12 +127,13 @@ function addFigures(request: LabelRequest, stood: Map<LabelRequest, PlacedLabel>
   else if (before) stood.set(request, stand(before, search));
 }
 
-/** What a place costs: a mm2 of something else covered or nearly so, a leader over text, a mm of it over a thing, parts left out. */
+/** What a place costs: a mm2 of something else covered or nearly so, a leader over text, over a thing and a mm of it there, parts left out. */
 const COST = {
   covered: 0.8,
   near: 0.12,
   mostCovered: 14,
   leaderOverText: 5,
+  leaderOverAnother: 6,
   leaderOverThing: 1.2,
   noName: 4.5,
   stacked: 3,
@@ -209,8 +210,7 @@ function costOf(request: LabelRequest, { box, bias, ring }: RingSpot, search: Se
   const overText = hasLeader && leaderCrosses(request, box, texts);
   const hasFigures = request.figures.length > 0;
   if (hasFigures && (!isClear || overText)) return Infinity;
-  const overThings =
-    hasFigures && hasLeader ? leaderOverThings(request, box, search) * COST.leaderOverThing : 0;
+  const overThings = hasLeader ? leaderCost(request, box, search) : 0;
   const hidden = Math.min(covered * COST.covered + nearArea * COST.near, COST.mostCovered);
   return bias + ring.cost + hidden + overThings + (overText && ring.leader ? COST.leaderOverText : 0);
 }
@@ -256,23 +256,29 @@ function leaderBoxes({ request: { target }, box }: Pick<PlacedLabel, 'request' |
 }
 
 /** The sign at the thing's point, which the leader runs into, mm. */
-const OWN_END = 1.8;
+export const OWN_END = 1.8;
 
 function leaderCrosses(request: LabelRequest, box: Box, texts: Occupancy): boolean {
   return leaderBoxes({ request, box }).some((piece) => texts.isTaken(piece));
 }
 
 /**
- * Millimetres that a leader runs over other things. It may cross what its thing stands on or under, but nothing else:
- * infinite then.
+ * What a leader over other things costs: there it is easily overlooked, and the label seems to belong to them. That of a
+ * label with figures may cross what its thing stands on or under, and that not far, but nothing else: infinite then.
  */
-function leaderOverThings(request: LabelRequest, box: Box, { items, solid }: Search): number {
+function leaderCost(request: LabelRequest, box: Box, { items, solid }: Search): number {
   const outside = leaderBoxes({ request, box }).filter((piece) => overlapArea(request.item, piece) === 0);
   const over = outside.filter((piece) => items.isTaken(piece));
   if (over.length === 0) return 0;
+  const cost = over.length * COST.leaderOverThing;
+  if (request.figures.length === 0) return COST.leaderOverAnother + cost;
+  if (over.length > FAR_OVER) return Infinity;
   const others = solid.filter((item) => !boxContains(item, { ...request.target, width: 0, height: 0 }));
-  return over.some((piece) => others.some((item) => boxesOverlap(item, piece))) ? Infinity : over.length;
+  return over.some((piece) => others.some((item) => boxesOverlap(item, piece))) ? Infinity : cost;
 }
+
+/** Beyond this, mm, a line over a thing leads the eye to the thing's end rather than to what stands on it. */
+const FAR_OVER = 6;
 
 /** The free place of the whole area that is nearest to the thing; null when the area is full or has no bounds. */
 function anywhere(request: LabelRequest, search: Search): PlacedLabel | null {

@@ -88,6 +88,7 @@ export function nameOf(context: Pick<PlanContext, 'held'>, record: PlacedRecord)
   if (record.kind === 'player') return heldNames(context, record);
   if (record.kind === 'piano') return pianoModel(record.model)?.name ?? '';
   if (record.kind === 'largeInstrument') return largeInstrumentModel(record.model)?.name ?? '';
+  if (record.kind === 'lamp') return 'Lamp';
   return '';
 }
 

@@ -13,7 +13,14 @@ import { ASCENT, CAP_HEIGHT, DESCENT, TEXT, WEIGHT } from '../style.ts';
 import { fitted, textLine, type Type } from '../text.ts';
 import { onPage, pen, type PlanContext } from './context.ts';
 import { centreLineBox } from './datum.ts';
-import { leaderStart, placeLabels, type LabelPlaces, type PlacedLabel, type Size } from './label-places.ts';
+import {
+  leaderStart,
+  OWN_END,
+  placeLabels,
+  type LabelPlaces,
+  type PlacedLabel,
+  type Size,
+} from './label-places.ts';
 import { houseBoxes } from './house-shown.ts';
 import { pageEdge } from './page-edge.ts';
 import { toothBoxes } from './platform.ts';
@@ -50,8 +57,11 @@ export function findLabelPlaces(context: PlanContext, drawn: readonly Primitive[
 /** What labels are drawn with, whatever they stand on. */
 type LabelTools = Pick<PlanContext, 'palette' | 'measure'>;
 
+/** The ground that leaders are seen on lies under all labels, so that it takes nothing from another label. */
 export function drawLabels(context: LabelTools, { placed }: LabelPlaces): GroupPrimitive[] {
-  return placed.map((label) => drawLabel(context, label));
+  const halos = placed.filter(({ leader }) => leader).flatMap((label) => leaderHalo(context, label));
+  const ground: GroupPrimitive[] = halos.length > 0 ? [{ kind: 'group', children: halos }] : [];
+  return [...ground, ...placed.map((label) => drawLabel(context, label))];
 }
 
 /** With no longer a name than a label has room for. */
@@ -148,6 +158,19 @@ function drawLeader({ palette }: LabelTools, { request: { target }, box }: Place
     { kind: 'path', path: circle(target, 0.4), fill: palette.ink },
   ];
 }
+
+/** Paper on both sides of a leader, as long as it is not at the thing's own sign: a hair line is lost among others. */
+function leaderHalo({ palette }: LabelTools, { request: { target }, box }: PlacedLabel): Primitive[] {
+  const start = leaderStart(box, target);
+  const length = Math.hypot(target.x - start.x, target.y - start.y);
+  if (length <= OWN_END) return [];
+  const share = (length - OWN_END) / length;
+  const end = { x: start.x + (target.x - start.x) * share, y: start.y + (target.y - start.y) * share };
+  return [{ kind: 'path', path: line(start, end), ...pen(palette.paper, HALO) }];
+}
+
+/** Width of the paper about a leader, mm. */
+const HALO = 0.9;
 
 /** Crosses at the very points that the figures are measured to, legible on whatever they lie on. */
 export function drawCrosses(context: PlanContext): GroupPrimitive[] {
