@@ -6,13 +6,18 @@ import { formatLength, type Units } from '#model/document/measures.ts';
 const LENGTH_REFUSED =
   /(?<!staffSize): (-?[\d.]+) is not allowed; give a length from (-?[\d.]+) to (-?[\d.]+) mm/;
 
+/** "Viola would be more than 50000 mm from the platform". */
+const TOO_FAR = /more than (\d+) mm from the platform/;
+
 /** The limits become "about" so much, for in feet and inches they are no round figures. */
 export function refusalWords(reason: string, units: Units): string {
   if (units === 'metric') return reason;
   const inUnits = (length: string): string => formatLength(Number(length), units);
-  return reason.replace(
-    LENGTH_REFUSED,
-    (_, given: string, least: string, most: string) =>
-      `: ${inUnits(given)} is not allowed; give a length from about ${inUnits(least)} to about ${inUnits(most)}`,
-  );
+  return reason
+    .replace(TOO_FAR, (_, limit: string) => `more than about ${inUnits(limit)} from the platform`)
+    .replace(
+      LENGTH_REFUSED,
+      (_, given: string, least: string, most: string) =>
+        `: ${inUnits(given)} is not allowed; give a length from about ${inUnits(least)} to about ${inUnits(most)}`,
+    );
 }

@@ -1,11 +1,13 @@
 /** Moves items on the plan. */
 
-import type { Millimetres, Point } from '../document/records.ts';
-import type { Command } from './command.ts';
+import { platformOf, type Document } from '../document/document.ts';
+import { isPlaced, type Millimetres, type Point } from '../document/records.ts';
+import { depthInPolygon } from '../geometry/polygon.ts';
+import { refuse, type Command } from './command.ts';
 import { editsOf, propose } from './propose.ts';
 import { movedTo } from './spots.ts';
 import { movables } from './targets.ts';
-import { namesOf } from './words.ts';
+import { nameOf, namesOf } from './words.ts';
 
 export interface Move {
   readonly ids: readonly string[];
@@ -27,12 +29,30 @@ export interface PlaceAt extends Point {
   readonly id: string;
 }
 
-/** Puts one item at an exact spot. */
+/** How far off the platform a thing may be put by its figures: farther is a slip of the fingers. Common practice, no source. */
+export const FARTHEST_ITEM: Millimetres = 50_000;
+
+/** The same for seats and places of the house; halls and open-air grounds reach much farther than things. */
+export const FARTHEST_PLACE: Millimetres = 200_000;
+
+/** Puts one item at an exact spot, which must not be farther off the platform than anybody means. */
 export const placeAt: Command<PlaceAt> = (document, { id, x, y }) => {
   const targets = movables(document, [id]);
   if (!targets.ok) return targets;
   const [record] = targets.records;
+  const limit = isPlaced(record) ? FARTHEST_ITEM : FARTHEST_PLACE;
+  const far = distanceToPlatform(document, { x, y });
+  // What a file holds from before may be farther off; it can always be brought nearer.
+  if (far > limit && far > distanceToPlatform(document, record)) {
+    return refuse(
+      `${nameOf(document, record)} would be more than ${limit} mm from the platform; give a spot nearer to it.`,
+    );
+  }
   return propose(document, editsOf([movedTo(record, { x, y })]), {
     label: `move ${namesOf(document, targets.records)}`,
   });
 };
+
+function distanceToPlatform(document: Document, spot: Point): Millimetres {
+  return Math.max(0, -depthInPolygon(spot, platformOf(document).outline));
+}

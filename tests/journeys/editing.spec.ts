@@ -387,3 +387,19 @@ test('single keys work after a click on a tab or a button, and not in a field', 
   await expect(search).toHaveValue('s');
   await expect(section).toBeVisible();
 });
+
+test('a figure far outside the house is refused in words, and what was typed stays', async ({
+  editor,
+  page,
+}) => {
+  await editor.select(/^Viola/);
+  const across = editor.field('From the centre line');
+  const before = await across.inputValue();
+  await across.fill('999999');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('alert')).toContainText('more than 50000 mm from the platform');
+  await expect(across).toHaveValue('999999');
+  await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(across).toHaveValue(before);
+});

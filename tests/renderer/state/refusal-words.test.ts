@@ -1,3 +1,4 @@
+import { placeAt } from '#model/commands/move.ts';
 import { setFields } from '#model/commands/set-fields.ts';
 import { asId } from '#model/document/ids.ts';
 import { describe, expect, it } from 'vitest';
@@ -9,6 +10,16 @@ const refused = (lip: number): string => {
   if (outcome.ok) throw new Error('was not refused');
   return outcome.reason;
 };
+
+describe('a spot too far off', () => {
+  it('is told with the limit in the units that are shown', () => {
+    const outcome = placeAt(aDocument(aStand()), { id: 'stand-1', x: 999_999, y: 0 });
+    const reason = outcome.ok ? '' : outcome.reason;
+    expect(refusalWords(reason, 'metric')).toContain('more than 50000 mm from the platform');
+    // 50 m are 164 ft 0.5 in (1 in = 25.4 mm).
+    expect(refusalWords(reason, 'imperial')).toContain('more than about 164\'-0 1/2" from the platform');
+  });
+});
 
 describe('a refused length', () => {
   it('is told in feet and inches where these are shown, without a millimetre', () => {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { align, distribute, mirror } from '#model/commands/arrange-items.ts';
-import { move, placeAt } from '#model/commands/move.ts';
+import { FARTHEST_ITEM, FARTHEST_PLACE, move, placeAt } from '#model/commands/move.ts';
 import { turnBy, turnTo, turnTowards } from '#model/commands/turn.ts';
 import { applyDiff } from '#model/document/diff.ts';
-import type { Document } from '#model/document/document.ts';
+import { platformOf, type Document } from '#model/document/document.ts';
 import { asId } from '#model/document/ids.ts';
 import type { PlacedRecord } from '#model/document/records.ts';
 import { facingTowards } from '#model/geometry/frame.ts';
@@ -79,6 +79,28 @@ describe('move', () => {
     const document = threeStands();
     const after = carriedOut(document, placeAt(document, { id: 'stand-2', x: 820, y: 1450 }));
     expect(spots(after, ['stand-2'])).toEqual([[820, 1450, 180]]);
+  });
+
+  it('puts nothing farther off the platform than anybody means, on both sides of the limit', () => {
+    const document = frozen(aDocument(aStand(), aPlace()));
+    const edge = Math.max(...platformOf(document).outline.map(({ x }) => x));
+    const stand = (x: number) => placeAt(document, { id: 'stand-1', x, y: 1000 });
+    expect(refusal(document, stand(999_999))).toBe(
+      'stand 1 would be more than 50000 mm from the platform; give a spot nearer to it.',
+    );
+    expect(refusal(document, stand(edge + FARTHEST_ITEM + 1))).toMatch(/^stand 1 would be more than/);
+    carriedOut(document, stand(edge + FARTHEST_ITEM));
+    carriedOut(document, placeAt(document, { id: 'place-1', x: 0, y: -FARTHEST_PLACE }));
+    expect(refusal(document, placeAt(document, { id: 'place-1', x: 0, y: -FARTHEST_PLACE - 1 }))).toMatch(
+      /more than 200000 mm/,
+    );
+  });
+
+  it('brings nearer what is too far off already', () => {
+    const document = frozen(aDocument(aStand({ x: 300_000, y: 1000 })));
+    carriedOut(document, placeAt(document, { id: 'stand-1', x: 200_000, y: 1000 }));
+    carriedOut(document, placeAt(document, { id: 'stand-1', x: 0, y: 1000 }));
+    expect(refusal(document, placeAt(document, { id: 'stand-1', x: 300_001, y: 1000 }))).toMatch(/more than/);
   });
 });
 
