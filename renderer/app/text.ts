@@ -254,6 +254,9 @@ const english = {
     fetching: 'Looking from there…',
   },
 
+  /** Beside the rings round a player. */
+  reachAt: (height: string) => `reach at ${height}; broken: with a lean`,
+
   figures: {
     title: 'Reading and seeing each other',
     pages: (stand: string) => `Pages on ${stand}`,

@@ -12,6 +12,7 @@ import type { Editor } from '../state/editor.svelte.ts';
 import { grown, holds, visibleExtent } from './camera.ts';
 import { platformCorners, turnHandle } from './handles.ts';
 import { pickOutline } from './pickables.ts';
+import { envelopesOf } from './envelopes.ts';
 import type { DrawnGuide, Overlay, OverlayInks, Remark } from './overlay.ts';
 import { gathered, type Pin } from './pins.ts';
 import type { Guide } from './snapping.ts';
@@ -30,8 +31,21 @@ export function overlayOf(editor: Editor, traces: HandTraces): Overlay {
     marquee: traces.marquee,
     remarks: session.drafting ? [] : remarksOf(editor),
     sightlines: sightlinesOf(editor),
+    envelopes: envelopesIn(editor),
     caption: traces.caption,
   };
+}
+
+/** Of the only player chosen, or of whom the chosen finding is about, while reach is shown. */
+function envelopesIn({ checks, view, session, units }: Editor): Overlay['envelopes'] {
+  const { report } = checks;
+  if (!report || report.setup !== session.setup) return null;
+  const finding = report.findings.find((each) => keyOf(each) === view.finding);
+  const asked = finding?.code.startsWith('reach.') ? finding.subjects : null;
+  if (!asked && !view.reach) return null;
+  const [player, item] = asked ?? (session.selection.length === 1 ? session.selection : []);
+  const found = player === undefined ? null : envelopesOf(session.document, report, player, item ?? null);
+  return found && { rings: found.rings, words: text.reachAt(formatLength(found.height, units)) };
 }
 
 /** Judgements are in red pencil, everything else in the drawing's ink. */
