@@ -3,8 +3,7 @@
 import { reachEnvelope } from '#model/checks/reach/envelope.ts';
 import type { Manner, Report } from '#model/checks/report.ts';
 import { find, type Document } from '#model/document/document.ts';
-import { asId } from '#model/document/ids.ts';
-import type { Id } from '#model/document/ids.ts';
+import { asId, type Id } from '#model/document/ids.ts';
 import type { Polygon } from '#model/geometry/polygon.ts';
 
 export interface Envelope {
@@ -26,8 +25,8 @@ const USUAL_HEIGHT = 900;
 const EFFORT: readonly Manner[] = ['reach', 'lean', 'step', 'walk', 'none'];
 
 /**
- * At the height of the hardest of his grips, or of the one on `item`; where he has none, at the height of a desk. Null:
- * there is no such player, or no hand of his is free to get there.
+ * At the height of the hardest of his grips, or of the one on `item`; where he has none, or gets down to it only by
+ * stooping, at the height of a desk. Null: there is no such player, or he has no hand free.
  */
 export function envelopesOf(
   document: Document,
@@ -40,11 +39,20 @@ export function envelopesOf(
   const own = reach.filter(({ grip }) => grip.player === player);
   const asked = own.find(({ grip }) => grip.item === item);
   const [hardest] = own.toSorted((a, b) => EFFORT.indexOf(b.manner) - EFFORT.indexOf(a.manner));
-  const height = (asked ?? hardest)?.grip.z ?? USUAL_HEIGHT;
-  const rings = reachEnvelope(document, setup as Id<'setup'>, id, height).flatMap(({ arm, lean }) => [
+  const wanted = (asked ?? hardest)?.grip.z ?? USUAL_HEIGHT;
+  const at = (height: number): Envelopes => ({ height, rings: ringsAt(document, { setup, id }, height) });
+  return [wanted, USUAL_HEIGHT].map(at).find(({ rings }) => rings.length > 0) ?? null;
+}
+
+function ringsAt(
+  document: Document,
+  { setup, id }: { readonly setup: string; readonly id: Id<'player'> },
+  height: number,
+): Envelope[] {
+  const hands = reachEnvelope(document, asId<'setup'>(setup), id, height);
+  const rings = hands.flatMap(({ arm, lean }) => [
     { outline: lean, leaning: true },
     { outline: arm, leaning: false },
   ]);
-  const shown = rings.filter(({ outline }) => outline.length > 0);
-  return shown.length === 0 ? null : { rings: shown, height };
+  return rings.filter(({ outline }) => outline.length > 0);
 }
