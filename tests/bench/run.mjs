@@ -28,9 +28,13 @@ try {
     },
   });
   // A process of its own: the bundler's heap would slow the garbage collector down.
-  const { status } = spawnSync(process.execPath, ['--expose-gc', join(outDir, 'sightlines.js')], {
-    stdio: 'inherit',
-  });
+  const { status } = spawnSync(
+    process.execPath,
+    ['--expose-gc', join(outDir, 'sightlines.js'), join(here, 'sweep.c')],
+    {
+      stdio: 'inherit',
+    },
+  );
   process.exitCode = status ?? 1;
 } finally {
   await rm(outDir, { recursive: true, force: true });

@@ -6,6 +6,7 @@ import { createSightEngine } from '#model/checks/sightlines/sight-engine.ts';
 import { lossesByRecord } from '#model/checks/sightlines/losses.ts';
 import { visibleShares } from '#model/checks/sightlines/visible-shares.ts';
 import { rayTree, shareByTree, shareByUnion, somePairs } from './baselines.ts';
+import { compareWithC } from './c-kernel.ts';
 import { hallScene, W1, W2, W3, type HallSize } from './hall-scene.ts';
 
 const cpus = os.cpus();
@@ -14,6 +15,7 @@ console.log(
 );
 compare(W1);
 compare(W2);
+besideC(W2);
 large(W3);
 growth(
   'seats',
@@ -87,6 +89,17 @@ function compare(size: HallSize): void {
   );
   console.log(
     `  one moved stand         ${(update / times).toFixed(2)} ms: all pairs take ${(full / update).toFixed(1)} times as long`,
+  );
+}
+
+/** The file with the C program comes from the command line: the bundle lies elsewhere. */
+function besideC(size: HallSize): void {
+  const times = compareWithC(hallScene(size), process.argv[2] ?? '');
+  if (typeof times === 'string')
+    return console.log(`  the same union in C      not compared: ${times.trim()}`);
+  const { product, compiled, windows } = times;
+  console.log(
+    `  the union of ${windows} windows: ${product.toFixed(2)} us each; in C (-O3) ${compiled.toFixed(2)} us: ${(product / compiled).toFixed(2)} times as long`,
   );
 }
 
