@@ -26,7 +26,7 @@ export interface Action {
   readonly keys: readonly string[];
   /** The browser listens to these keys by itself, for only so does the clipboard reach other windows. */
   readonly byBrowser: boolean;
-  /** Keys count only while the plan has the focus. */
+  /** Keys count only while the plan has the focus, single letters and signs anywhere but in fields and menus. */
   readonly onPlan: boolean;
   readonly may: (editor: Editor) => boolean;
   readonly run: (editor: Editor) => void;

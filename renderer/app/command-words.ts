@@ -1,6 +1,7 @@
 /** How the commands are called in the list of commands. */
 
 export const commandWords = {
+  place: (thing: string) => `Place: ${thing}`,
   selectAll: 'Select everything on the platform',
   deselect: 'Let go of the selection',
   remove: 'Remove what is selected',

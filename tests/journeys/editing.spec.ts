@@ -403,3 +403,13 @@ test('a figure far outside the house is refused in words, and what was typed sta
   await page.keyboard.press('Escape');
   await expect(across).toHaveValue(before);
 });
+
+test('the list of commands finds what can be set down', async ({ editor, page }) => {
+  const count = await editor.items.getByRole('option').count();
+  await page.keyboard.press('Control+k');
+  await editor.dialog.getByRole('combobox').fill('stand orch');
+  await page.keyboard.press('Enter');
+  await expect(editor.dialog).toBeHidden();
+  await expect(editor.items.getByRole('option')).toHaveCount(count + 1);
+  await expect(page.getByRole('button', { name: /^Undo add stand/ })).toBeVisible();
+});
