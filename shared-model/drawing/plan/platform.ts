@@ -7,7 +7,7 @@ import type { Door, Platform } from '../../document/records.ts';
 import { boxOfPoints } from '../bounds.ts';
 import type { Occupancy } from '../occupancy.ts';
 import { line, polygon } from '../outline.ts';
-import type { Box, GroupPrimitive, PathItem, Primitive } from '../primitives.ts';
+import type { Box, GroupPrimitive, PathItem, Primitive, TextPrimitive } from '../primitives.ts';
 import { TEXT, WEIGHT } from '../style.ts';
 import { paint, pen, type PlanContext } from './context.ts';
 import { besideEdge, pageEdge, wordsBeside, type PageEdge } from './page-edge.ts';
@@ -151,15 +151,37 @@ function drawDoor(context: PlanContext, { platform, taken }: Surroundings, door:
       { kind: 'path', path: jambs, ...pen(palette.ink, WEIGHT.bold) },
       { kind: 'path', path: threshold, ...pen(palette.ink, WEIGHT.thin) },
       ...(door.exit ? exitArrow(context, edge) : []),
-      ...wordsBeside(context, edge, {
+      ...doorWords(
+        context,
+        { edge, wall: pageEdge(context, platform, edgeOf(platform, door.edge)), taken },
         words,
-        clear: 5.2,
-        colour: palette.ink,
-        at: doorShares(context, length, words),
-        taken,
-      }),
+      ),
     ],
   };
+}
+
+interface Doorway {
+  readonly edge: PageEdge;
+  /** The whole edge of the platform that the doorway is in. */
+  readonly wall: PageEdge;
+  readonly taken: Occupancy;
+}
+
+/** The door's words by the door, or only the first of them, or none: further off nobody would know which door they mean. */
+function doorWords(context: PlanContext, { edge, wall, taken }: Doorway, words: string): TextPrimitive[] {
+  const [short = words] = words.split(',');
+  for (const said of [words, short]) {
+    const at = doorShares(context, { edge, wall }, said);
+    const found = wordsBeside(context, edge, {
+      words: said,
+      clear: 5.2,
+      colour: context.palette.ink,
+      at,
+      taken,
+    });
+    if (found.length > 0) return found;
+  }
+  return [];
 }
 
 function exitArrow({ palette }: PlanContext, edge: PageEdge): Primitive[] {
@@ -181,8 +203,18 @@ function doorBoxes(edge: PageEdge, exit: boolean): Box[] {
   return spots.flatMap((ends) => boxOfPoints(ends) ?? []);
 }
 
-/** Over the doorway, or to one side of it where something stands before it. */
-function doorShares({ measure }: PlanContext, length: number, words: string): number[] {
-  const aside = (measure(words, TEXT.small, 'regular') / 2 + 5) / Math.max(length, 1e-6);
-  return [0.5, 0.5 + aside, 0.5 - aside];
+/** Over the doorway, or to one side of it where something stands before it; there they end with the wall. */
+function doorShares(
+  { measure }: PlanContext,
+  { edge, wall }: Omit<Doorway, 'taken'>,
+  words: string,
+): number[] {
+  const half = measure(words, TEXT.small, 'regular') / 2;
+  const aside = (half + 5) / Math.max(edge.length, 1e-6);
+  const start = Math.hypot(edge.a.x - wall.a.x, edge.a.y - wall.a.y);
+  const isByWall = (share: number): boolean => {
+    const middle = start + share * edge.length;
+    return middle - half >= 0 && middle + half <= wall.length;
+  };
+  return [0.5, ...[0.5 + aside, 0.5 - aside].filter(isByWall)];
 }

@@ -5,6 +5,7 @@ import { documentOf } from '#model/document/document.ts';
 import { PLACED_KINDS, type AnyRecord } from '#model/document/records.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
 import { drawItem, planContext, planDrawing, planExtent, WORST_SEEN } from '#model/drawing/plan.ts';
+import type { Box } from '#model/drawing/primitives.ts';
 import { BANDS } from '#model/drawing/sight-bands.ts';
 import {
   aConcert,
@@ -270,6 +271,32 @@ describe('odd documents', () => {
       ],
     });
     expect(planDrawing(planRequest(base(tiny, aDoor({ edge: 0 })))).length).toBeGreaterThan(0);
+  });
+
+  it('have the words of a door over it or along its own wall, however small the scale, or only EXIT, or none', () => {
+    for (const edge of [0, 1, 2, 3]) {
+      for (const scale of [50, 100, 250, 400]) {
+        const door = aDoor({ edge, offset: 700, width: 1000, exit: true });
+        const drawn = groupsOf(planDrawing(planRequest(base(aPlatform(), door), { scale })), 'door-1');
+        // The platform of 8 by 5 m has its origin at (200, 150) on the page.
+        const along = (box: Box): [number, number] =>
+          edge % 2 === 0 ? [box.x, box.width] : [box.y, box.height];
+        const [wall, length] = along({
+          x: 200 - 4000 / scale,
+          y: 150 - 5000 / scale,
+          width: 8000 / scale,
+          height: 5000 / scale,
+        });
+        const [gap, width] = along(boxOf(pathsIn(drawn)));
+        for (const text of textsIn(drawn)) {
+          const [from, reach] = along(boxOf([text]));
+          const isOver = Math.abs(from + reach / 2 - gap - width / 2) < 1;
+          const isAlong = from >= wall - 1 && from + reach <= wall + length + 1;
+          expect(text.text).toMatch(/^EXIT/);
+          expect(isOver || isAlong, `edge ${edge} at 1:${scale}`).toBe(true);
+        }
+      }
+    }
   });
 
   it('are drawn whichever way the platform runs: the teeth of an open edge point outwards', () => {
