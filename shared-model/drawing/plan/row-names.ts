@@ -91,7 +91,10 @@ function aisleEnds(block: SeatBlock, row: readonly HousePlace[]): RowEnd[] {
   });
 }
 
-/** The name of a block before its front row, beside it or behind its last; none where the house is one block. */
+/**
+ * The name of a block before its front row, beside it if it looks across the page, or behind its last; none where the
+ * house is one block or no such place is free.
+ */
 export function blockName(
   context: PlanContext,
   { block, seats, breakLine }: ShownBlock,
@@ -121,7 +124,7 @@ export function blockName(
   const asides = [90, -90].map((degrees) => turned(ahead, degrees)).sort((a, b) => a.y - b.y);
   const candidates = [
     ...[0, 0.25, -0.25].flatMap((aside) => beside(ahead, aside)),
-    ...asides.flatMap((out) => beside(out, 0, ASIDE_CLEAR)),
+    ...(Math.abs(ahead.y) > SQUARE ? [] : asides.flatMap((out) => beside(out, 0, ASIDE_CLEAR))),
     ...(breakLine ? [] : beside(turned(ahead, 180))),
   ];
   const onPlan = candidates.filter((text) => isOnPlan(context, text));
@@ -133,6 +136,8 @@ const LONGEST_NAME = 70;
 const NAME_CLEAR = [1.6, 1.05, 5, 8];
 /** Beside a block: so far from the names of the rows that it does not seem to belong to one. */
 const ASIDE_CLEAR = [9, 7, 12];
+/** From here on a block looks up or down the page: a name beside it would hang far off in the margin. */
+const SQUARE = 0.9;
 
 interface Words {
   readonly name: string;

@@ -8,7 +8,7 @@ import { stageToPage } from '#model/drawing/plan/context.ts';
 import { houseBoxes, houseShown, seatBox } from '#model/drawing/plan/house-shown.ts';
 import { drawGround, planContext, planDrawing } from '#model/drawing/plan.ts';
 import { aDocument, aPlace, aSeatBlock, aStand } from '../../helpers/build.ts';
-import { groupsOf, overlaps, planRequest, roughMeasure, textsIn } from './drawings.ts';
+import { boxOf, groupsOf, overlaps, pathsIn, planRequest, roughMeasure, textsIn } from './drawings.ts';
 import { plotRequest, sheetsOf } from './plot-request.ts';
 
 const block = fc.record({
@@ -105,6 +105,19 @@ describe('the words about the house', () => {
       );
       for (const row of ['AA', 'AB', 'AC']) expect(names.filter((name) => name === row)).toHaveLength(2);
       expect(names).toContain('Rear');
+    }
+  });
+
+  it('name a block before it or behind it, or not at all where neither is free: never off in the margin', () => {
+    for (const rearAt of [-5200, -5600, -9000]) {
+      const rear = aSeatBlock({ id: 'rear', name: 'Rear', y: rearAt, rows: 3, firstRow: 'F' });
+      const document = aDocument(aSeatBlock({ rows: 5 }), rear);
+      for (const scale of [100, 200, 250, 300]) {
+        const drawn = groupsOf(planDrawing(planRequest(document, { scale })), 'rear');
+        const [name] = textsIn(drawn).filter(({ text }) => text === 'Rear');
+        const seats = boxOf(pathsIn(drawn));
+        if (name) expect(Math.abs(name.x - seats.x - seats.width / 2)).toBeLessThan(seats.width / 2);
+      }
     }
   });
 
