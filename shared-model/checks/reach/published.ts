@@ -20,7 +20,7 @@ const row = (inches: number, A: number, B: number, C: number): ReachRow => ({
 });
 
 /**
- * MTM-1 Reach: TMU by the way of the hand, mm. Source: the MTM-1 table in two independent transcriptions that agree;
+ * MTM-1 Reach: TMU by the way of the hand, mm. Source: the MTM-1 table in two independent copies that agree;
  * its column for very small objects (D) is the same as C.
  */
 export const REACH_TABLE: readonly ReachRow[] = [

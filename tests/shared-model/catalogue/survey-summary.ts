@@ -15,7 +15,7 @@ const row = (measure: string, group: Group, ...figures: number[]): SummaryRow =>
 /**
  * Summary of the survey's columns, mm: measure, group, n, mean, SD, P5, P25, P50, P75, P95.
  * Source: ANSUR II public working databases (Gordon et al., NATICK/TR-15/007, 2014), computed independently of this
- * project; 23 of 23 figures that the official report's transcriptions give agree. Percentiles by linear interpolation,
+ * project; 23 of 23 figures that copies of the official report give agree. Percentiles by linear interpolation,
  * h = (n - 1) p + 1; SD with n - 1; `pooled` is the plain concatenation of both files.
  */
 export const SUMMARY: readonly SummaryRow[] = [

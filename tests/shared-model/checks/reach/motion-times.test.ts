@@ -23,7 +23,7 @@ describe('the published tables', () => {
     expect(TURN_BODY.both * TMU).toBeCloseTo(1.3392, 4);
   });
 
-  // Source: MTM-1 Reach table, two independent transcriptions that agree.
+  // Source: MTM-1 Reach table, two independent copies that agree.
   it.each([
     ['A', 20, 13.1],
     ['B', 20, 18.6],
