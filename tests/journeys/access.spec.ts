@@ -117,6 +117,7 @@ test('a duo is set up and printed without a mouse', async ({ editor, page, progr
   }
   await expect(editor.items.getByRole('option')).toHaveCount(5);
   await keyboard.press('Control+s');
+  await expect(editor.dialog.last().getByLabel('File name')).toBeFocused();
   await keyboard.press('Control+a');
   await keyboard.type('duo');
   await keyboard.press('Enter');
