@@ -45,11 +45,12 @@ export function createUserFiles({ fs, state, handles }: Surroundings): UserFiles
   const warned = new Set<string>();
   let folder: string | null = null;
 
-  const remember = async (path: string, device: number) => {
+  const wasAt = (path: string, device: number): void => {
     folder = dirname(path);
     devices.set(path, device);
-    await rememberRecent(fs, state, path).catch(() => undefined);
   };
+
+  const remember = (path: string): Promise<void> => rememberRecent(fs, state, path).catch(() => undefined);
 
   const write = (writing: Writing): Promise<Saved> => {
     const path = handles.pathOf(writing.handle);
@@ -64,7 +65,10 @@ export function createUserFiles({ fs, state, handles }: Surroundings): UserFiles
         backup: writing.type === 'standlines',
         newMode: 0o666,
       });
-      if (writing.type === 'standlines') await remember(saved.path, saved.device);
+      if (writing.type === 'standlines') {
+        wasAt(saved.path, saved.device);
+        await remember(saved.path);
+      }
       return describe(saved);
     });
   };
@@ -87,7 +91,9 @@ export function createUserFiles({ fs, state, handles }: Surroundings): UserFiles
   return {
     async read(handle) {
       const opened = await openFile(fs, handles.pathOf(handle));
-      await remember(opened.path, opened.device);
+      wasAt(opened.path, opened.device);
+      // What the window will refuse must not come before the user's own files at the next start.
+      if (readDocument(opened.text).ok) await remember(opened.path);
       const { path, text, hash, readOnly } = opened;
       return { handle: handles.handleOf(path), name: basename(path), location: path, text, hash, readOnly };
     },

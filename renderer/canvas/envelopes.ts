@@ -35,7 +35,8 @@ export function envelopesOf(
   item: string | null,
 ): Envelopes | null {
   const id = asId<'player'>(player);
-  if (!find(document, id)) return null;
+  // Whatever is selected may be asked about.
+  if (find(document, id)?.kind !== 'player') return null;
   const own = reach.filter(({ grip }) => grip.player === player);
   const asked = own.find(({ grip }) => grip.item === item);
   const [hardest] = own.toSorted((a, b) => EFFORT.indexOf(b.manner) - EFFORT.indexOf(a.manner));

@@ -41,7 +41,8 @@ function envelopesIn({ checks, view, session, units }: Editor): Overlay['envelop
   const { report } = checks;
   if (!report || report.setup !== session.setup) return null;
   const finding = report.findings.find((each) => keyOf(each) === view.finding);
-  const asked = finding?.code.startsWith('reach.') ? finding.subjects : null;
+  const isLookedAt = session.selection.includes(finding?.subjects[0] ?? '');
+  const asked = isLookedAt && finding?.code.startsWith('reach.') ? finding.subjects : null;
   if (!asked && !view.reach) return null;
   const [player, item] = asked ?? (session.selection.length === 1 ? session.selection : []);
   const found = player === undefined ? null : envelopesOf(session.document, report, player, item ?? null);

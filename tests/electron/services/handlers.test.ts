@@ -166,6 +166,17 @@ describe('what is remembered', () => {
     expect(await names()).toEqual([]);
   });
 
+  it('no file that is none of ours, or it would be the one to begin with', async () => {
+    const shell = testShell();
+    await savedFile(shell, 'one.standlines');
+    const broken = join(shell.folder, 'broken.standlines');
+    writeFileSync(broken, '{"format": "standlines", "version": 1, "rec');
+    const read = value(await shell.handlers['files.read'](shell.services.handles.handleOf(broken)));
+    expect(read.text).toContain('"rec');
+    const names = value(await shell.handlers['recent.list']()).map((file) => file.name);
+    expect(names).toEqual(['one.standlines']);
+  });
+
   it('settings, with defaults for none and for damaged ones', async () => {
     const { services, handlers } = testShell();
     const defaults = value(await handlers['settings.read']());

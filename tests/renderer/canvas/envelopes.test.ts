@@ -35,4 +35,10 @@ describe('how far the hands of a player get', () => {
     expect(envelopesOf(aDocument(PLAYER), { setup: SETUP, reach: [] }, PLAYER.id, null)?.height).toBe(900);
     expect(envelopesOf(document, report, asId<'player'>('player-9'), null)).toBeNull();
   });
+
+  it('is asked in vain of what has no hands', () => {
+    for (const id of [READER.id, 'platform-1', 'stalls']) {
+      expect(envelopesOf(document, report, id, null)).toBeNull();
+    }
+  });
 });
