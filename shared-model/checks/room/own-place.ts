@@ -1,6 +1,7 @@
 /**
  * How a player leaves his own place. On the common net his body and chair are in everybody's way; once he has got
- * up they are not in his, and neither is what he stands in the middle of, a set of drums for instance. So the part of the net around him is made anew without them, and joined to the rest.
+ * up they are not in his, and neither is what he stands in the middle of, a set of drums for instance. So the part of the
+ * net around him is made anew without them, and joined to the rest.
  */
 
 import type { Vec2 } from '../../geometry/frame.ts';
