@@ -12,14 +12,14 @@ const MODEL_ROOMS = {
   commands: ['catalogue', 'document', 'geometry', 'file-format'],
   checks: ['catalogue', 'document', 'geometry'],
   'file-format': ['catalogue', 'document', 'geometry'],
-  drawing: ['checks', 'catalogue', 'document', 'geometry'],
+  drawing: ['checks', 'pages', 'catalogue', 'document', 'geometry'],
   arrange: ['checks', 'commands', 'catalogue', 'document', 'geometry'],
   programme: ['checks', 'commands', 'catalogue', 'document', 'geometry'],
   pages: ['commands', 'score', 'document', 'geometry'],
   score: ['document'],
 };
 
-const PURE_LIBRARIES = ['valibot', '@valibot/to-json-schema', 'delaunator'];
+const PURE_LIBRARIES = ['valibot', '@valibot/to-json-schema', 'delaunator', 'saxes'];
 
 /** Only this file of the checks tries commands: a remedy has to be something that the user could do. */
 const REMEDY = '^shared-model/checks/remed(y\\.ts$|ies/)';
