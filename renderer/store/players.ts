@@ -76,7 +76,7 @@ function playerAt(
   { setup, x, y, facing }: Spot,
   chair: Chair | null,
 ): Player {
-  return { id, kind: 'player', name, setup, x, y, facing, person: SOMEBODY, chair };
+  return { id, kind: 'player', name, setup, x, y, facing, person: SOMEBODY, chair, mobility: 'walks' };
 }
 
 function held(id: Id<'instrument'>, model: string, { id: player, setup }: Player): Instrument {

@@ -64,8 +64,9 @@ function shouldersOf(player: Player): Point[] {
   return ellipse(HERE, tall.shoulderBreadth / 2, BODY_DEPTH / 2);
 }
 
-function seatOutline(model: Seat['model']): Point[] {
-  const { width, depth, round } = seatModel(model) ?? USUAL_SEAT;
+function seatOutline(model: Seat['model']): readonly Point[] {
+  const { width, depth, round, outline } = seatModel(model) ?? USUAL_SEAT;
+  if (outline) return outline;
   return round ? ellipse(HERE, width / 2, depth / 2) : rectangle(width, depth);
 }
 

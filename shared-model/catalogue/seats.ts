@@ -1,6 +1,6 @@
 /** Chairs, stools and benches for players. */
 
-import type { Millimetres } from '../document/records.ts';
+import type { Millimetres, Point } from '../document/records.ts';
 import { COMMON_PRACTICE, finder, FROM_MEMORY, range, type Model, type Range } from './sources.ts';
 
 export interface SeatModel extends Model {
@@ -11,6 +11,44 @@ export interface SeatModel extends Model {
   readonly depth: Millimetres;
   readonly round: boolean;
   readonly back: boolean;
+  /** Where its footprint is no rectangle about the sitter's axis: corners, the sitter looking along -y. */
+  readonly outline?: readonly Point[];
+}
+
+/** ADA Standards 1991, appendix, figure A3: a wheelchair with a large man in it. */
+const FIGURE_A3 = 'ADA Standards 1991, figure A3';
+/** Over the rear wheels, over the footrests, and from the back of the wheels to the toes. */
+const [OVER_WHEELS, OVER_FOOTRESTS, TO_TOES] = [660, 455, 1065 + 150];
+/** How far the back of the wheels lies behind the sitter's axis, and how long the wheels are. Common practice, no source. */
+const [BEHIND, WHEELS] = [400, 650];
+
+/** What its user sits in; `width` and `depth` are those of the outline. */
+export const WHEELCHAIR: SeatModel = {
+  id: 'wheelchair',
+  name: 'Wheelchair',
+  height: range(400, 485, 560),
+  width: OVER_WHEELS,
+  depth: TO_TOES,
+  round: false,
+  back: true,
+  outline: wheelchairOutline(),
+  source: FIGURE_A3,
+  sourceOf: { height: `${FIGURE_A3}, 485; its range ${COMMON_PRACTICE}` },
+};
+
+/** Wide over the wheels, narrower at the footrests. */
+function wheelchairOutline(): Point[] {
+  const [wheel, foot, toes] = [OVER_WHEELS / 2, OVER_FOOTRESTS / 2, BEHIND - TO_TOES];
+  return [
+    { x: -wheel, y: BEHIND },
+    { x: -wheel, y: BEHIND - WHEELS },
+    { x: -foot, y: BEHIND - WHEELS },
+    { x: -foot, y: toes },
+    { x: foot, y: toes },
+    { x: foot, y: BEHIND - WHEELS },
+    { x: wheel, y: BEHIND - WHEELS },
+    { x: wheel, y: BEHIND },
+  ];
 }
 
 const ORCHESTRA_CHAIR: SeatModel = {
@@ -56,6 +94,7 @@ export const SEAT_MODELS: readonly SeatModel[] = [
   { ...seat('drum-throne', 'Drum throne', range(430, 520, 650), [380, 380]), round: true },
   { ...seat('high-stool', 'High stool', range(600, 720, 850), [420, 420]), round: true },
   { ...seat('percussion-stool', 'Percussion stool', range(550, 700, 900), [400, 400]), round: true },
+  WHEELCHAIR,
 ];
 
 function seat(

@@ -158,11 +158,15 @@ export interface Chair {
   readonly height: Millimetres;
 }
 
+export type Mobility = 'walks' | 'wheelchair';
+
 /** (x, y) is the vertical axis of the head and shoulders. */
 export interface Player extends Placed<'player'> {
   readonly person: Person;
   /** What he sits on, at his own spot; null: he stands. */
   readonly chair: Chair | null;
+  /** How he gets to his place and away; who uses a wheelchair may sit in it or move over to another chair. */
+  readonly mobility: Mobility;
 }
 
 /** A carried instrument: in the player's hands from the start, or lying ready on `support`. */

@@ -8,8 +8,28 @@ export type Json = Readonly<Record<string, unknown>>;
 /** The step that leads away from a version. */
 export type Steps = ReadonlyMap<number, (file: Json) => Json>;
 
-/** Version 1 is the first, so there is nothing to bring up to date yet. */
-export const STEPS: Steps = new Map();
+export const STEPS: Steps = new Map([[1, toVersion2]]);
+
+/**
+ * Version 2 says of each player whether he walks or uses a wheelchair. Version 1 could only name a seat of that model,
+ * which its catalogue did not have; whoever wrote it meant it.
+ */
+function toVersion2(file: Json): Json {
+  const { records } = file;
+  if (!Array.isArray(records)) return file;
+  return { ...file, records: records.map(withMobility) };
+}
+
+function withMobility(record: unknown): unknown {
+  if (!isObject(record) || record['kind'] !== 'player') return record;
+  const { chair } = record;
+  const inWheelchair = isObject(chair) && chair['model'] === 'wheelchair';
+  return { ...record, mobility: inWheelchair ? 'wheelchair' : 'walks' };
+}
+
+function isObject(value: unknown): value is Json {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
 
 export type Migrated =
   | { readonly ok: true; readonly file: Json; readonly notes: readonly string[] }

@@ -1,5 +1,6 @@
 /** What has to hold within one record beyond the type and range of its fields. */
 
+import { WHEELCHAIR } from '../catalogue/seats.ts';
 import { isSimplePolygon } from '../geometry/simple-polygon.ts';
 import { seatsInRow } from '../document/seating.ts';
 import type {
@@ -7,6 +8,7 @@ import type {
   Concert,
   Lamp,
   Platform,
+  Player,
   Point,
   SeatBlock,
   Setup,
@@ -31,6 +33,8 @@ export function ruleBroken(record: AnyRecord): Complaint | null {
       return sidesBroken(record);
     case 'lamp':
       return cableBroken(record);
+    case 'player':
+      return mobilityBroken(record);
     default:
       return null;
   }
@@ -135,6 +139,11 @@ function sidesBroken({ form, sides }: Stand): Complaint | null {
   const wanted = form === 'single' ? 1 : 2;
   if (sides.length === wanted) return null;
   return { field: 'sides', text: ` has ${sides.length} but the form is "${form}"; give ${wanted}` };
+}
+
+function mobilityBroken({ chair, mobility }: Player): Complaint | null {
+  if (mobility === 'wheelchair' || chair?.model !== WHEELCHAIR.id) return null;
+  return notAllowed('mobility', mobility, 'who sits in a wheelchair uses it; give "wheelchair"');
 }
 
 function cableBroken({ cable }: Lamp): Complaint | null {

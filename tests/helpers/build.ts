@@ -157,7 +157,7 @@ export const aPlace = (f: Fields<Place> = {}): Place =>
   );
 
 export const aPlayer = (f: Fields<Player> = {}): Player =>
-  made<Player>({ ...placedAt('player'), person: PERSON, chair: null }, f);
+  made<Player>({ ...placedAt('player'), person: PERSON, chair: null, mobility: 'walks' }, f);
 
 export const anInstrument = (f: Fields<Instrument> = {}): Instrument =>
   made<Instrument>(

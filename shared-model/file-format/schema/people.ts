@@ -83,6 +83,14 @@ export const player = fields({
     field('Chair', 'What the player sits on, at his own spot; null: he stands.', v.nullable(chair)),
     null,
   ),
+  mobility: v.optional(
+    field(
+      'Mobility',
+      'How the player gets to the place and away: on foot, or in a wheelchair, which asks for a step-free way.',
+      oneOf(['walks', 'wheelchair']),
+    ),
+    'walks',
+  ),
 });
 
 export const instrument = fields({

@@ -12,7 +12,7 @@ import { insertCorner, moveCorners, removeCorner } from '#model/commands/platfor
 import { setEyeContact } from '#model/commands/need-not-see.ts';
 import { remove } from '#model/commands/remove.ts';
 import { replaceVenue } from '#model/commands/replace-venue.ts';
-import { seatPlayer } from '#model/commands/seat-player.ts';
+import { seatPlayer, setMobility } from '#model/commands/seat-player.ts';
 import { setFields, type FieldsOf } from '#model/commands/set-fields.ts';
 import { addSetup, copySetup, removeSetup, renameSetup, reorderSetup } from '#model/commands/setups.ts';
 import { assignReader, setStandForm } from '#model/commands/stands.ts';
@@ -135,7 +135,15 @@ const MAKERS: readonly Maker[] = [
   (document, draw) =>
     seatPlayer(document, {
       player: draw.id(document, 'player'),
-      chair: draw.from([null, { model: 'orchestra-chair', height: draw.length() / 4 }]),
+      chair: draw.from([
+        null,
+        { model: draw.from(['orchestra-chair', 'wheelchair']), height: draw.length() / 4 },
+      ]),
+    }),
+  (document, draw) =>
+    setMobility(document, {
+      player: draw.id(document, 'player'),
+      mobility: draw.from(['walks', 'wheelchair']),
     }),
   (document, draw) => addSetup(document, { name: draw.from(['Encore', '', 'x'.repeat(201)]) }),
   (document, draw) => copySetup(document, { setup: draw.id(document, 'setup'), name: 'Copy' }),

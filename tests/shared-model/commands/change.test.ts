@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { setFields } from '#model/commands/set-fields.ts';
-import { seatPlayer } from '#model/commands/seat-player.ts';
+import { seatPlayer, setMobility } from '#model/commands/seat-player.ts';
 import { assignReader, setStandForm } from '#model/commands/stands.ts';
 import { desksOf } from '#model/document/desks.ts';
 import { asId, type Id } from '#model/document/ids.ts';
+import type { Document } from '#model/document/document.ts';
+import type { Mobility } from '#model/document/records.ts';
 import {
   aDocument,
   aPlayer,
@@ -162,11 +164,59 @@ describe('seatPlayer', () => {
     });
   });
 
+  it('in a wheelchair says that he uses one, and he keeps it when he moves over to a bench', () => {
+    const document = seated();
+    const inWheelchair = { model: 'wheelchair', height: 485 };
+    const after = carriedOut(document, seatPlayer(document, { player: PLAYER, chair: inWheelchair }));
+    expect(recordOf(after, 'player-1', 'player')).toMatchObject({
+      mobility: 'wheelchair',
+      chair: inWheelchair,
+      person: { measured: { eyeHeight: 1525 } },
+    });
+    const onBench = carriedOut(after, seatPlayer(after, { player: PLAYER, chair }));
+    expect(recordOf(onBench, 'player-1', 'player')).toMatchObject({ mobility: 'wheelchair', chair });
+  });
+
   it('refuses a chair of no sensible height', () => {
     const document = seated();
     const outcome = seatPlayer(document, { player: PLAYER, chair: { ...chair, height: 5 } });
     expect(refusal(document, outcome)).toMatch(
       /chair\.height: 5 is not allowed; give a length from 100 to 1500 mm/,
     );
+  });
+});
+
+describe('setMobility', () => {
+  const chair = { model: 'cello-chair', height: 490 };
+  const document = frozen(aDocument(aPlayer({ chair })));
+  const coming = (from: Document, mobility: Mobility) => {
+    const after = carriedOut(from, setMobility(from, { player: PLAYER, mobility }));
+    return { after, player: recordOf(after, 'player-1', 'player') };
+  };
+
+  it('puts who uses a wheelchair into it, and who walks onto a chair', () => {
+    const wheeled = coming(document, 'wheelchair');
+    expect(wheeled.player).toMatchObject({
+      mobility: 'wheelchair',
+      chair: { model: 'wheelchair', height: 485 },
+    });
+    expect(coming(wheeled.after, 'walks').player).toMatchObject({
+      mobility: 'walks',
+      chair: { model: 'orchestra-chair', height: 460 },
+    });
+  });
+
+  it('leaves a chair that he moved over to, and one who stands', () => {
+    const wheeled = coming(document, 'wheelchair').after;
+    const moved = carriedOut(wheeled, seatPlayer(wheeled, { player: PLAYER, chair }));
+    expect(coming(moved, 'wheelchair').player.chair).toEqual(chair);
+    expect(coming(moved, 'walks').player).toMatchObject({ mobility: 'walks', chair });
+  });
+
+  it('has an empty diff when nothing changes, and says what it did', () => {
+    expect(setMobility(document, { player: PLAYER, mobility: 'walks' })).toMatchObject({ diff: new Map() });
+    expect(setMobility(document, { player: PLAYER, mobility: 'wheelchair' })).toMatchObject({
+      label: 'seat player 1 in a wheelchair',
+    });
   });
 });

@@ -4,11 +4,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 
 const FOLDER = new URL('../../fixtures/', import.meta.url);
 
-export function fixtureNames(folder: 'good' | 'bad'): string[] {
+export function fixtureNames(folder: 'good' | 'old' | 'bad'): string[] {
   return readdirSync(new URL(`${folder}/`, FOLDER)).filter((name) => name.endsWith('.standlines'));
 }
 
-export function fixtureText(folder: 'good' | 'bad', name: string): string {
+export function fixtureText(folder: 'good' | 'old' | 'bad', name: string): string {
   return readFileSync(new URL(`${folder}/${name}`, FOLDER), 'utf8');
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { housePlaces } from '#model/document/seating.ts';
-import type { Document } from '#model/document/document.ts';
+import { documentOf, type Document } from '#model/document/document.ts';
 import { readDocument } from '#model/file-format/read.ts';
 import { writeDocument } from '#model/file-format/write.ts';
 import { recordOf } from '../../helpers/build.ts';
@@ -21,6 +21,17 @@ describe('the demo concert', () => {
   });
 });
 
+describe('files of older versions', () => {
+  it.each(fixtureNames('old'))('%s is brought up to date with a note, and written as any other', (name) => {
+    const result = readDocument(fixtureText('old', name));
+    if (!result.ok) throw new Error(result.problem.message);
+    expect(result.notes).toEqual([expect.stringMatching(/^The file was of version \d and has been brought/)]);
+    const written = writeDocument(result.document);
+    expect(schemaErrors(written)).toBe('');
+    expect(readDocument(written)).toEqual({ ...result, notes: [] });
+  });
+});
+
 describe('good files', () => {
   it.each(fixtureNames('good'))(
     '%s is read without a note, accepted by the JSON Schema, and written stably',
@@ -36,7 +47,7 @@ describe('good files', () => {
   );
 
   it('reads files from before staff sizes and pairs of players, and takes neither as known', () => {
-    const document = read(fixtureText('good', 'version-1-first.standlines'));
+    const document = read(fixtureText('old', 'version-1-first.standlines'));
     expect(recordOf(document, 'setup-1', 'setup').needNotSee).toEqual([]);
     expect(recordOf(document, 'stand-1', 'stand').sides.map(({ staffSize }) => staffSize)).toEqual([
       null,
@@ -44,9 +55,15 @@ describe('good files', () => {
     ]);
   });
 
-  it('reads version 1 as it was first written, and writes it to the byte', () => {
-    // The golden file is kept for ever: later versions must still read it.
-    const text = fixtureText('good', 'version-1.standlines');
+  // The golden files are kept for ever: later versions must still read them.
+  it('reads version 1 as it was first written: everybody walks', () => {
+    const player = { ...recordOf(documentOfEveryKind(), 'player-3', 'player'), chair: null } as const;
+    const walking = documentOf([...documentOfEveryKind().records.values(), { ...player, mobility: 'walks' }]);
+    expect(read(fixtureText('old', 'version-1.standlines'))).toEqual(walking);
+  });
+
+  it('reads version 2 as it was first written, and writes it to the byte', () => {
+    const text = fixtureText('good', 'version-2.standlines');
     expect(read(text)).toEqual(documentOfEveryKind());
     expect(writeDocument(documentOfEveryKind())).toBe(text);
   });

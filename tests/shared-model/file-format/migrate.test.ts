@@ -1,4 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { allOf, type Document } from '#model/document/document.ts';
 import { migrate, STEPS, type Json, type Steps } from '#model/file-format/migrate.ts';
 import { readDocument } from '#model/file-format/read.ts';
 import { VERSION } from '#model/file-format/schema.ts';
@@ -15,10 +17,54 @@ const INVENTED: Steps = new Map([
   [1, (file: Json) => concertChanged(file, ({ title, ...rest }) => ({ ...rest, name: title }))],
   [2, (file: Json) => concertChanged(file, (concert) => ({ ...concert, author: 'unknown' }))],
 ]);
-const OLD_TEXT = fixtureText('good', 'by-hand.standlines').replace(
-  '"name": "Spring evening"',
-  '"title": "Spring evening"',
-);
+const asVersion = (version: number): string =>
+  fixtureText('good', 'by-hand.standlines').replace('"version": 2', `"version": ${version}`);
+const OLD_TEXT = asVersion(1).replace('"name": "Spring evening"', '"title": "Spring evening"');
+
+describe('version 2', () => {
+  const read = (text: string): Document => {
+    const result = readDocument(text);
+    if (!result.ok) throw new Error(result.problem.message);
+    return result.document;
+  };
+
+  it('says of every player of an older file that he walks', () => {
+    const players = allOf(read(asVersion(1)), 'player');
+    expect(players.length).toBeGreaterThan(0);
+    for (const { mobility } of players) expect(mobility).toBe('walks');
+  });
+
+  it('takes a seat called a wheelchair, which version 1 did not know, for what it says', () => {
+    const text = asVersion(1).replace(
+      '"kind": "player",',
+      '"kind": "player", "chair": { "model": "wheelchair", "height": 500 },',
+    );
+    expect(allOf(read(text), 'player')[0]).toMatchObject({
+      mobility: 'wheelchair',
+      chair: { model: 'wheelchair', height: 500 },
+    });
+  });
+
+  it('does not take who sits in a wheelchair for somebody who walks', () => {
+    const text = asVersion(2).replace(
+      '"kind": "player",',
+      '"kind": "player", "mobility": "walks", "chair": { "model": "wheelchair", "height": 500 },',
+    );
+    expect(readDocument(text)).toMatchObject({
+      ok: false,
+      problem: { message: expect.stringContaining('who sits in a wheelchair uses it; give "wheelchair"') },
+    });
+  });
+
+  it('is reached without a fault whatever the records of the old file are', () => {
+    fc.assert(
+      fc.property(fc.json(), (records) => {
+        const text = `{"format": "standlines", "version": 1, "records": ${records}}`;
+        expect(readDocument(text).ok).toBe(false);
+      }),
+    );
+  });
+});
 
 describe('bringing old files up to date', () => {
   it('has a step for every version before this one', () => {
@@ -36,8 +82,7 @@ describe('bringing old files up to date', () => {
   });
 
   it('starts at the version of the file', () => {
-    const text = fixtureText('good', 'by-hand.standlines').replace('"version": 1', '"version": 2');
-    expect(readDocument(text, { version: 3, steps: INVENTED })).toMatchObject({
+    expect(readDocument(asVersion(2), { version: 3, steps: INVENTED })).toMatchObject({
       ok: true,
       notes: ['The file was of version 2 and has been brought up to version 3.'],
     });
