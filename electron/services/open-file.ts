@@ -32,13 +32,20 @@ export async function openFile(fs: Fs, path: string): Promise<OpenedFile> {
   };
 }
 
+/** The bytes of any ordinary file of up to `LARGEST_FILE`. Throws `FaultError` or the system's error. */
+export async function openBytes(fs: Fs, path: string, kind: string): Promise<Uint8Array> {
+  const real = await fs.realpath(path);
+  await checkedStats(fs, real, kind);
+  return readWhole(fs, real);
+}
+
 /** Looks before it opens: opening a named pipe would wait for ever. */
-async function checkedStats(fs: Fs, path: string): Promise<{ dev: number; mode: number }> {
+async function checkedStats(fs: Fs, path: string, kind?: string): Promise<{ dev: number; mode: number }> {
   const stats = await fs.stat(path);
   const name = basename(path);
   if (stats.isDirectory()) throw new FaultError('file.isFolder', `"${name}" is a folder, not a file.`);
   if (!stats.isFile()) throw new FaultError('file.notRegular', `"${name}" is not an ordinary file.`);
-  if (stats.size > LARGEST_FILE) throw tooLarge(name, stats.size);
+  if (stats.size > LARGEST_FILE) throw tooLarge(name, stats.size, kind);
   return stats;
 }
 
@@ -62,10 +69,10 @@ function decode(bytes: Uint8Array, path: string): string {
   }
 }
 
-export function tooLarge(name: string, size: number): FaultError {
+export function tooLarge(name: string, size: number, kind = 'Standlines file'): FaultError {
   const megabytes = (count: number) => Math.ceil(count / 1024 / 1024);
   return new FaultError(
     'file.tooLarge',
-    `"${name}" has ${megabytes(size)} MB; a Standlines file has at most ${megabytes(LARGEST_FILE)} MB.`,
+    `"${name}" has ${megabytes(size)} MB; a ${kind} has at most ${megabytes(LARGEST_FILE)} MB.`,
   );
 }

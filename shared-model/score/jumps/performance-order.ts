@@ -1,0 +1,84 @@
+/** Play order of a score, with what there is to remark about it. */
+
+import type { Remark } from '../remark.ts';
+import type { BackwardRepeat, Score } from '../score.ts';
+import { endingsOf } from './endings.ts';
+import { jumpPlan } from './jump-plan.ts';
+import { movementsOf, movementStarts } from './movements.ts';
+import { unfold, type Course } from './unfold.ts';
+
+export interface OrderOptions {
+  /** Make repeats again after D.C. or D.S.; as a rule players leave them out. */
+  readonly repeatsAfterJump: boolean;
+}
+
+export interface PerformanceOrder {
+  /** Bars in the order in which they are played. */
+  readonly order: Int32Array;
+  readonly movementStarts: readonly number[];
+  /** A jump leads somewhere that nothing in the score tells. */
+  readonly ambiguous: boolean;
+  readonly remarks: readonly Remark[];
+}
+
+/** Throws `Refusal` where repeats of repeats go on beyond all music. */
+export function performanceOrder(score: Score, options: OrderOptions): PerformanceOrder {
+  const starts = movementStarts(score.bars);
+  const { endings, remarks: ofEndings } = endingsOf(score);
+  const plan = jumpPlan(score, movementsOf(starts, score.bars.length));
+  const course: Course = {
+    bars: score.bars.length,
+    movementStarts: starts,
+    forward: new Set(score.barlines.forward.map(({ bar }) => bar)),
+    backward: backwardByBar(score.barlines.backward),
+    endings,
+    plan,
+    ...options,
+  };
+  const { order, nested } = unfold(course);
+  return {
+    order,
+    movementStarts: starts,
+    ambiguous: plan.ambiguous,
+    remarks: [
+      ...ofEndings,
+      ...plan.remarks,
+      ...openRepeats(course),
+      ...nested.slice(0, 1).map((bar) => ({ code: 'repeat.nested', bar }) as const),
+      ...afterJumps(course, order.length),
+    ],
+  };
+}
+
+/** Parts print the same repeat; the one that says most is taken. */
+function backwardByBar(signs: readonly BackwardRepeat[]): Map<number, BackwardRepeat> {
+  const byBar = new Map<number, BackwardRepeat>();
+  for (const sign of signs) {
+    const before = byBar.get(sign.bar);
+    const times = sign.times === null ? (before?.times ?? null) : Math.max(sign.times, before?.times ?? 0);
+    byBar.set(sign.bar, { ...sign, times, afterJump: sign.afterJump || before?.afterJump === true });
+  }
+  return byBar;
+}
+
+/** A repeat that begins and never ends. */
+function openRepeats({ forward, backward, movementStarts: starts, bars }: Course): Remark[] {
+  const ends = [...backward.keys()];
+  const open = [...forward]
+    .toSorted((a, b) => a - b)
+    .find((begin) => {
+      const limit = starts.find((start) => start > begin) ?? bars;
+      return !ends.some((end) => end >= begin && end < limit);
+    });
+  return open === undefined ? [] : [{ code: 'repeat.open', bar: open }];
+}
+
+function afterJumps(course: Course, played: number): Remark[] {
+  if (course.plan.jumps.size === 0) return [];
+  const told = [...course.backward.values()].find(({ afterJump }) => afterJump);
+  if (told) return [{ code: 'repeat.afterJump', bar: told.bar }];
+  if (course.repeatsAfterJump) return [];
+  const more = unfold({ ...course, repeatsAfterJump: true }).order.length - played;
+  const [first] = course.plan.jumps.keys();
+  return more > 0 ? [{ code: 'jump.repeatsLeftOut', bar: first ?? null, count: more }] : [];
+}

@@ -1,0 +1,67 @@
+/** Why a score, a table or something typed over was not read. Data; `words/problem-sentence.ts` makes the sentence. */
+
+export type Problem =
+  | { readonly code: 'xml.notWellFormed'; readonly line: number; readonly reason: string }
+  | { readonly code: 'xml.entities'; readonly line: number }
+  | {
+      readonly code: 'xml.deep' | 'xml.elements' | 'xml.attributes' | 'xml.text' | 'xml.size';
+      readonly most: number;
+    }
+  | { readonly code: 'score.notMusicXml'; readonly root: string }
+  | { readonly code: 'score.opus' }
+  | { readonly code: 'score.noParts' | 'score.noBars' }
+  | { readonly code: 'score.tooLarge'; readonly what: 'parts' | 'bars'; readonly most: number }
+  | { readonly code: 'number.range' }
+  | ({
+      readonly code: 'value.bad';
+      readonly what: string;
+      readonly given: string;
+      readonly allowed: string;
+    } & Partial<InBar>)
+  | { readonly code: 'parts.bars'; readonly first: PartSize; readonly other: PartSize }
+  | { readonly code: 'bar.partTwice'; readonly part: string; readonly number: string }
+  | { readonly code: 'jumps.endless'; readonly most: number }
+  | { readonly code: 'typed.bad'; readonly what: string; readonly given: string; readonly advice: string }
+  | { readonly code: 'table.empty' }
+  | { readonly code: 'table.rows'; readonly most: number }
+  | { readonly code: 'table.missingColumn'; readonly column: string; readonly found: string }
+  | {
+      readonly code: 'table.cell';
+      readonly row: number;
+      readonly column: string;
+      readonly given: string;
+      readonly advice: string;
+    };
+
+/** Where a value stands, as far as that is known. */
+export interface InBar {
+  readonly part: string;
+  /** The printed number. */
+  readonly bar: string;
+  readonly line: number;
+}
+
+export interface PartSize {
+  readonly name: string;
+  readonly bars: number;
+}
+
+/** Thrown inside the readers and caught at their doors; nobody outside this room sees it. */
+export class Refusal extends Error {
+  constructor(readonly problem: Problem) {
+    super(problem.code);
+  }
+}
+
+export type Outcome<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };
+
+/** Runs a reader: what it refuses becomes a value, bugs go on being thrown. */
+export function outcomeOf<T>(read: () => T): Outcome<T> {
+  try {
+    return { ok: true, value: read() };
+  } catch (error) {
+    if (error instanceof Refusal) return { ok: false, problem: error.problem };
+    throw error;
+  }
+}

@@ -1,0 +1,82 @@
+/** What could not be known of a score, in one sentence each. */
+
+import type { Bar } from '../music.ts';
+import type { Remark, RemarkCode } from '../remark.ts';
+
+/** What a sentence may name. */
+interface Named {
+  /** "bar 12" or "bar 12 (the 14th)" where printed numbers are not plain. */
+  readonly bar: string;
+  readonly part: string;
+  readonly text: string;
+  readonly count: number;
+  readonly whole: boolean;
+}
+
+const SENTENCES: Readonly<Record<RemarkCode, (named: Named) => string>> = {
+  'tempo.assumed': ({ bar, whole }) =>
+    `No tempo is marked ${whole ? 'anywhere' : `before ${bar}`}: 120 quarters a minute are assumed. Type the tempo to have right times.`,
+  'tempo.words': ({ bar, text }) => `The tempo is read from printed words in ${bar}: "${text}".`,
+  'tempo.disagree': ({ bar }) =>
+    `In ${bar} two parts give different tempos; that of the later part is taken.`,
+  'tempo.modulation': ({ bar }) =>
+    `In ${bar} one note is set equal to another; that change of tempo is not followed.`,
+  'tempo.free': ({ count }) =>
+    `${bars(count)} with a fermata or a change of tempo in words: they are counted in strict time.`,
+  'part.alone': () =>
+    'This is one part by itself without a tempo mark: tempo and jumps often stand only in the score. Take the times from the score, or type them.',
+  'part.unlisted': ({ part }) => `Part "${part}" is not in the list of parts.`,
+  'part.noId': () => 'A part does not say which one it is.',
+  'part.noDivisions': ({ part }) => `Part "${part}" does not say what it counts in; quarters are assumed.`,
+  'part.barShort': ({ part, bar, count }) =>
+    `Part "${part}" is shorter than the others in ${bars(count)}, first in ${bar}; there it is silent to the end of the bar.`,
+  'bar.backup': ({ part, bar }) => `Part "${part}" goes back beyond the beginning of ${bar}.`,
+  'bar.lengthUnknown': ({ bar }) =>
+    `Nothing says how long ${bar} is: it is empty and without a time signature. Four quarters are assumed.`,
+  'repeat.open': ({ bar }) => `The repeat that begins in ${bar} does not end; it is left out.`,
+  'repeat.inside': ({ bar }) =>
+    `A repeat sign stands within ${bar}; it is taken as standing at the end, or the beginning, of that bar.`,
+  'repeat.nested': ({ bar }) =>
+    `The repeat that begins in ${bar} lies within another one; it is made again each time.`,
+  'repeat.afterJump': ({ bar }) =>
+    `As the score says, the repeat that ends in ${bar} is made after a jump, too.`,
+  'ending.open': ({ bar }) =>
+    `The ending that begins in ${bar} has no end; it is taken to reach to its repeat sign.`,
+  'ending.noNumber': ({ bar }) => `The ending in ${bar} has no number; it is counted on from the one before.`,
+  'ending.contradictory': ({ bar }) =>
+    `The ending in ${bar} leads to no repeat, though others follow it. Check the order of the performance.`,
+  'jump.words': ({ bar, text }) => `In ${bar} the words "${text}" are taken for a jump.`,
+  'jump.ambiguous': ({ bar }) =>
+    `The jump in ${bar} does not say where the music ends: it is played on to the end. Type the order if that is wrong.`,
+  'jump.stopsBeforeTrio': ({ bar }) => `After the da capo the music stops before the Trio in ${bar}.`,
+  'jump.noTarget': ({ bar }) =>
+    `The jump in ${bar} leads nowhere, so it is not made. Type the order if that is wrong.`,
+  'jump.repeatsLeftOut': ({ bar, count }) =>
+    `After the jump in ${bar} repeats are left out; with them the music would be ${bars(count)} longer.`,
+  'file.otherRoots': ({ text }) => `The file holds other scores as well: ${text}.`,
+  'time.rounded': () =>
+    'The edges of notes are rounded to 1/80,640 of a quarter: the parts count in units that do not fit together.',
+};
+
+/** `music.bars` to name bars as they are printed. */
+export function remarkSentence(remark: Remark, bars: readonly Bar[]): string {
+  return SENTENCES[remark.code]({
+    bar: remark.bar === null ? 'the score' : barName(remark.bar, bars),
+    part: remark.part ?? '',
+    text: remark.text ?? '',
+    count: remark.count ?? 0,
+    whole: remark.bar === null,
+  });
+}
+
+/** "bar 12", and which bar of all where several print that number. */
+export function barName(bar: number, bars: readonly Bar[]): string {
+  const number = bars[bar]?.number ?? '';
+  const shared = bars.filter((other) => other.number === number).length > 1;
+  if (number === '') return `bar ${bar + 1} of the file`;
+  return shared ? `bar ${number} (no. ${bar + 1} of the file)` : `bar ${number}`;
+}
+
+function bars(count: number): string {
+  return count === 1 ? '1 bar' : `${count} bars`;
+}
