@@ -9,6 +9,7 @@ import { sortSeats } from '#model/checks/sightlines/bearings.ts';
 import { moveTo, startTarget } from '#model/checks/sightlines/candidates.ts';
 import { compileScene } from '#model/checks/sightlines/compile-scene.ts';
 import { createWork } from '#model/checks/sightlines/compute-target.ts';
+import { allStretches } from '#model/checks/sightlines/stretches.ts';
 import { aim, castShadow } from '#model/checks/sightlines/pair-kernel.ts';
 import { EVERYTHING, type Shadows } from '#model/geometry/shadows/shadows.ts';
 import { uncoveredShare } from '#model/geometry/shadows/uncovered.ts';
@@ -52,7 +53,7 @@ function shadowsOf(scene: Scene): Shadows[] {
   const { kernel, candidates } = createWork(compiled);
   return scene.targets.flatMap(({ x, y }, target) => {
     const seats = sortSeats(compiled, x, y);
-    startTarget(candidates, compiled, target, seats);
+    startTarget(candidates, allStretches(compiled, target, seats));
     const found: Shadows[] = [];
     for (let place = 0; place < seats.order.length; place++) {
       moveTo(candidates, place);

@@ -2,12 +2,16 @@
 
 import os from 'node:os';
 import type { Occluder, Scene } from '#model/checks/scene.ts';
-import { createSightEngine } from '#model/checks/sightlines/sight-engine.ts';
+import { createSightEngine, type SightEngine } from '#model/checks/sightlines/sight-engine.ts';
 import { lossesByRecord } from '#model/checks/sightlines/losses.ts';
 import { visibleShares } from '#model/checks/sightlines/visible-shares.ts';
 import { rayTree, shareByTree, shareByUnion, somePairs } from './baselines.ts';
 import { compareWithC } from './c-kernel.ts';
 import { hallScene, W1, W2, W3, type HallSize } from './hall-scene.ts';
+
+/** How far a stand is dragged from frame to frame, and for how many frames. */
+const STEP = { x: 10, y: 3 };
+const FRAMES = 12;
 
 const cpus = os.cpus();
 console.log(
@@ -50,7 +54,11 @@ function medians(rounds: number, ...tasks: (() => void)[]): number[] {
       times[i]?.push(processorTime() - start);
     });
   }
-  return times.map((each) => each.sort((a, b) => a - b)[Math.floor(rounds / 2)] ?? NaN);
+  return times.map(median);
+}
+
+function median(values: readonly number[]): number {
+  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
 }
 
 function compare(size: HallSize): void {
@@ -59,20 +67,16 @@ function compare(size: HallSize): void {
   const shares = visibleShares(scene);
   const tree = rayTree(scene);
   const [forRays, forUnions] = [somePairs(scene, 7), somePairs(scene, Math.ceil(pairs / 120))];
-  const engine = createSightEngine(scene);
-  const drafts = movedStands(scene);
+  const drags = draggedStands(scene);
   // The processor's clock is coarse, so that small scenes are computed several times over.
   const times = Math.ceil(24_000 / pairs);
-  let draft = 0;
   const [full = NaN, rays = NaN, unions = NaN] = medians(
     9,
     () => repeat(times, () => visibleShares(scene)),
     () => forRays.forEach((pair) => shareByTree(tree, pair, 8)),
     () => forUnions.forEach((pair) => shareByUnion(scene, pair)),
   );
-  const [update = NaN] = medians(5 * drafts.length, () =>
-    engine.update(drafts[draft++ % drafts.length] ?? scene),
-  );
+  const { taken, moved } = timeDrags(createSightEngine(scene), drags);
   const perPair = (full * 1000) / times / pairs;
   const [perRays, perUnions] = [(rays * 1000) / forRays.length, (unions * 1000) / forUnions.length];
   const mean = shares.reduce((sum, share) => sum + share, 0) / pairs;
@@ -87,9 +91,10 @@ function compare(size: HallSize): void {
   console.log(
     `  polygon-clipping        ${perUnions.toFixed(0)} us a pair: ${(perUnions / perPair).toFixed(0)} times as long`,
   );
-  console.log(
-    `  one moved stand         ${(update / times).toFixed(2)} ms: all pairs take ${(full / update).toFixed(1)} times as long`,
-  );
+  const timesAll = (part: number): string =>
+    `${part.toFixed(2)} ms: all pairs take ${(full / times / part).toFixed(1)} times as long`;
+  console.log(`  a stand is taken        ${timesAll(taken)}`);
+  console.log(`  and moved               ${timesAll(moved)}`);
 }
 
 /** The file with the C program comes from the command line: the bundle lies elsewhere. */
@@ -111,17 +116,41 @@ function partly(shares: Float64Array): number {
   return shares.filter((share) => share > 0 && share < 1).length / shares.length;
 }
 
-/** The scene with one stand after the other moved by 126 mm. */
-function movedStands(scene: Scene): Scene[] {
+/** For one stand after the other, the scenes while it is dragged. */
+function draggedStands(scene: Scene): Scene[][] {
   const stands = [
     ...new Set(scene.occluders.filter(({ kind }) => kind === 'quad').map(({ record }) => record)),
   ];
-  return stands.map((record) => ({
+  const after = (record: string, steps: number): Scene => ({
     ...scene,
     occluders: scene.occluders.map((occluder) =>
-      occluder.record === record ? moved(occluder, 120, 40) : occluder,
+      occluder.record === record ? moved(occluder, steps * STEP.x, steps * STEP.y) : occluder,
     ),
-  }));
+  });
+  return stands.map((record) => Array.from({ length: FRAMES }, (_, frame) => after(record, frame + 1)));
+}
+
+/** Median milliseconds of the first frame of a drag, and of each of the others. */
+function timeDrags(
+  engine: SightEngine,
+  drags: readonly (readonly Scene[])[],
+): { taken: number; moved: number } {
+  const times: { taken: number[]; moved: number[] } = { taken: [], moved: [] };
+  for (let round = 0; round < 4; round++) {
+    for (const [first, ...others] of drags) {
+      if (!first) continue;
+      globalThis.gc?.();
+      const start = processorTime();
+      let draft = engine.update(first);
+      const taken = processorTime();
+      for (const scene of others) draft = draft.update(scene);
+      // The first round is for the engine to compile what it will.
+      if (round === 0) continue;
+      times.taken.push(taken - start);
+      times.moved.push((processorTime() - taken) / others.length);
+    }
+  }
+  return { taken: median(times.taken), moved: median(times.moved) };
 }
 
 function moved(occluder: Occluder, dx: number, dy: number): Occluder {

@@ -1,14 +1,14 @@
 /** For one target, which occluders may hide it from each seat: a set of bits that changes from seat to seat. */
 
-import { stretchesOf, wedgeOf, type SeatsByBearing, type Stretches } from './bearings.ts';
 import type { CompiledScene } from './compile-scene.ts';
+import { concerns } from './stretches.ts';
 
 export interface Candidates {
   /** The occluders that may hide the target from the current seat, in the order of the scene. */
   readonly list: Int32Array;
   count: number;
-  /** Four numbers for each occluder: the places it concerns; see Stretches. */
-  readonly stretches: Int32Array;
+  /** The places that each occluder concerns; see stretches.ts. */
+  stretches: Int32Array;
   /** Bits of the current seat. */
   readonly row: Int32Array;
   /** For each place of the current block, which bits change there. */
@@ -24,28 +24,22 @@ export function createCandidates(scene: CompiledScene): Candidates {
   return {
     list: new Int32Array(count),
     count: 0,
-    stretches: new Int32Array(4 * count),
+    stretches: new Int32Array(0),
     row: new Int32Array(words),
     flips: new Int32Array(words * (BLOCK + 1)),
   };
 }
 
 /** Goes back before the first seat of a target's order. */
-export function startTarget(
-  candidates: Candidates,
-  scene: CompiledScene,
-  target: number,
-  seats: SeatsByBearing,
-): void {
-  const { occluders } = scene;
-  const window = scene.targets[target];
-  if (!window) throw new Error(`no target ${target}`);
-  const axis = { x: window.x, y: window.y, margin: window.width / 2 };
-  const stretches: Stretches = [0, 0, 0, 0];
-  for (let index = 0; index < occluders.count; index++) {
-    if (occluders.owner[index] === window.owner || occluders.nested[index] === 1) stretches.fill(0);
-    else stretchesOf(seats, wedgeOf(occluders, index, axis), stretches);
-    candidates.stretches.set(stretches, 4 * index);
+export function startTarget(candidates: Candidates, stretches: Int32Array): void {
+  candidates.stretches = stretches;
+}
+
+/** Goes straight to the seat at one place: for a seat here and there that is quicker than going through all. */
+export function jumpTo(candidates: Candidates, stretches: Int32Array, place: number): void {
+  candidates.count = 0;
+  for (let index = 0; index < candidates.list.length; index++) {
+    if (concerns(stretches, index, place)) candidates.list[candidates.count++] = index;
   }
 }
 

@@ -60,6 +60,32 @@ export function compileScene(scene: Scene): CompiledScene {
   return { eyes: compileEyes(scene), targets, occluders: compileOccluders(scene.occluders, numberOf) };
 }
 
+/** The same scene with other shapes for the occluders at `indices`; their owners are what they were. */
+export function recompileShapes(
+  { eyes, targets, occluders: before }: CompiledScene,
+  { occluders: given }: Scene,
+  indices: readonly number[],
+): CompiledScene {
+  const occluders: CompiledOccluders = {
+    count: before.count,
+    kind: before.kind.slice(),
+    shape: before.shape.slice(),
+    x: before.x.slice(),
+    y: before.y.slice(),
+    r: before.r.slice(),
+    owner: before.owner,
+    nested: before.nested.slice(),
+  };
+  const changed = indices.map((index) => given[index]).filter((occluder) => occluder !== undefined);
+  const nested = nestedQuads(changed);
+  changed.forEach((occluder, i) => {
+    const index = indices[i] ?? -1;
+    setShape(occluders, index, occluder);
+    occluders.nested[index] = nested[i] ?? 0;
+  });
+  return { eyes, targets, occluders };
+}
+
 function compileEyes({ seats }: Scene): CompiledScene['eyes'] {
   const eyes = {
     x: new Float64Array(seats.length),
@@ -87,15 +113,20 @@ function compileOccluders(given: readonly Occluder[], numberOf: (id: string) => 
     nested: nestedQuads(given),
   };
   given.forEach((occluder, index) => {
-    const { kind, shape, plan } = shapeOf(occluder);
-    compiled.kind[index] = kind;
-    compiled.shape.set(shape, index * SHAPE_STRIDE);
-    compiled.x[index] = plan.x;
-    compiled.y[index] = plan.y;
-    compiled.r[index] = plan.r;
+    setShape(compiled, index, occluder);
     if (occluder.owner !== undefined) compiled.owner[index] = numberOf(occluder.owner);
   });
   return compiled;
+}
+
+function setShape(compiled: CompiledOccluders, index: number, occluder: Occluder): void {
+  const { kind, shape, plan } = shapeOf(occluder);
+  compiled.kind[index] = kind;
+  compiled.shape.fill(0, index * SHAPE_STRIDE, (index + 1) * SHAPE_STRIDE);
+  compiled.shape.set(shape, index * SHAPE_STRIDE);
+  compiled.x[index] = plan.x;
+  compiled.y[index] = plan.y;
+  compiled.r[index] = plan.r;
 }
 
 interface Disc {

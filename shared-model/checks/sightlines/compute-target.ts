@@ -7,6 +7,7 @@ import type { SeatsByBearing } from './bearings.ts';
 import { createCandidates, moveTo, startTarget, type Candidates } from './candidates.ts';
 import type { CompiledScene } from './compile-scene.ts';
 import { aim, castShadow, createKernel, type Kernel } from './pair-kernel.ts';
+import { shareOfArea } from './share-steps.ts';
 
 /** Room to work in; make one and use it for all targets of a scene. */
 export interface Work {
@@ -23,28 +24,33 @@ export interface TargetColumn {
   readonly compiled: CompiledScene;
   /** The seats sorted by their bearing from this target. */
   readonly seats: SeatsByBearing;
+  /** The places that each occluder concerns; see stretches.ts. */
+  readonly stretches: Int32Array;
   readonly target: number;
   /** Shares of all targets, row-major; this target's are written. */
   readonly visible: Float64Array;
 }
 
-/** `marked`: 1 for each place in the order of seats that is wanted; null: all. */
-export function computeTarget(column: TargetColumn, work: Work, marked: Uint8Array | null): void {
-  const { compiled, seats, target, visible } = column;
-  startTarget(work.candidates, compiled, target, seats);
+export function computeTarget(column: TargetColumn, work: Work): void {
+  const { compiled, seats, stretches, target, visible } = column;
+  startTarget(work.candidates, stretches);
   for (let place = 0; place < seats.order.length; place++) {
     moveTo(work.candidates, place);
-    if (marked !== null && marked[place] === 0) continue;
     const seat = seats.order[place]!;
-    visible[seat * compiled.targets.length + target] = shareOf(column, work, seat);
+    visible[seat * compiled.targets.length + target] = shareFrom(seat, target, compiled, work);
   }
 }
 
 /** A window of which less than this is visible is hidden. */
 const HIDDEN = 1e-12;
 
-/** The share from one seat, whose candidates `work` holds. */
-function shareOf({ compiled, target }: TargetColumn, { kernel, candidates }: Work, seat: number): number {
+/** The share of a target from one seat, whose candidates `work` holds. */
+export function shareFrom(
+  seat: number,
+  target: number,
+  compiled: CompiledScene,
+  { kernel, candidates }: Work,
+): number {
   if (!aim(kernel, compiled, seat, target)) return 1;
   let crowd = CROWD;
   for (let i = 0; i < candidates.count; i++) {
@@ -54,5 +60,5 @@ function shareOf({ compiled, target }: TargetColumn, { kernel, candidates }: Wor
     if (uncoveredInCrowd(kernel.shadows) < HIDDEN) return 0;
     crowd *= 4;
   }
-  return uncoveredInCrowd(kernel.shadows);
+  return shareOfArea(uncoveredInCrowd(kernel.shadows));
 }

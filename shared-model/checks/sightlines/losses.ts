@@ -6,6 +6,7 @@ import type { Scene } from '../scene.ts';
 import { sortSeats } from './bearings.ts';
 import { createCandidates, moveTo, startTarget, type Candidates } from './candidates.ts';
 import { compileScene, type CompiledScene } from './compile-scene.ts';
+import { allStretches } from './stretches.ts';
 import { aim, castShadow, createKernel, type Kernel } from './pair-kernel.ts';
 
 export interface RecordLoss {
@@ -29,7 +30,7 @@ export function lossesByRecord(scene: Scene): RecordLoss[][] {
   return scene.targets.map((window, target) => {
     const seats = sortSeats(compiled, window.x, window.y);
     const sums = new Float64Array(records.length);
-    startTarget(candidates, compiled, target, seats);
+    startTarget(candidates, allStretches(compiled, target, seats));
     for (let place = 0; place < seats.order.length; place++) {
       moveTo(candidates, place);
       if (!aim(kernel, compiled, seats.order[place]!, target)) continue;

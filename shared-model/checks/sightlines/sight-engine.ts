@@ -1,16 +1,20 @@
 /**
  * Keeps the visible shares of a scene and brings them up to date when the scene changes: only the pairs of seat and
- * target on which a changed occluder throws a shadow, before or after, are computed again. The figures are the same
- * bit for bit as those computed from nothing, because each pair is computed by the same steps in the same order.
+ * target that a changed record concerns, before or after, are looked at again, and of those only the changed record's own
+ * shadows are cast anew while it is moved about (backdrop.ts). The figures are the same bit for bit as those computed from
+ * nothing: shares go in steps that are much wider than rounding, and a pair that lies too near to the middle between two
+ * steps is computed from nothing (share-steps.ts).
  */
 
-import { NOTHING } from '../../geometry/shadows/shadows.ts';
-import type { Scene } from '../scene.ts';
-import { sortSeats, stretchesOf, wedgeOf, type SeatsByBearing, type Stretches } from './bearings.ts';
-import { compileScene, type CompiledScene } from './compile-scene.ts';
-import { computeTarget, createWork } from './compute-target.ts';
-import { aim, castShadow, type Kernel } from './pair-kernel.ts';
+import type { Occluder, Scene } from '../scene.ts';
+import { createBackdrop, forgetTargets, type Backdrop } from './backdrop.ts';
+import { sortSeats } from './bearings.ts';
+import { compileScene, recompileShapes } from './compile-scene.ts';
+import { computeTarget, createWork, type TargetColumn } from './compute-target.ts';
 import { changesBetween, type SceneChanges } from './scene-changes.ts';
+import { indicesOf, type State } from './sight-state.ts';
+import { allStretches, placeStretches } from './stretches.ts';
+import { createUpdate, updateTarget } from './update-target.ts';
 
 export interface SightEngine {
   /** The share of target t that seat s sees is at `s * targets + t`. Computed when the engine is made. */
@@ -19,24 +23,14 @@ export interface SightEngine {
   update(scene: Scene): SightEngine;
 }
 
-interface State {
-  readonly scene: Scene;
-  readonly compiled: CompiledScene;
-  readonly orders: readonly SeatsByBearing[];
-  readonly visible: Float64Array;
-}
-
 export function createSightEngine(scene: Scene): SightEngine {
   const compiled = compileScene(scene);
   const orders = compiled.targets.map(({ x, y }) => sortSeats(compiled, x, y));
-  const state = {
-    scene,
-    compiled,
-    orders,
-    visible: new Float64Array(scene.seats.length * scene.targets.length),
-  };
+  const stretches = orders.map((seats, target) => allStretches(compiled, target, seats));
+  const visible = new Float64Array(scene.seats.length * scene.targets.length);
+  const state: State = { scene, compiled, orders, stretches, visible, backdrop: null };
   const work = createWork(compiled);
-  orders.forEach((seats, target) => computeTarget({ ...state, seats, target }, work, null));
+  for (const target of orders.keys()) computeTarget(columnOf(state, target), work);
   return engineOf(state);
 }
 
@@ -44,65 +38,80 @@ function engineOf(state: State): SightEngine {
   return { visible: state.visible, update: (scene) => updated(state, scene) };
 }
 
+function columnOf({ compiled, orders, stretches, visible }: State, target: number): TargetColumn {
+  const [seats, places] = [orders[target], stretches[target]];
+  if (!seats || !places) throw new Error(`no target ${target}`);
+  return { compiled, seats, stretches: places, target, visible };
+}
+
 function updated(before: State, scene: Scene): SightEngine {
   const changes = changesBetween(before.scene, scene);
   if (changes === null) return createSightEngine(scene);
-  const compiled = compileScene(scene);
-  const orders = compiled.targets.map((target, index) => {
-    const known = before.orders[index];
-    return known && !changes.targets.has(index) ? known : sortSeats(compiled, target.x, target.y);
-  });
-  const after: State = { scene, compiled, orders, visible: before.visible.slice() };
-  const work = createWork(compiled);
-  const marked = new Uint8Array(scene.seats.length);
-  orders.forEach((seats, target) => {
-    const column = { ...after, seats, target };
-    if (changes.targets.has(target)) computeTarget(column, work, null);
-    else if (markAffected({ before, after, changes, marked }, work.kernel, target)) {
-      computeTarget(column, work, marked);
-    }
-  });
+  // Also for a further change from this same state, as when one thing is tried in several places.
+  before.backdrop = backdropFor(before, scene, changes);
+  const after: State = {
+    scene,
+    ...recompiled(before, { scene, changes, records: before.backdrop.records }),
+    visible: before.visible.slice(),
+    backdrop: forgetTargets(before.backdrop, changes.targets),
+  };
+  const work = createWork(after.compiled);
+  const update = createUpdate(before, after, work);
+  for (const target of after.orders.keys()) {
+    if (changes.targets.has(target)) computeTarget(columnOf(after, target), work);
+    else updateTarget(update, target);
+  }
   return engineOf(after);
 }
 
-interface Step {
-  readonly before: State;
-  readonly after: State;
+/** The one that is known, as long as it leaves away all that has changed now. */
+function backdropFor({ scene, backdrop }: State, after: Scene, { gone, come }: SceneChanges): Backdrop {
+  const recordsOf = (occluders: readonly Occluder[], indices: readonly number[]) =>
+    indices.flatMap((index) => occluders[index]?.record ?? []);
+  const changed = [...recordsOf(scene.occluders, gone), ...recordsOf(after.occluders, come)];
+  if (backdrop && changed.every((record) => backdrop.records.has(record))) return backdrop;
+  return createBackdrop(new Set(changed), after.targets.length);
+}
+
+interface Changed {
+  readonly scene: Scene;
   readonly changes: SceneChanges;
-  /** Set to 1 for each place in the order of seats that has to be computed again. */
-  readonly marked: Uint8Array;
+  /** All occluders that may be different now belong to one of these records. */
+  readonly records: ReadonlySet<string>;
 }
 
-/** Marks the places from which a changed occluder hides part of a target, before or after. False: none. */
-function markAffected({ before, after, changes, marked }: Step, kernel: Kernel, target: number): boolean {
-  marked.fill(0);
-  const mark = (state: State, index: number): void => {
-    for (const place of shadowedPlaces(state, kernel, target, index)) marked[place] = 1;
-  };
-  for (const index of changes.gone) mark(before, index);
-  for (const index of changes.come) mark(after, index);
-  return marked.includes(1);
+type Compiled = Pick<State, 'compiled' | 'orders' | 'stretches'>;
+
+/** Takes over what has not changed. */
+function recompiled(before: State, changed: Changed): Compiled {
+  const { scene, changes, records } = changed;
+  if (changes.targets.size > 0 || !isInPlace(before.scene, changed)) return compiledAnew(before, changed);
+  const indices = indicesOf(scene, records);
+  const compiled = recompileShapes(before.compiled, scene, indices);
+  const stretches = before.orders.map((seats, target) => {
+    const copy = before.stretches[target]?.slice() ?? allStretches(compiled, target, seats);
+    for (const index of indices) placeStretches(copy, compiled, { target, seats, index });
+    return copy;
+  });
+  return { compiled, orders: before.orders, stretches };
 }
 
-/** The places in the order of seats from which an occluder throws a shadow on a target's window. */
-function shadowedPlaces(
-  { compiled, orders }: State,
-  kernel: Kernel,
-  target: number,
-  index: number,
-): number[] {
-  const window = compiled.targets[target];
-  const seats = orders[target];
-  if (!window || !seats || compiled.occluders.owner[index] === window.owner) return [];
-  const stretches: Stretches = [0, 0, 0, 0];
-  const axis = { x: window.x, y: window.y, margin: window.width / 2 };
-  stretchesOf(seats, wedgeOf(compiled.occluders, index, axis), stretches);
-  const places: number[] = [];
-  for (let half = 0; half < 4; half += 2) {
-    for (let place = stretches[half]!; place < stretches[half + 1]!; place++) {
-      if (!aim(kernel, compiled, seats.order[place]!, target)) continue;
-      if (castShadow(kernel, compiled.occluders, index) !== NOTHING) places.push(place);
-    }
-  }
-  return places;
+function compiledAnew(before: State, { scene, changes }: Changed): Compiled {
+  const compiled = compileScene(scene);
+  const orders = compiled.targets.map(({ x, y }, target) => {
+    const known = before.orders[target];
+    return known && !changes.targets.has(target) ? known : sortSeats(compiled, x, y);
+  });
+  const stretches = orders.map((seats, target) => allStretches(compiled, target, seats));
+  return { compiled, orders, stretches };
+}
+
+/** Whether occluders have only changed their shapes: none has come or gone, and none belongs to somebody else. */
+function isInPlace(before: Scene, { scene, changes: { gone, come } }: Changed): boolean {
+  return (
+    gone.length === come.length &&
+    gone.every(
+      (index, i) => index === come[i] && before.occluders[index]?.owner === scene.occluders[index]?.owner,
+    )
+  );
 }

@@ -10,6 +10,7 @@
  */
 
 import { LEAST_STEP, SAME_HEIGHT } from '../tolerances.ts';
+import { HIGH as PART_HIGH, LOW as PART_LOW, openPart, type Parts } from './parts.ts';
 import type { Shadows } from './shadows.ts';
 
 /**
@@ -41,15 +42,19 @@ const GAP_RIGHT = 1;
 /** The part of the stretch for which the gaps run straight from left to right. */
 const HOLDS = 2;
 
-/** From 0 (all covered) to 1 (nothing covered). */
-export function uncoveredShare(shadows: Shadows): number {
-  if (shadows.count === 0) return 1;
+/** From 0 (all covered) to 1 (nothing covered). The uncovered parts are added to `parts`, when that is given. */
+export function uncoveredShare(shadows: Shadows, parts: Parts | null = null): number {
+  if (shadows.count === 0) {
+    if (parts !== null) listGaps(parts, 0, 0, { left: 0, right: 1, holds: 1 });
+    return 1;
+  }
   makeRoom(shadows.count);
   const { order, waiting } = room;
   sortByStart(shadows);
   let nextStart = startOf(shadows, waiting[0]!);
   let left = nextStart;
   let area = left;
+  if (parts !== null) listGaps(parts, 0, 0, { left: 0, right: left, holds: 1 });
   let entered = 0;
   let active = 0;
   let side = 0;
@@ -68,6 +73,7 @@ export function uncoveredShare(shadows: Shadows): number {
     const holds = found[HOLDS]!;
     const gap = found[GAP_LEFT]!;
     area += width * holds * (gap + ((found[GAP_RIGHT]! - gap) * holds) / 2);
+    if (parts !== null) listGaps(parts, active, side, { left, right: left + width * holds, holds });
     if (holds === 1) {
       left = right;
       side = 1 - side;
@@ -240,6 +246,51 @@ function decide(distance0: number, distance1: number): boolean {
 
 function holdUntil(part: number): void {
   if (part < found[HOLDS]!) found[HOLDS] = part;
+}
+
+interface Straight {
+  readonly left: number;
+  readonly right: number;
+  /** The part of the whole stretch that lies between them. */
+  readonly holds: number;
+}
+
+/**
+ * Adds the gaps that `sumGaps` has summed, as far as they run straight. No order that matters changes there, so the
+ * middle says which of two lines is above.
+ */
+function listGaps(parts: Parts, active: number, side: number, stretch: Straight): void {
+  const { left, right, holds } = stretch;
+  // What has next to no width has no area either.
+  if (right - left <= LEAST_STEP) return;
+  const { records, order } = room;
+  let top0 = 0;
+  let top1 = 0;
+  for (let k = 0; k < active && top0 + top1 < 2; k++) {
+    const record = order[k]!;
+    const high0 = records[record + HIGH + side]!;
+    const high1 = high0 + holds * (records[record + HIGH + 1 - side]! - high0);
+    if (high0 + high1 <= top0 + top1) continue;
+    const low0 = records[record + LOW + side]!;
+    const low1 = low0 + holds * (records[record + LOW + 1 - side]! - low0);
+    if (low0 + low1 >= 2) break;
+    if (low0 + low1 > top0 + top1) {
+      const at = openPart(parts, left, right);
+      writeHeights(parts.values, at + PART_LOW, top0, top1);
+      writeHeights(parts.values, at + PART_HIGH, low0, low1);
+    }
+    top0 = high0;
+    top1 = high1;
+  }
+  if (top0 + top1 >= 2) return;
+  const at = openPart(parts, left, right);
+  writeHeights(parts.values, at + PART_LOW, top0, top1);
+  writeHeights(parts.values, at + PART_HIGH, 1, 1);
+}
+
+function writeHeights(values: Float64Array, at: number, left: number, right: number): void {
+  values[at] = left;
+  values[at + 1] = right;
 }
 
 /** Moves the left ends to where the sweep stopped within the stretch. */

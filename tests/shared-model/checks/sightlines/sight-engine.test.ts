@@ -54,6 +54,14 @@ function expectSameBits(actual: Float64Array, expected: Float64Array, hint: stri
   expect(bits(actual), hint).toEqual(bits(expected));
 }
 
+/** The scene with some occluders made parts of one record. */
+function withRecord(scene: Scene, ids: ReadonlySet<string>): Scene {
+  return {
+    ...scene,
+    occluders: scene.occluders.map((o) => (ids.has(o.id) ? { ...o, record: 'dragged' } : o)),
+  };
+}
+
 describe('an engine', () => {
   test('after 500 random edits still has the figures of a fresh computation, bit for bit', () => {
     const dice = diceOf(2);
@@ -92,5 +100,62 @@ describe('an engine', () => {
       'moved',
     );
     expectSameBits(engine.update(sceneWith(paper)).visible, visibleShares(sceneWith(paper)), 'gone');
+  });
+
+  const kinds = ['quad', 'box', 'capsule'] as const;
+
+  test('follows a thing that is dragged, frame by frame, bit for bit', () => {
+    for (let seed = 1; seed <= 12; seed++) {
+      const scene = randomScene(seed, { seats: 40, targets: 4, occluders: 14, kinds });
+      // One to four shadows at once.
+      const dragged = new Set(scene.occluders.slice(0, 1 + (seed % 4)).map(({ id }) => id));
+      let engine = createSightEngine(withRecord(scene, dragged));
+      for (let frame = 1; frame <= 25; frame++) {
+        const moved = withRecord(
+          {
+            ...scene,
+            occluders: scene.occluders.map((o) =>
+              dragged.has(o.id) ? shifted(o, 40 * frame, 15 * frame) : o,
+            ),
+          },
+          dragged,
+        );
+        engine = engine.update(moved);
+        expectSameBits(engine.visible, visibleShares(moved), `seed ${seed}, frame ${frame}`);
+      }
+    }
+  });
+
+  test('follows a player who is dragged with his stand through a crowd', () => {
+    const scene = randomScene(7, { seats: 30, targets: 3, occluders: 70, kinds });
+    const dragged = new Set(scene.occluders.slice(0, 2).map(({ id }) => id));
+    let engine = createSightEngine(withRecord(scene, dragged));
+    for (let frame = 1; frame <= 15; frame++) {
+      const [dx, dy] = [30 * frame, -20 * frame];
+      const moved = withRecord(
+        {
+          ...scene,
+          targets: scene.targets.map((t, i) => (i === 0 ? { ...t, x: t.x + dx, y: t.y + dy } : t)),
+          occluders: scene.occluders.map((o) => (dragged.has(o.id) ? shifted(o, dx, dy) : o)),
+        },
+        dragged,
+      );
+      engine = engine.update(moved);
+      expectSameBits(engine.visible, visibleShares(moved), `frame ${frame}`);
+    }
+  });
+
+  test('tries one thing in many places from the same start', () => {
+    const scene = randomScene(9, { ...SIZE, occluders: 20 });
+    const engine = createSightEngine(scene);
+    for (const index of [3, 8, 3, 8, 3]) {
+      for (let step = -6; step <= 6; step++) {
+        const tried = {
+          ...scene,
+          occluders: scene.occluders.map((o, i) => (i === index ? shifted(o, step * 55, step * 20) : o)),
+        };
+        expectSameBits(engine.update(tried).visible, visibleShares(tried), `${index} by ${step}`);
+      }
+    }
   });
 });
