@@ -3,13 +3,13 @@
 import { resolve } from 'node:path';
 import { concertOf, type Document } from '#model/document/document.ts';
 import { usualPaper, type PaperName } from '#model/drawing/papers.ts';
-import { FaultError, faultOf } from '../services/faults.ts';
+import { faultOf } from '../services/faults.ts';
 import type { Fs } from '../services/fs.ts';
 import { plotDocument } from '../services/plot.ts';
-import { saveFile } from '../services/save-file.ts';
 import { readSettings } from '../services/settings.ts';
 import { tellNotes, type Surroundings } from './surroundings.ts';
 import { chooseSetup, readInput } from './input.ts';
+import { isSameFile, savePrint } from './printed-file.ts';
 import { onOneLine } from './terminal.ts';
 import { UsageError, type PlotOrder } from './usage.ts';
 
@@ -27,7 +27,7 @@ export async function plot(order: PlotOrder, surroundings: Surroundings): Promis
       options: { ...order.options, paper },
       now: now(),
     });
-    const { warning } = await save(fs, out, bytes);
+    const { warning } = await savePrint(fs, out, bytes);
     tellNotes(ofReading, surroundings);
     const sheets = `${pages} ${pages === 1 ? 'sheet' : 'sheets'}`;
     const done = `${order.out}: "${setup.name || setup.id}" at 1:${choice.scale} on ${choice.paper} ${choice.orientation}, ${sheets}`;
@@ -41,27 +41,4 @@ export async function plot(order: PlotOrder, surroundings: Surroundings): Promis
 /** As the window's print dialog chooses it. */
 async function paperFor(document: Document, fs: Fs, state: string): Promise<PaperName> {
   return usualPaper((await readSettings(fs, state)).paper, concertOf(document).units);
-}
-
-function save(fs: Fs, path: string, bytes: Uint8Array) {
-  return saveFile(fs, {
-    path,
-    bytes,
-    expectedHash: 'any',
-    replace: false,
-    device: null,
-    backup: false,
-    newMode: 0o666,
-  });
-}
-
-/** Also through links. A file that is not there yet is no other. */
-async function isSameFile(fs: Fs, a: string, b: string): Promise<boolean> {
-  try {
-    const [first, second] = [await fs.stat(a), await fs.stat(b)];
-    return first.dev === second.dev && first.ino === second.ino;
-  } catch (error) {
-    if (error instanceof FaultError) throw error;
-    return false;
-  }
 }

@@ -20,12 +20,23 @@ export const HELP = `Standlines without a window.
                   [--scale 1:50] [--orientation portrait|landscape]
       Prints the plot of a setup. If none is given: the paper used last in the window, otherwise A4 for
       metric concerts and Letter for imperial ones; the largest standard scale that fits.
+  standlines score FILE [--json] [--root NAME] [--tempo 96[@BAR]] [--order 1-12,5-20] [--repeats]
+      Says what a MusicXML score (.musicxml, .xml, .mxl) holds: order of the performance, times, and each
+      player's rests and pages.
+      --json     the same as data
+      --root     which score of a compressed file; the first one if left out
+      --tempo    quarters a minute for the whole piece, or from a bar on
+      --order    bars in the order in which they are played, by printed numbers; #14 is the 14th of the file
+      --repeats  makes repeats again after D.C. and D.S.
+  standlines booklet FILE --out FILE.pdf
+      Prints the booklet that FILE describes, a small JSON file: panels in strip order at true size, with
+      what is taped to what and when to turn, and how to put it together (electron/services/booklet-description.ts).
   standlines schema
       The JSON Schema of the file format.
   standlines help
       This text.
 
-FILE is a .standlines file; the word demo stands for the demo concert.
+FILE of check and plot is a .standlines file; the word demo stands for the demo concert.
 Exit codes: 0 done, 1 failing findings under --strict, 2 bad usage or bad input.
 `;
 
@@ -48,17 +59,36 @@ export interface PlotOrder {
   readonly options: Omit<PlotOptions, 'paper'> & { readonly paper: PlotOptions['paper'] | null };
 }
 
-export type Order = CheckOrder | PlotOrder | { readonly verb: 'schema' | 'help' };
+export interface ScoreOrder {
+  readonly verb: 'score';
+  readonly file: string;
+  readonly json: boolean;
+  readonly root: string | null;
+  readonly repeatsAfterJump: boolean;
+  /** `from`: the bar as typed; null: the whole piece. */
+  readonly tempo: { readonly quartersPerMinute: number; readonly from: string | null } | null;
+  readonly order: string | null;
+}
+
+export interface BookletOrder {
+  readonly verb: 'booklet';
+  readonly file: string;
+  readonly out: string;
+}
+
+export type Order = CheckOrder | PlotOrder | BookletOrder | ScoreOrder | { readonly verb: 'schema' | 'help' };
 
 /** Throws `UsageError`. */
 export function readOrder(words: readonly string[]): Order {
   const [verb, ...rest] = words;
-  if (verb === undefined) throw new UsageError('say what to do: check, plot, schema or help');
+  if (verb === undefined) throw new UsageError('say what to do: check, plot, score, booklet, schema or help');
   if (verb === 'check') return checkOrder(rest);
   if (verb === 'plot') return plotOrder(rest);
+  if (verb === 'score') return scoreOrder(rest);
+  if (verb === 'booklet') return bookletOrder(rest);
   if (verb === 'schema') return nothingMore('schema', rest);
   if (['help', '--help', '-h'].includes(verb)) return nothingMore('help', []);
-  throw new UsageError(`there is no "${shorten(verb)}": say check, plot, schema or help`);
+  throw new UsageError(`there is no "${shorten(verb)}": say check, plot, score, booklet, schema or help`);
 }
 
 function checkOrder(words: readonly string[]): Order {
@@ -94,10 +124,7 @@ function plotOrder(words: readonly string[]): Order {
     help: { type: 'boolean' },
   });
   if (values['help']) return { verb: 'help' };
-  const out = textOf(values['out']);
-  if (!out) throw new UsageError('plot needs --out FILE.pdf');
-  if (!out.toLowerCase().endsWith('.pdf'))
-    throw new UsageError(`--out "${shorten(out)}" does not end in .pdf`);
+  const out = pdfOut('plot', textOf(values['out']));
   return {
     verb: 'plot',
     file: oneFile('plot', positionals),
@@ -113,6 +140,43 @@ function plotOrder(words: readonly string[]): Order {
       scale: scaleOf(textOf(values['scale'])),
     },
   };
+}
+
+function scoreOrder(words: readonly string[]): Order {
+  const text = { type: 'string' } as const;
+  const flag = { type: 'boolean' } as const;
+  const { values, positionals } = parsed(words, {
+    json: flag,
+    root: text,
+    tempo: text,
+    order: text,
+    repeats: flag,
+    help: flag,
+  });
+  if (values['help']) return { verb: 'help' };
+  return {
+    verb: 'score',
+    file: oneFile('score', positionals, 'a FILE'),
+    json: values['json'] === true,
+    root: textOf(values['root']),
+    repeatsAfterJump: values['repeats'] === true,
+    tempo: tempoOf(textOf(values['tempo'])),
+    order: textOf(values['order']),
+  };
+}
+
+function bookletOrder(words: readonly string[]): Order {
+  const { values, positionals } = parsed(words, { out: { type: 'string' }, help: { type: 'boolean' } });
+  if (values['help']) return { verb: 'help' };
+  const out = pdfOut('booklet', textOf(values['out']));
+  return { verb: 'booklet', file: oneFile('booklet', positionals, 'a FILE'), out };
+}
+
+function pdfOut(verb: string, out: string | null): string {
+  if (!out) throw new UsageError(`${verb} needs --out FILE.pdf`);
+  if (!out.toLowerCase().endsWith('.pdf'))
+    throw new UsageError(`--out "${shorten(out)}" does not end in .pdf`);
+  return out;
 }
 
 function nothingMore(verb: 'schema' | 'help', words: readonly string[]): Order {
@@ -148,9 +212,9 @@ function refuseRepeated(names: readonly string[]): void {
   if (repeated !== undefined) throw new UsageError(`--${repeated} is given twice; give it once`);
 }
 
-function oneFile(verb: string, positionals: readonly string[]): string {
+function oneFile(verb: string, positionals: readonly string[], needed = 'a FILE, or the word demo'): string {
   const [file, more] = positionals;
-  if (!file) throw new UsageError(`${verb} needs a FILE, or the word demo`);
+  if (!file) throw new UsageError(`${verb} needs ${needed}`);
   if (more !== undefined) throw new UsageError(`${verb} takes one FILE, but got "${shorten(more)}" as well`);
   return file;
 }
@@ -177,6 +241,15 @@ function scaleOf(given: string | null): number | null {
   const ratio = Number(/^(?:1:)?(\d{1,5})$/.exec(given)?.[1]);
   if (!(ratio >= 1)) throw new UsageError(`--scale "${shorten(given)}" is not a ratio such as 1:50`);
   return ratio;
+}
+
+/** "96" or "96@25". */
+function tempoOf(given: string | null): ScoreOrder['tempo'] {
+  if (given === null) return null;
+  const [, figure, from = null] = /^(\d{1,4}(?:\.\d{1,3})?)(?:@(.{1,20}))?$/.exec(given) ?? [];
+  if (figure === undefined)
+    throw new UsageError(`--tempo "${shorten(given)}" is not a tempo such as 96 or 96@25`);
+  return { quartersPerMinute: Number(figure), from };
 }
 
 function shorten(text: string): string {

@@ -8,7 +8,7 @@ import { problemSentence } from '#model/score/words/problem-sentence.ts';
 import { children, mark, type Element } from '#model/score/xml/element.ts';
 import { XmlReader } from '#model/score/xml/xml-reader.ts';
 import { FaultError } from './faults.ts';
-import { XmlDecoder } from './score-text.ts';
+import { XmlDecoder } from './score-decoder.ts';
 import { inflate, isZip, zipEntries, type ZipEntry } from './score-zip.ts';
 
 export interface ReadScore {

@@ -38,6 +38,8 @@ export type RemarkCode =
   | 'jump.noTarget'
   /** With repeats after jumps it would be `count` bars longer. */
   | 'jump.repeatsLeftOut'
+  /** Page breaks of a score with several players: no player reads from those pages. */
+  | 'pages.ofScore'
   /** Other scores in the same file, `text`. */
   | 'file.otherRoots'
   /** The edges of notes are rounded: the divisions of the parts have no common measure within bounds. */

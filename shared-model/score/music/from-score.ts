@@ -2,10 +2,11 @@
 
 import { compare, ZERO, type Fraction } from '../fraction.ts';
 import { performanceOrder, type OrderOptions } from '../jumps/performance-order.ts';
-import type { BarSilence, Music, PageStart, Part, Tempo } from '../music.ts';
+import type { BarSilence, Music, Part, Tempo } from '../music.ts';
 import { outcomeOf, type Outcome } from '../problem.ts';
 import type { Remark } from '../remark.ts';
 import type { Score, ScorePart, Span } from '../score.ts';
+import { pagesFrom } from './pages.ts';
 import { rangesOf } from './ranges.ts';
 import { inTicks, ticksFor, type Ticks } from './ticks.ts';
 
@@ -97,10 +98,4 @@ function silencesBetween(sounding: readonly Span[], length: Fraction): Span[] {
   const endsWithMoment = last !== undefined && compare(last.from, last.to) === 0;
   if (endsWithMoment || compare(from, length) < 0) silences.push({ from, to: length });
   return silences;
-}
-
-/** The first page begins with the music, whether or not the file says so. */
-export function pagesFrom(breaks: readonly number[]): PageStart[] {
-  const bars = [0, ...breaks.filter((bar) => bar > 0)];
-  return bars.map((bar, index) => ({ page: index + 1, bar }));
 }

@@ -21,7 +21,7 @@ export function restsOf(music: Music, part: Part, performance: Performance): Res
       const rest = restIn(silence, performance, index);
       const before = rests.at(-1);
       if (joins && before && place === 0 && silence[1] === 0)
-        rests[rests.length - 1] = { ...before, to: rest.to, toBar: rest.toBar };
+        rests[rests.length - 1] = silence[2] === 0 ? before : { ...before, to: rest.to, toBar: rest.toBar };
       else rests.push(rest);
     });
     joins = silences.at(-1)?.[2] === music.bars[bar]?.ticks;

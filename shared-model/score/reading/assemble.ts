@@ -41,6 +41,7 @@ export function assembleScore({ title, version, listed, parts, marks }: ReadPart
       ...barRemarks(parts, bars),
       ...timeRemarks(marks, tempos, parts.length),
       ...insideRemarks(marks),
+      ...pageRemarks(parts),
     ],
   };
 }
@@ -128,4 +129,10 @@ function shortBars(part: PartReader, bars: readonly ScoreBar[]): Remark[] {
 function insideRemarks({ forward, backward }: Marks): Remark[] {
   const inside = [...forward, ...backward].find((mark) => mark.inside);
   return inside ? [{ code: 'repeat.inside', bar: inside.bar }] : [];
+}
+
+/** Where all parts turn together, it is the conductor who turns. */
+function pageRemarks(parts: readonly PartReader[]): Remark[] {
+  const [first, second] = parts.map(({ pageBreaks }) => pageBreaks.join());
+  return parts.length > 1 && first !== '' && first === second ? [{ code: 'pages.ofScore', bar: null }] : [];
 }

@@ -2,6 +2,9 @@
 
 import { beatUnit } from './metronome.ts';
 
+/** "M.M.", which is not dotted. */
+const MAELZEL = /\bm\.\s*m\.$/i;
+
 /** Printed notes, those of the usual music fonts (SMuFL) and names in text, and what they mean. */
 const NOTES: readonly (readonly [RegExp, string])[] = [
   [/\u{1D15E}|\uECA3/u, 'half'],
@@ -10,7 +13,7 @@ const NOTES: readonly (readonly [RegExp, string])[] = [
   [/\b(?:half|minim|h)$/i, 'half'],
   [/\b(?:quarter|crotchet|q)$/i, 'quarter'],
   [/\b(?:eighth|quaver|e)$/i, 'eighth'],
-  [/\bm\.\s*m\.$/i, 'quarter'],
+  [MAELZEL, 'quarter'],
 ];
 
 const EQUATION = /([^=]{1,24})=\s*(?:ca?\.?|circa|about)?\s*(\d{1,4}(?:[.,]\d{1,3})?)/iu;
@@ -20,11 +23,9 @@ const DOTS = /(?:\.|\uECB7|\u{1D16D})+$/u;
 export function tempoInWords(text: string): number | null {
   const [, left = '', figure = ''] = EQUATION.exec(text.slice(0, 200)) ?? [];
   const note = left.trim();
-  const bare = note.replace(DOTS, '').trim();
-  const unit = unitOf(note) ?? unitOf(bare);
-  if (unit === null) return null;
-  const dots = unitOf(note) === null ? note.length - note.replace(DOTS, '').length : 0;
-  const quarters = beatUnit(unit, dots);
+  const dots = MAELZEL.test(note) ? '' : (DOTS.exec(note)?.[0] ?? '');
+  const unit = unitOf(note.slice(0, note.length - dots.length).trim());
+  const quarters = unit === null ? null : beatUnit(unit, [...dots].length);
   return quarters === null ? null : Number(figure.replace(',', '.')) * quarters;
 }
 

@@ -53,6 +53,8 @@ const SENTENCES: Readonly<Record<RemarkCode, (named: Named) => string>> = {
     `The jump in ${bar} leads nowhere, so it is not made. Type the order if that is wrong.`,
   'jump.repeatsLeftOut': ({ bar, count }) =>
     `After the jump in ${bar} repeats are left out; with them the music would be ${bars(count)} longer.`,
+  'pages.ofScore': () =>
+    "The page breaks are those of the whole score; a player's part has other pages. Type them, or open the part.",
   'file.otherRoots': ({ text }) => `The file holds other scores as well: ${text}.`,
   'time.rounded': () =>
     'The edges of notes are rounded to 1/80,640 of a quarter: the parts count in units that do not fit together.',

@@ -1,0 +1,110 @@
+/** What a user knows better than the file: tempo, order of the performance, pages of a part. Each gives new music. */
+
+import { FASTEST_TEMPO, MOST_PLAYED_BARS, SLOWEST_TEMPO } from '../limits.ts';
+import type { BarRange, Music, Part, Tempo } from '../music.ts';
+import { outcomeOf, Refusal, type Outcome } from '../problem.ts';
+import type { Remark } from '../remark.ts';
+import { barNamed } from './bar-names.ts';
+import { pagesFrom } from './pages.ts';
+import { barsIn } from './ranges.ts';
+
+export interface TypedTempo {
+  /** Index of the bar from which on it holds; 0: the whole piece. */
+  readonly bar: number;
+  readonly quartersPerMinute: number;
+}
+
+/** Each holds until the next one typed; marks in the score count only before the first. */
+export function withTempos(music: Music, typed: readonly TypedTempo[]): Outcome<Music> {
+  return outcomeOf(() => {
+    const inOrder = typed.toSorted((a, b) => a.bar - b.bar);
+    for (const tempo of inOrder) checkTempo(tempo, music);
+    const first = inOrder[0]?.bar ?? Infinity;
+    const tempos: Tempo[] = [
+      ...music.tempos.filter(({ bar }) => bar < first),
+      ...inOrder.map((tempo) => ({ ...tempo, at: 0, source: 'typed' as const })),
+    ];
+    const stays = ({ code, bar }: Remark) => !(isOfTempo(code) && (first === 0 || (bar ?? 0) >= first));
+    return { ...music, tempos, remarks: music.remarks.filter(stays) };
+  });
+}
+
+function checkTempo({ bar, quartersPerMinute }: TypedTempo, music: Music): void {
+  const possible = quartersPerMinute >= SLOWEST_TEMPO && quartersPerMinute <= FASTEST_TEMPO;
+  if (possible && Number.isInteger(bar) && bar >= 0 && bar < music.bars.length) return;
+  const advice = possible
+    ? `bars are 0 to ${music.bars.length - 1}`
+    : `give ${SLOWEST_TEMPO} to ${FASTEST_TEMPO} quarters a minute`;
+  throw new Refusal({
+    code: 'typed.bad',
+    what: 'tempo',
+    given: `${quartersPerMinute} from bar ${bar}`,
+    advice,
+  });
+}
+
+function isOfTempo(code: Remark['code']): boolean {
+  return (
+    code === 'tempo.assumed' || code === 'tempo.words' || code === 'tempo.disagree' || code === 'part.alone'
+  );
+}
+
+/**
+ * "0-12, 4-20": ranges of printed bar numbers in the order in which they are played, both ends included; a bar is named
+ * as `barNamed` says.
+ */
+export function withOrder(music: Music, text: string): Outcome<Music> {
+  return outcomeOf(() => {
+    const order = text
+      .split(/[,;\n]/)
+      .filter((piece) => piece.trim() !== '')
+      .map((piece) => rangeIn(music, piece));
+    if (order.length === 0)
+      throw new Refusal({
+        code: 'typed.bad',
+        what: 'order',
+        given: text.slice(0, 60),
+        advice: 'write for instance 1-12, 5-20',
+      });
+    if (barsIn(order) > MOST_PLAYED_BARS)
+      throw new Refusal({ code: 'jumps.endless', most: MOST_PLAYED_BARS });
+    const stays = ({ code }: Remark) => !/^(?:jump|repeat|ending)\./.test(code);
+    return { ...music, order, ambiguous: false, remarks: music.remarks.filter(stays) };
+  });
+}
+
+function rangeIn(music: Music, piece: string): BarRange {
+  const [first = '', last = first, ...more] = piece.split(/[-\u2013]/);
+  const range: BarRange = [barNamed(music, first, 'bar'), barNamed(music, last, 'bar')];
+  if (more.length === 0 && range[0] <= range[1]) return range;
+  const advice = more.length > 0 ? 'write a range as 5-20' : 'the first bar stands behind the last one';
+  throw new Refusal({ code: 'typed.bad', what: 'range', given: piece.trim().slice(0, 60), advice });
+}
+
+/** "1, 38, 77": the first bar of each page of that part. */
+export function withPages(music: Music, partIndex: number, text: string): Outcome<Music> {
+  return outcomeOf(() => {
+    const bars = text
+      .split(/[,;\n]/)
+      .filter((piece) => piece.trim() !== '')
+      .map((piece) => barNamed(music, piece, 'first bar of a page'));
+    const falling = bars.findIndex((bar, index) => index > 0 && bar <= (bars[index - 1] ?? -1));
+    if (falling >= 0) {
+      const given = music.bars[bars[falling] ?? 0]?.number ?? '';
+      throw new Refusal({
+        code: 'typed.bad',
+        what: 'first bar of a page',
+        given,
+        advice: 'pages go on from bar to bar',
+      });
+    }
+    return {
+      ...music,
+      parts: music.parts.map((part, index) => (index === partIndex ? paged(part, bars) : part)),
+    };
+  });
+}
+
+function paged(part: Part, bars: readonly number[]): Part {
+  return { ...part, pages: pagesFrom(bars) };
+}
