@@ -20,13 +20,18 @@ export function restsOf(music: Music, part: Part, performance: Performance): Res
     silences.forEach((silence, place) => {
       const rest = restIn(silence, performance, index);
       const before = rests.at(-1);
-      if (joins && before && place === 0 && silence[1] === 0)
-        rests[rests.length - 1] = silence[2] === 0 ? before : { ...before, to: rest.to, toBar: rest.toBar };
+      if (joins && before && place === 0 && silence[1] === 0) rests[rests.length - 1] = joined(before, rest);
       else rests.push(rest);
     });
     joins = silences.at(-1)?.[2] === music.bars[bar]?.ticks;
   });
   return rests.filter(({ from, to }) => to > from);
+}
+
+/** Two that touch at a bar line; one without length only keeps its neighbours apart. */
+function joined(before: Rest, rest: Rest): Rest {
+  if (before.to === before.from) return rest;
+  return rest.to === rest.from ? before : { ...before, to: rest.to, toBar: rest.toBar };
 }
 
 function restIn([bar, from, to]: BarSilence, { begins, clock }: Performance, index: number): Rest {
