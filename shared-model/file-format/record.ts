@@ -37,7 +37,8 @@ function kindComplaint(raw: unknown, kind: unknown): Complaint {
     : notAllowed('kind', kind, advice);
 }
 
-function complaintOf(issue: v.BaseIssue<unknown>, raw: unknown): Complaint {
+/** The first thing that a schema has to say against a value. */
+export function complaintOf(issue: v.BaseIssue<unknown>, raw: unknown): Complaint {
   const keys = (issue.path ?? []).map((item) => item.key);
   const field = keys.reduce<string>(extendPath, '');
   const isAboutKey = issue.path?.at(-1)?.origin === 'key';

@@ -1,0 +1,127 @@
+/**
+ * A booklet described in a small JSON file, for those who have no concert of it.
+ *
+ *     {
+ *       "format": "standlines-booklet", "version": 1,
+ *       "title": "Serenade, left stand",
+ *       "binding": "ridge",                       ridge, book, concertina or loose
+ *       "leaves": 3,                              left out: as many as the pages need
+ *       "pagesPerPanel": 2,                       of a ridge booklet; of a concertina how many lie open
+ *       "stackSide": "first",                     whose reader turns a ridge booklet: first or second
+ *       "paper": "a3",                            what is printed on: an id of the catalogue's papers
+ *       "pageSize": "a4",                         left out: the largest page of the PDFs, or A4
+ *       "sides": [
+ *         { "player": "Oboe", "pdf": "oboe.pdf", "pdfPages": "2-9" },
+ *         { "player": "Viola", "pages": 8, "views": [[1, 2], [5, 6], [7, null], [8, null]] }
+ *       ],
+ *       "cues": ["after bar 40"]                  when each turn is made, first turn first
+ *     }
+ *
+ * `pdf` lies where the description lies, unless its path is absolute; without one numbered blanks are printed. `pages` counts the
+ * part's pages (left out: those of the PDF); `pdfPages` says which pages of the PDF they are, in order. `views` says which
+ * pages a side shows in each state, left to right, null for an empty place; left out, they follow one another.
+ */
+
+import * as v from 'valibot';
+import { PAPER_MODELS } from '#model/catalogue/paper.ts';
+import { notAllowed, type Complaint } from '#model/file-format/complaint.ts';
+import { field, fields, line, listOf, oneOf, textLike, wholeBetween } from '#model/file-format/fields.ts';
+import { findTextFault, lineAndColumn } from '#model/file-format/json-text.ts';
+import { complaintOf } from '#model/file-format/record.ts';
+import { MOST_LEAVES, MOST_PAGES_ACROSS } from '#model/pages/bindings/fault.ts';
+import { FaultError } from './faults.ts';
+
+/** Of a part that is read from stands. */
+const MOST_PAGES = 500;
+const LONGEST = 200;
+
+const PAPER_IDS = PAPER_MODELS.map(({ id }) => id) as [string, ...string[]];
+
+const pageOrNull = v.nullable(wholeBetween(1, MOST_PAGES), null);
+
+const side = fields({
+  player: field('Player', 'Who reads on this side; empty: nobody.', line(LONGEST)),
+  pages: v.optional(v.nullable(wholeBetween(1, MOST_PAGES)), null),
+  pdf: v.optional(v.nullable(textLike(/^[^\u0000]{1,1000}$/u, 'give the path of a PDF, or null')), null),
+  pdfPages: v.optional(v.nullable(textLike(/^.{1,2000}$/u, 'give pages such as "2-9, 11", or null')), null),
+  views: v.optional(v.nullable(listOf(listOf(pageOrNull, 1, MOST_PAGES_ACROSS), 1, MOST_LEAVES + 1)), null),
+});
+
+const schema = fields({
+  format: v.literal('standlines-booklet', 'give "standlines-booklet"'),
+  version: v.literal(1, 'give 1'),
+  title: line(LONGEST),
+  binding: oneOf(['ridge', 'book', 'concertina', 'loose']),
+  leaves: v.optional(v.nullable(wholeBetween(0, MOST_LEAVES)), null),
+  pagesPerPanel: v.optional(wholeBetween(1, MOST_PAGES_ACROSS), 2),
+  stackSide: v.optional(oneOf(['first', 'second']), 'first'),
+  paper: oneOf(PAPER_IDS),
+  pageSize: v.optional(v.nullable(oneOf(PAPER_IDS)), null),
+  sides: listOf(side, 1, 2),
+  cues: v.optional(listOf(line(LONGEST), 0, MOST_LEAVES), []),
+});
+
+export type BookletDescription = v.InferOutput<typeof schema>;
+export type DescribedSide = BookletDescription['sides'][number];
+
+/** Throws `FaultError` with the place and what would be right. */
+export function readBookletDescription(text: string): BookletDescription {
+  const raw = parsed(text);
+  const result = v.safeParse(schema, raw, { abortEarly: true });
+  if (!result.success) throw fault(complaintOf(result.issues[0], raw));
+  const broken = ruleBroken(result.output);
+  if (broken) throw fault(broken);
+  return result.output;
+}
+
+/** "2-9, 11" as numbers; a sentence's advice when it is no such list. */
+export function pageList(text: string, most: number): readonly number[] | string {
+  const pages: number[] = [];
+  for (const entry of text.split(',')) {
+    const [, from, to] = /^\s*(\d{1,4})\s*(?:-\s*(\d{1,4})\s*)?$/.exec(entry) ?? [];
+    if (from === undefined) return 'give page numbers and ranges such as "2-9, 11"';
+    const [first, last] = [Number(from), Number(to ?? from)];
+    if (first < 1 || last > most || first > last) return `the PDF has pages 1 to ${most}`;
+    for (let page = first; page <= last; page++) pages.push(page);
+    if (pages.length > MOST_PAGES) return `give at most ${MOST_PAGES} pages`;
+  }
+  return pages;
+}
+
+function fault({ field: path, text }: Complaint): FaultError {
+  return new FaultError('booklet.badDescription', `${path}${text}.`);
+}
+
+/** About one field of a description that was read; the caller knows what is wrong with it. */
+export function descriptionFault(path: string, value: unknown, advice: string): FaultError {
+  return fault(notAllowed(path, value, advice));
+}
+
+function parsed(text: string): unknown {
+  const body = text.startsWith('\uFEFF') ? text.slice(1) : text;
+  if (!/^\s*\{/.test(body))
+    throw new FaultError(
+      'booklet.badDescription',
+      'This is not a booklet description: it does not start with "{".',
+    );
+  const found = findTextFault(body);
+  if (!found) return JSON.parse(body);
+  const { line: row, column } = lineAndColumn(body, found.at);
+  throw new FaultError('booklet.badDescription', `Line ${row}, column ${column}: ${found.message}.`);
+}
+
+function ruleBroken({ binding, sides, cues, leaves }: BookletDescription): Complaint | null {
+  const wanted = binding === 'ridge' ? 2 : 1;
+  if (sides.length !== wanted)
+    return notAllowed('sides', sides, `a ${binding} binding has ${wanted === 1 ? 'one side' : 'two sides'}`);
+  if (binding === 'loose' && leaves) return notAllowed('leaves', leaves, 'loose pages have none: give 0');
+  if (cues.length > 0 && leaves !== null && cues.length > leaves)
+    return notAllowed('cues', cues, `there are ${leaves} turns`);
+  for (const [index, { pdf, pages, pdfPages, player }] of sides.entries()) {
+    const at = `sides[${index}]`;
+    if (pdfPages !== null && pdf === null) return notAllowed(`${at}.pdfPages`, pdfPages, 'name the pdf, too');
+    if (player !== '' && pdf === null && pages === null)
+      return notAllowed(`${at}.pages`, pages, 'give the number of pages, or a pdf');
+  }
+  return null;
+}

@@ -1,0 +1,138 @@
+/** A booklet as a PDF to print: the players' own pages at their true size, with every mark, and how to put it together. */
+
+import { bookletSheets, type BookletOrder, type Size } from '#model/drawing/booklet/booklet-sheets.ts';
+import { PALETTES } from '#model/drawing/palette.ts';
+import type { PageRef } from '#model/pages/bindings/binding.ts';
+import { imposePages, type Placement } from './booklet-impose.ts';
+import { FaultError } from './faults.ts';
+import { createMeasure } from './fonts.ts';
+import type { OpenedPart } from './part-pdf.ts';
+import { paintPdf } from './pdf-painter.ts';
+
+export interface BookletJob extends Omit<BookletOrder, 'sizeOf' | 'tools' | 'page'> {
+  /** Where a page comes from: a PDF and the index of its page; null: a numbered blank. */
+  readonly sourceOf: (ref: PageRef) => PageSource | null;
+  /** Room for a page; null: as large as the largest, A4 when all are blank. */
+  readonly page: Size | null;
+  /** Written into the file. */
+  readonly now: Date;
+}
+
+export interface PageSource {
+  readonly part: OpenedPart;
+  readonly page: number;
+}
+
+export interface BookletPdf {
+  readonly bytes: Uint8Array;
+  /** Sheets with panels, and all with the instructions. */
+  readonly printed: number;
+  readonly sheets: number;
+  /** What the one who prints should know. */
+  readonly notes: readonly string[];
+}
+
+const A4: Size = { width: 210, height: 297 };
+
+/** Throws `FaultError`: a page does not go on the paper, is larger than its room, or cannot be taken over. */
+export async function renderBooklet(job: BookletJob): Promise<BookletPdf> {
+  const page = roomFor(job);
+  const order: BookletOrder = {
+    ...job,
+    page,
+    sizeOf: (ref) => sizeOf(job.sourceOf(ref)),
+    tools: { palette: PALETTES.print, measure: createMeasure() },
+  };
+  const result = bookletSheets(order);
+  if (!result.ok) throw new FaultError(result.code, result.message);
+  const { bytes, missingGlyphs } = await paintPdf(
+    result.sheets.map(({ sheet }) => sheet),
+    { title: job.title, author: '', created: job.now, language: 'en' },
+  );
+  return {
+    bytes: await imposePages(bytes, placementsOf(result.sheets, job)),
+    printed: result.printed,
+    sheets: result.sheets.length,
+    notes: notesOf(job, result.perSheet, missingGlyphs),
+  };
+}
+
+function sizeOf(source: PageSource | null): Size | null {
+  const page = source?.part.pages[source.page];
+  return page ? { width: page.width, height: page.height } : null;
+}
+
+/** Beyond these it is no page for a stand. Millimetres. */
+const [SMALLEST, LARGEST] = [40, 1200];
+/** PDFs round their pages to whole points. */
+const SLACK = 0.5;
+
+function roomFor(job: BookletJob): Size {
+  const sizes = refsOf(job).flatMap((ref): (Size & PageSource)[] => {
+    const source = job.sourceOf(ref);
+    const size = sizeOf(source);
+    return source && size ? [{ ...source, ...size }] : [];
+  });
+  const odd = sizes.find(
+    ({ width, height }) => Math.min(width, height) < SMALLEST || Math.max(width, height) > LARGEST,
+  );
+  if (odd) throw oddSize(odd, `no page for a stand is that size (${SMALLEST} to ${LARGEST} mm a side)`);
+  const { page } = job;
+  if (page === null) return sizes.length === 0 ? A4 : largest(sizes);
+  const over = sizes.find(({ width, height }) => width > page.width + SLACK || height > page.height + SLACK);
+  if (over) throw oddSize(over, `it is larger than the page size of the booklet, ${millimetres(page)}`);
+  return page;
+}
+
+function largest(sizes: readonly Size[]): Size {
+  return sizes.reduce((most, { width, height }) => ({
+    width: Math.max(most.width, width),
+    height: Math.max(most.height, height),
+  }));
+}
+
+function oddSize({ part, page, ...size }: PageSource & Size, why: string): FaultError {
+  return new FaultError(
+    'booklet.pageSize',
+    `Page ${page + 1} of "${part.name}" is ${millimetres(size)}: ${why}.`,
+  );
+}
+
+function millimetres({ width, height }: Size): string {
+  return `${Math.round(width * 10) / 10} x ${Math.round(height * 10) / 10} mm`;
+}
+
+function refsOf({ binding }: BookletJob): PageRef[] {
+  return binding.views.flat(2).filter((ref) => ref !== null);
+}
+
+function placementsOf(
+  sheets: readonly { readonly pages: readonly PlacedRef[] }[],
+  job: BookletJob,
+): Placement[] {
+  return sheets.flatMap(({ pages }, sheet) =>
+    pages.flatMap(({ ref, x, y, turned }) => {
+      const source = job.sourceOf(ref);
+      return source ? [{ ...source, sheet, x, y, turned }] : [];
+    }),
+  );
+}
+
+interface PlacedRef {
+  readonly ref: PageRef;
+  readonly x: number;
+  readonly y: number;
+  readonly turned: boolean;
+}
+
+function notesOf(job: BookletJob, perSheet: 'panel' | 'page', missing: readonly string[]): string[] {
+  const parts = new Set(refsOf(job).flatMap((ref) => job.sourceOf(ref)?.part ?? []));
+  const across = job.binding.kind === 'ridge' ? job.binding.pagesPerPanel : 1;
+  return [
+    ...[...parts].flatMap(({ notes }) => notes),
+    ...(perSheet === 'page' && across > 1
+      ? [`A whole panel does not go on ${job.paper.name}, so every page has a sheet of its own.`]
+      : []),
+    ...(missing.length > 0 ? [`No font has ${missing.join(' ')}: printed as a box.`] : []),
+  ];
+}

@@ -1,0 +1,100 @@
+/** The steps from the printer's tray to the stand, in plain words. Common practice, no source. */
+
+import type { Strip } from '../../pages/bindings/strip.ts';
+import type { Layout } from './layout.ts';
+import type { BookletOrder } from './order.ts';
+
+export const CAUTION =
+  'Two stands that carry a booklet are top-heavy: spread their feet, weigh them down or tie them together, and try every turn before there is an audience. What the venue and its crew say about stands, tape and candles or lamps near paper comes first.';
+
+export function stepsFor(order: BookletOrder, strip: Strip, layout: Layout): string[] {
+  const first = [printing(order), ...cutting(layout)];
+  switch (order.binding.kind) {
+    case 'ridge':
+      return [...first, ...ridgeSteps(order, strip, layout)];
+    case 'concertina':
+      return [...first, ...concertinaSteps(order)];
+    case 'book':
+      return [...first, 'Lay the leaves on each other in their order and bind them at the left edge.'];
+    case 'loose':
+      return [
+        ...first,
+        `Set the pages side by side in the order of the sheets, the first on the left of ${reader(order, 0)}.`,
+      ];
+  }
+}
+
+function printing({ binding, paper }: BookletOrder): string {
+  const sides =
+    binding.kind === 'book'
+      ? 'on both sides of the paper, turned at the long edge'
+      : 'on one side of the paper only';
+  return `Print on ${paper.name} at 100 % (actual size, not fitted to the page), ${sides}. Check the line below with a ruler.`;
+}
+
+function cutting({ sheet, box }: Layout): string[] {
+  const spare = Math.max(sheet.width - box.width, sheet.height - box.height);
+  return spare < 1 ? [] : ['Cut every sheet out along its thin line.'];
+}
+
+function ridgeSteps(order: BookletOrder, strip: Strip, layout: Layout): string[] {
+  const { binding } = order;
+  const stack = reader(order, binding.stackSide);
+  const open = reader(order, binding.stackSide === 0 ? 1 : 0);
+  return [
+    ...sideBySide(strip, layout),
+    'Lay the panels on a table, printed side up, each below the one before it, in the order of the sheets. Every other panel stands on its head. Where two edges meet they bear the same letter.',
+    'Hold every joint with a small piece of tape: A to A, B to B and so on, edge against edge, not overlapping, with a gap of about 1 mm at the ridges, so that many layers can go over.',
+    'Turn the whole row over and tape each joint on the blank side, from one end to the other. Then take the small pieces off the printed side.',
+    ...cards(strip),
+    'Fold the strip to and fro: at a ridge printed side on printed side, at a hem blank side on blank side. All ridges come to lie at one end, all hems at the other.',
+    `Put two stands back to back so that the upper edges of their desks touch. Hang the ridges over these edges: all leaves to the side of ${stack}, the single panel F to the side of ${open}.`,
+    `Fix panel F to the desk of ${open} and panel B to the desk of ${stack}, each along its lower edge, with tape or clips that come off again.`,
+    ...turning(order, stack),
+  ];
+}
+
+function sideBySide({ panels }: Strip, { perSheet }: Layout): string[] {
+  const across = panels[0]?.pages.length ?? 1;
+  if (perSheet === 'panel' || across === 1) return [];
+  return [
+    `Each panel is ${across} sheets, in their order from left to right. Tape them side by side on the blank side, number to number.`,
+  ];
+}
+
+function cards({ panels }: Strip): string[] {
+  const names = panels.filter(({ card }) => card).map(({ name }) => name);
+  if (names.length === 0) return [];
+  const list = names.length === 1 ? names[0] : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+  return [
+    `Stick a thin card on the blank side of ${names.length === 1 ? 'panel' : 'panels'} ${list}: from the hem to 15 mm below the ridge, and as wide as the panel. A leaf without card bends when it is lifted.`,
+  ];
+}
+
+function turning({ binding, players }: BookletOrder, stack: string): string[] {
+  if (binding.leaves === 0) return ['There is nothing to turn: both read from it as it hangs.'];
+  const both =
+    players.filter(Boolean).length > 1
+      ? ' It is turned for both readers at once, so neither may be reading here.'
+      : '';
+  return [
+    `To turn, ${stack} takes the uppermost leaf at its hem, lifts it up over the ridge and lays it down on the other side.${both}`,
+    'To begin again, lay the leaves back one by one, the last one first.',
+  ];
+}
+
+function concertinaSteps(order: BookletOrder): string[] {
+  const shown = order.binding.pagesPerPanel;
+  return [
+    'Lay the pages in a row from left to right, printed side up, in the order of the sheets, and tape each to the next, letter to letter; then the same on the blank side.',
+    'Fold the row to and fro along the tapes: at A printed side on printed side, at B blank side on blank side, and so on.',
+    `Set it on the desk of ${reader(order, 0)} with the first ${shown} pages open and the rest folded behind the last of them.`,
+    shown === 2
+      ? 'To turn, lay the two pages that are back to back on the right over to the left, as a leaf of a book.'
+      : 'To turn, move the row to the left by two pages: two are folded away on the left, two come out on the right.',
+  ];
+}
+
+function reader({ players }: BookletOrder, side: 0 | 1): string {
+  return players[side] || 'the empty desk';
+}

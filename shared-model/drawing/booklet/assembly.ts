@@ -1,0 +1,145 @@
+/** How a booklet is put together and put up: drawings, steps in plain words, and what is to be seen after each turn. */
+
+import { statesOf, viewOf, type SideIndex, type View } from '../../pages/bindings/binding.ts';
+import type { Strip } from '../../pages/bindings/strip.ts';
+import type { Box, Primitive, Sheet } from '../primitives.ts';
+import { gap, grouped, heading, paragraph, type Block } from '../sheet/blocks.ts';
+import { flow } from '../sheet/flow.ts';
+import { tableBlocks, type Table } from '../sheet/table.ts';
+import { ASCENT, LEADING, TEXT, WEIGHT } from '../style.ts';
+import { fitted, oneLine, textLine } from '../text.ts';
+import { CAUTION, stepsFor } from './assembly-words.ts';
+import type { Layout } from './layout.ts';
+import type { BookletOrder } from './order.ts';
+import { overRidgeDrawing } from './ridge-drawing.ts';
+import { stripDrawing } from './strip-drawing.ts';
+
+const MARGIN = 15;
+/** Lines much longer than this are hard to follow. */
+const WIDEST = 190;
+
+/** As many sheets as it takes, on the booklet's paper. */
+export function assemblySheets(order: BookletOrder, strip: Strip, layout: Layout): Sheet[] {
+  const { width, height } = order.paper;
+  const body: Box = {
+    x: MARGIN,
+    y: MARGIN,
+    width: Math.min(width - 2 * MARGIN, WIDEST),
+    height: height - 2 * MARGIN,
+  };
+  const title = oneLine(`${order.title}: how to put it together`);
+  return flow(blocksOf(order, strip, layout, body.width), body).map((children) => ({
+    title,
+    width,
+    height,
+    children,
+  }));
+}
+
+function blocksOf(order: BookletOrder, strip: Strip, layout: Layout, width: number): Block[] {
+  const { tools } = order;
+  const steps = stepsFor(order, strip, layout);
+  return [
+    titleBlock(order, width),
+    ...drawings(order, strip, width),
+    heading('In this order', width, tools),
+    ...steps.map((words, index) => paragraph(`${index + 1}.  ${words}`, width, tools, { after: 1.6 })),
+    ...rulerBlock(width, order),
+    heading('Who sees what', width, tools),
+    ...tableBlocks(viewTable(order), width, tools, 'Who sees what'),
+    paragraph(CAUTION, width, tools, { colour: tools.palette.warning }),
+  ];
+}
+
+function titleBlock({ title, tools }: BookletOrder, width: number): Block {
+  const type = { size: TEXT.title, weight: 'bold' } as const;
+  return {
+    height: TEXT.title * LEADING,
+    draw: ({ x, y }) => {
+      const words = fitted(`${title}: how to put it together`, width, type, tools.measure);
+      return [
+        grouped('title', [
+          textLine(words, { x, y: y + TEXT.title * ASCENT }, { ...type, colour: tools.palette.ink }),
+        ]),
+      ];
+    },
+  };
+}
+
+function drawings(order: BookletOrder, strip: Strip, width: number): Block[] {
+  if (strip.joints.length === 0) return [];
+  const shown = [
+    stripDrawing(order, strip, width),
+    ...(order.binding.kind === 'ridge' ? [overRidgeDrawing(order, width)] : []),
+  ];
+  return [gap(2), ...shown.flatMap((drawing) => [drawing, gap(3)])];
+}
+
+/** A hundred millimetres to hold a ruler against. */
+function rulerBlock(width: number, { tools: { palette, measure } }: BookletOrder): Block[] {
+  const length = Math.min(100, 10 * Math.floor(width / 10));
+  const type = { size: TEXT.small, weight: 'regular' } as const;
+  const draw = ({ x, y }: { readonly x: number; readonly y: number }): Primitive[] => {
+    const stroke = { colour: palette.ink, width: WEIGHT.medium };
+    const words = fitted(
+      `${length} mm on the ruler, if it was printed at 100 %`,
+      width - length - 4,
+      type,
+      measure,
+    );
+    return [
+      {
+        kind: 'path',
+        path: [
+          ['M', x, y + 3],
+          ['L', x + length, y + 3],
+        ],
+        stroke,
+      },
+      {
+        kind: 'path',
+        path: [
+          ['M', x, y + 1],
+          ['L', x, y + 5],
+        ],
+        stroke,
+      },
+      {
+        kind: 'path',
+        path: [
+          ['M', x + length, y + 1],
+          ['L', x + length, y + 5],
+        ],
+        stroke,
+      },
+      grouped('paragraph', [
+        textLine(words, { x: x + length + 4, y: y + 4 }, { ...type, colour: palette.ink }),
+      ]),
+    ];
+  };
+  return [{ height: 7, draw }];
+}
+
+/** One row a state: before the first turn, and after each. */
+function viewTable(order: BookletOrder): Table {
+  const { binding, players, cues } = order;
+  const sides = binding.views.flatMap((_, side) => (players[side] ? [side as SideIndex] : []));
+  return {
+    columns: [
+      { title: 'View', parts: 8, align: 'end', bold: true },
+      { title: 'When', parts: 40 },
+      ...sides.map((side) => ({ title: players[side] ?? '', parts: 40 })),
+    ],
+    rows: Array.from({ length: statesOf(binding) }, (_, state) => [
+      String(state + 1),
+      state === 0 ? 'at the beginning' : `turned ${cues[state - 1] || `(turn ${state})`}`,
+      ...sides.map((side) => pagesInWords(viewOf(binding, side, state))),
+    ]),
+  };
+}
+
+function pagesInWords(view: View): string {
+  if (view.every((page) => page === null)) return 'nothing';
+  const numbers = view.map((page) => (page ? String(page.page) : 'blank'));
+  return numbers.length === 1 ? `page ${numbers[0]}` : `pages ${numbers.join(', ')}`;
+}

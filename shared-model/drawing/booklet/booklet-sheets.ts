@@ -1,0 +1,84 @@
+/** A booklet as sheets to print: its panels in strip order at true size with all marks, then how to put it together. */
+
+import { stripOf, type Strip } from '../../pages/bindings/strip.ts';
+import type { Primitive } from '../primitives.ts';
+import { oneLine } from '../text.ts';
+import { assemblyMarks } from './assembly-marks.ts';
+import { assemblySheets } from './assembly.ts';
+import { blankPage } from './blank-page.ts';
+import { layoutOf, placedPages, roomOf, type Layout, type Piece } from './layout.ts';
+import { onHead } from './on-head.ts';
+import type { BookletOrder, BookletRefusal, BookletSheet, BookletSheets } from './order.ts';
+import { readerMarks } from './reader-marks.ts';
+
+export type {
+  BookletOrder,
+  BookletRefusal,
+  BookletSheet,
+  BookletSheets,
+  NamedSize,
+  PlacedPage,
+  Size,
+} from './order.ts';
+
+/** Refused when the paper is smaller than a page. */
+export function bookletSheets(order: BookletOrder): BookletSheets | BookletRefusal {
+  const strip = stripOf(order.binding);
+  const layout = layoutOf(order, strip);
+  if (!layout) return doesNotFit(order);
+  const { pieces, perSheet } = layout;
+  const printed = pieces.map((piece, index) =>
+    pieceSheet(order, { strip, layout, piece, number: index + 1 }),
+  );
+  const how = assemblySheets(order, strip, layout).map((sheet) => ({ sheet, pages: [] }));
+  return { ok: true, sheets: [...printed, ...how], printed: printed.length, perSheet };
+}
+
+function doesNotFit({ page, paper }: BookletOrder): BookletRefusal {
+  const millimetres = (length: number): string => String(Math.round(length * 10) / 10);
+  return {
+    ok: false,
+    code: 'booklet.doesNotFit',
+    message:
+      `A page of ${millimetres(page.width)} x ${millimetres(page.height)} mm does not go on ${paper.name} ` +
+      `(${millimetres(paper.width)} x ${millimetres(paper.height)} mm) at its true size: choose a larger paper.`,
+  };
+}
+
+interface OneSheet {
+  readonly strip: Strip;
+  readonly layout: Layout;
+  readonly piece: Piece | null;
+  readonly number: number;
+}
+
+function pieceSheet(order: BookletOrder, { strip, layout, piece, number }: OneSheet): BookletSheet {
+  const panel = piece && strip.panels[piece.panel];
+  const title = (what: string): string => oneLine(`${order.title}: sheet ${number}, ${what}`);
+  if (!piece || !panel)
+    return { sheet: { title: title('blank side'), ...layout.sheet, children: [] }, pages: [] };
+  const { box } = layout;
+  const forReader = [...blanks(order, panel, piece, layout), ...readerMarks(order, panel, piece, box)];
+  const children = [
+    ...(panel.upright ? forReader : onHead(forReader, box)),
+    ...assemblyMarks(order, { strip, layout, piece, number }),
+  ];
+  return {
+    sheet: { title: title(`panel ${panel.name}`), ...layout.sheet, children },
+    pages: placedPages(order, panel, piece, box),
+  };
+}
+
+/** Drawn as they are read; what stands on its head is turned as a whole afterwards. */
+function blanks(
+  order: BookletOrder,
+  { pages, side }: Strip['panels'][number],
+  { places }: Piece,
+  { box }: Layout,
+): Primitive[] {
+  return places.flatMap((place, index) => {
+    const ref = pages[place] ?? null;
+    if (!ref || order.sizeOf(ref)) return [];
+    return blankPage(ref, order.players[side] ?? '', roomOf(order.page, true, index, box), order.tools);
+  });
+}
