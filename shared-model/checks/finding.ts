@@ -32,6 +32,16 @@ export type FindingCode =
   | 'room.cable'
   /** The platform has no exit. */
   | 'room.noExit'
+  /** Somebody uses a wheelchair, and no exit is free of steps. Subjects: all who do. */
+  | 'room.noStepFreeExit'
+  /** The place of somebody in a wheelchair is on a level that he cannot roll off. Subjects: he, the level. */
+  | 'room.wheelchairLevel'
+  /** No step-free route of the asked width for a wheelchair. Subjects: its user, what makes the way narrow (at most two). */
+  | 'room.wheelchairRoute'
+  /** Too little room to turn a wheelchair. Subjects: its user; the exit if it is there. */
+  | 'room.turning'
+  /** A covered cable lies across the way of a wheelchair. Subjects: lamp, the first user whose way it is. */
+  | 'room.cableRamp'
   /** Pages are seen at a steep angle, or from behind. Subjects: player, stand. */
   | 'reading.angle'
   /** A row of pages is so wide that the head or the body turns across it. Subjects: player, stand. */

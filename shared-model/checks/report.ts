@@ -57,13 +57,24 @@ export interface ReachResult {
   readonly freeTime: number | null;
 }
 
+/** A circle in which a wheelchair can turn: the widest free one over the spot where turning is asked for. */
+export interface TurningCircle extends Point {
+  readonly diameter: number;
+  /** His own place, a bend in which his way turns back, or its end. */
+  readonly at: 'place' | 'bend' | 'exit';
+  readonly near: Point;
+}
+
 export interface RouteResult {
+  /** Of the player, or of a wheelchair set for somebody else. */
   readonly player: string;
   readonly exit: string | null;
   /** Corner points of the path found; empty when there is none. */
   readonly path: readonly Point[];
   /** Narrowest place on the path. */
   readonly width: number;
+  /** Room to turn for who uses a wheelchair, his place first; empty for who walks. */
+  readonly turning: readonly TurningCircle[];
 }
 
 export interface Report {

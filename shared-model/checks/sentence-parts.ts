@@ -57,3 +57,7 @@ export function atLeast(length: Millimetres, units: Units): string {
 export function staff(size: Millimetres): string {
   return `${Number(size.toFixed(2))} mm`;
 }
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

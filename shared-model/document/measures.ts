@@ -11,6 +11,44 @@ export function formatLength(length: Millimetres, units: Units): string {
   return units === 'metric' ? `${Math.round(length)} mm` : feetAndInches(length);
 }
 
+/**
+ * Lengths that are compared: all to the same part of a millimetre or an inch, the coarsest in which no two different
+ * ones read alike. So what is less than its limit never reads as the limit.
+ */
+export function formatApart<const L extends readonly Millimetres[]>(
+  lengths: L,
+  units: Units,
+): { readonly [K in keyof L]: string } {
+  const parts = units === 'metric' ? METRIC_PARTS : INCH_PARTS;
+  const finest = parts.at(-1) ?? 1;
+  const different = new Set(lengths).size;
+  const part = parts.find(
+    (each) => new Set(lengths.map((one) => countOf(one, each, units))).size === different,
+  );
+  const counts = part ? lengths.map((one) => countOf(one, part, units)) : forcedApart(lengths, finest, units);
+  const told = counts.map((count) => formatParts(count, part ?? finest, units));
+  return told as readonly string[] as { readonly [K in keyof L]: string };
+}
+
+/** Parts of a millimetre and of an inch, from the usual one on. */
+const METRIC_PARTS = [1, 10, 100];
+const INCH_PARTS = [4, 8, 16, 32, 64];
+
+function countOf(length: Millimetres, part: number, units: Units): number {
+  return Math.round((units === 'metric' ? length : length / INCH) * part);
+}
+
+/** What even the finest part does not tell apart reads as one such part more, from the least length on. */
+function forcedApart(lengths: readonly Millimetres[], part: number, units: Units): number[] {
+  const counts = new Map<Millimetres, number>();
+  let last = -Infinity;
+  for (const length of [...new Set(lengths)].sort((a, b) => a - b)) {
+    last = Math.max(countOf(length, part, units), last + 1);
+    counts.set(length, last);
+  }
+  return lengths.map((length) => counts.get(length) ?? NaN);
+}
+
 /** The same without the unit in metric, for tables whose heading names it. */
 export function formatBare(length: Millimetres, units: Units): string {
   return units === 'metric' ? String(Math.round(length) || 0) : feetAndInches(length);
@@ -43,10 +81,20 @@ function isZero(length: Millimetres, units: Units): boolean {
 
 /** To the nearest quarter of an inch. */
 function feetAndInches(length: Millimetres): string {
-  const quarters = Math.round((Math.abs(length) / INCH) * 4);
-  const feet = Math.floor(quarters / 48);
-  const inches = Math.floor((quarters % 48) / 4);
-  const fraction = ['', ' 1/4', ' 1/2', ' 3/4'][quarters % 4] ?? '';
-  const sign = length < 0 && quarters > 0 ? '-' : '';
-  return `${sign}${feet}'-${inches}${fraction}"`;
+  return formatParts(countOf(length, 4, 'imperial'), 4, 'imperial');
+}
+
+/** So many parts of a millimetre or of an inch in words. */
+function formatParts(count: number, part: number, units: Units): string {
+  if (units === 'metric') return `${count / part + 0} mm`;
+  const parts = Math.abs(count);
+  const feet = Math.floor(parts / (12 * part));
+  const inches = Math.floor((parts % (12 * part)) / part);
+  return `${count < 0 ? '-' : ''}${feet}'-${inches}${fraction(parts % part, part)}"`;
+}
+
+/** " 3/4" for 6 of 8 parts; nothing for none. */
+function fraction(count: number, part: number): string {
+  if (count === 0) return '';
+  return count % 2 === 0 ? fraction(count / 2, part / 2) : ` ${count}/${part}`;
 }

@@ -2,7 +2,7 @@
 
 import type { Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
-import { formatLength, type Units } from '../../document/measures.ts';
+import { formatApart, formatLength, type Units } from '../../document/measures.ts';
 import type { Finding, FindingCode } from '../finding.ts';
 import { atLeast, figure, subject, type Sentence } from '../sentence-parts.ts';
 
@@ -35,9 +35,10 @@ export const reachSentence: Readonly<Record<ReachCode, Sentence>> = {
 
 function farText(finding: Finding, units: Units): string {
   const band = figure(finding, 'armResidual');
+  const [distance, reached] = formatApart([finding.measured, finding.required], units);
   return (
-    `It is ${formatLength(finding.measured, units)} from the shoulder, ${formatLength(figure(finding, 'height'), units)} above the floor; ` +
-    `without a step they reach ${formatLength(finding.required, units)} there` +
+    `It is ${distance} from the shoulder, ${formatLength(figure(finding, 'height'), units)} above the floor; ` +
+    `without a step they reach ${reached} there` +
     (band > 0
       ? ` (arms of this stature differ by ${formatLength(band, units)}, one standard deviation).`
       : '.')

@@ -28,14 +28,20 @@ export class BoxGrid {
   /** Calls `visit` with the index of every box that touches `box`, once, in no particular order. */
   forEachTouching(box: Bounds, visit: (index: number) => void): void {
     this.question++;
-    const look = (index: number): void => {
-      if (this.found[index] === this.question) return;
-      this.found[index] = this.question;
-      if (touch(this.boxes[index], box)) visit(index);
-    };
-    this.large.forEach(look);
-    if (cellsIn(box) > MOST_CELLS) this.boxes.forEach((_, index) => look(index));
-    else forEachCell(box, (cell) => this.cells.get(cell)?.forEach(look));
+    for (const index of this.large) this.look(index, box, visit);
+    if (cellsIn(box) > MOST_CELLS) {
+      for (let index = 0; index < this.boxes.length; index++) this.look(index, box, visit);
+      return;
+    }
+    // Written out, because routes ask this thousands of times.
+    const [left, right] = [Math.floor(box.minX / CELL), Math.floor(box.maxX / CELL)];
+    const last = Math.floor(box.maxY / CELL);
+    for (let row = Math.floor(box.minY / CELL); row <= last; row++) {
+      for (let column = left; column <= right; column++) {
+        const there = this.cells.get(row * COLUMNS + column);
+        if (there) for (const index of there) this.look(index, box, visit);
+      }
+    }
   }
 
   /** Indices of the boxes that touch `box`, in ascending order. */
@@ -43,6 +49,12 @@ export class BoxGrid {
     const indices: number[] = [];
     this.forEachTouching(box, (index) => indices.push(index));
     return indices.sort((a, b) => a - b);
+  }
+
+  private look(index: number, box: Bounds, visit: (index: number) => void): void {
+    if (this.found[index] === this.question) return;
+    this.found[index] = this.question;
+    if (touch(this.boxes[index], box)) visit(index);
   }
 
   private insert(box: Bounds, index: number): void {

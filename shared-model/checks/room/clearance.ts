@@ -28,6 +28,8 @@ interface OwnedEdges {
   readonly outline: Polygon;
   readonly bounds: Bounds;
   readonly edges: readonly Line[];
+  /** Of each edge: x and y of its middle, half its length. */
+  readonly middles: Float64Array;
   /** A circle round all of them. */
   readonly x: number;
   readonly y: number;
@@ -62,7 +64,7 @@ export function clearanceAlong(
     if (!thing || free.has(thing.owner)) return;
     const within = Math.sqrt(least) + thing.radius;
     if (squaredDistance(walk, thing.x, thing.y) >= within * within) return;
-    for (const edge of thing.edges) least = Math.min(least, squaredGap(walk, edge));
+    least = leastGap(walk, thing, least);
   });
   return Math.sqrt(least);
 }
@@ -73,18 +75,41 @@ function lineOf(a: Vec2, b: Vec2): Line {
 
 function ownedEdges(owner: string, outline: Polygon): OwnedEdges {
   const edges: Line[] = [];
-  forEachEdge(outline, (a, b) => edges.push(lineOf(a, b)));
+  const middles: number[] = [];
+  forEachEdge(outline, (a, b) => {
+    edges.push(lineOf(a, b));
+    middles.push((a.x + b.x) / 2, (a.y + b.y) / 2, Math.hypot(b.x - a.x, b.y - a.y) / 2);
+  });
   const bounds = boundsOf(outline);
   return {
     owner,
     outline,
     bounds,
     edges,
+    middles: Float64Array.from(middles),
     x: (bounds.minX + bounds.maxX) / 2,
     y: (bounds.minY + bounds.maxY) / 2,
     radius: Math.hypot(bounds.maxX - bounds.minX, bounds.maxY - bounds.minY) / 2,
   };
 }
+
+/** Square of the least distance from a thing's edges, when it is less than `least`, which is one too. */
+function leastGap(walk: Line, { edges, middles }: OwnedEdges, least: number): number {
+  let [squared, reach] = [least, Math.sqrt(least) + ROUNDING];
+  for (let index = 0; index < edges.length; index++) {
+    const edge = edges[index];
+    // No point of an edge is farther from its middle than half of it.
+    const far = reach + (middles[3 * index + 2] ?? 0);
+    const toMiddle = squaredDistance(walk, middles[3 * index] ?? 0, middles[3 * index + 1] ?? 0);
+    if (!edge || toMiddle > far * far) continue;
+    const gap = squaredGap(walk, edge);
+    if (gap < squared) [squared, reach] = [gap, Math.sqrt(gap) + ROUNDING];
+  }
+  return squared;
+}
+
+/** More than what is lost in rounding, so that nothing is skipped that would count. */
+const ROUNDING = 1e-3;
 
 /** Square of the distance between two lines. */
 function squaredGap(p: Line, q: Line): number {

@@ -8,6 +8,15 @@ export const FIRST_STEP = 600;
 /** A person still gets through sideways. Common practice, no source. */
 export const SQUEEZE = 300;
 
+/** Whose first step it is. */
+export interface Start {
+  readonly spot: Vec2;
+  /** Owners of what is not in his way: he himself, and whatever he is in the middle of. */
+  readonly free: ReadonlySet<string>;
+  /** Width that will do within the first step. */
+  readonly squeeze: number;
+}
+
 export function isInFirstStep(point: Vec2, spot: Vec2): boolean {
   return Math.hypot(point.x - spot.x, point.y - spot.y) <= FIRST_STEP;
 }
@@ -21,8 +30,8 @@ export interface WayThrough {
 }
 
 /** How wide a way has to be taken for: within the first step a squeeze will do, beyond it its own width counts. */
-export function widthFrom(spot: Vec2, { narrow, site, ends }: WayThrough): number {
-  if (!isInFirstStep(narrow.at, spot) || narrow.width < SQUEEZE) return narrow.width;
+export function widthFrom({ spot, squeeze }: Start, { narrow, site, ends }: WayThrough): number {
+  if (!isInFirstStep(narrow.at, spot) || narrow.width < squeeze) return narrow.width;
   return ends.reduce((least, end) => {
     if (isInFirstStep(end, spot)) return least;
     const border = onBorder(spot, narrow.at, end);

@@ -1,5 +1,7 @@
-/** A priority queue of numbered things (binary heap): the one with the least key comes out first. */
+/** A priority queue of things numbered from 0 (binary heap): the one with the least key comes out first. */
 export class LeastFirst {
+  /** Of what was taken out last. */
+  lastKey = NaN;
   private readonly keys: number[] = [];
   private readonly items: number[] = [];
 
@@ -15,13 +17,15 @@ export class LeastFirst {
     this.items[at] = item;
   }
 
-  pop(): { readonly key: number; readonly item: number } | null {
-    const [key, item] = [this.keys[0], this.items[0]];
-    const [lastKey, lastItem] = [this.keys.pop(), this.items.pop()];
-    if (key === undefined || item === undefined || lastKey === undefined || lastItem === undefined)
-      return null;
-    if (this.keys.length > 0) this.sink(lastKey, lastItem);
-    return { key, item };
+  /** The item that is next, its key in `lastKey`; -1 when there is none. */
+  pop(): number {
+    const item = this.items[0];
+    const last = this.items.pop();
+    const key = this.keys.pop();
+    if (item === undefined || last === undefined || key === undefined) return -1;
+    this.lastKey = this.keys[0] ?? key;
+    if (this.keys.length > 0) this.sink(key, last);
+    return item;
   }
 
   /** Puts the entry in at the top and lets smaller children rise past it. */

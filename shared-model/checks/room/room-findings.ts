@@ -11,6 +11,7 @@ import { offPlatformFindings } from './off-platform.ts';
 import { overlapFindings } from './overlap.ts';
 import { roomOf } from './room.ts';
 import { cableFindings, routeFindings } from './route-findings.ts';
+import { wheelchairFindings } from './wheelchair-findings.ts';
 
 /** `routes`: null leaves out what needs them (routes, cables), for instance while something is dragged. */
 export function roomFindings(
@@ -20,8 +21,9 @@ export function roomFindings(
 ): Finding[] {
   const room = roomOf(document, setup);
   const placing = [overlapFindings, offPlatformFindings, elbowFindings, edgeFindings, doorFindings];
+  const ways = [routeFindings, wheelchairFindings, cableFindings];
   return [
     ...placing.flatMap((check) => check(document, setup, room)),
-    ...(routes ? [...routeFindings(document, setup, routes), ...cableFindings(document, setup, routes)] : []),
+    ...(routes ? ways.flatMap((check) => check(document, setup, routes)) : []),
   ];
 }

@@ -2,16 +2,14 @@
 
 import type { Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
-import { formatLength, type Units } from '../../document/measures.ts';
+import { formatApart, formatLength, type Units } from '../../document/measures.ts';
 import type { Finding, FindingCode } from '../finding.ts';
-import { atLeast, figure, subject, type Sentence } from '../sentence-parts.ts';
+import { atLeast, capital, figure, subject, type Sentence } from '../sentence-parts.ts';
 import { GUARD_DROP } from './edges.ts';
-import { CLEAR_WIDTH, PINCH_LENGTH, PINCH_WIDTH } from './pinch-points.ts';
+import { narrowFigures, pinchWords, WHO_DECIDES } from './room-words.ts';
+import { wheelchairSentence } from './wheelchair-sentence.ts';
 
 type RoomCode = Extract<FindingCode, `room.${string}`>;
-
-/** Whose word counts. Ends every sentence about something on which people can be hurt. */
-const WHO_DECIDES = 'Local codes, the venue and licensed practice decide.';
 
 export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
   'room.overlap': (finding, document, setup, units) => {
@@ -29,28 +27,37 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
     advice: `Move it in by ${atLeast(-finding.measured, units)}. ${WHO_DECIDES}`,
   }),
 
-  'room.elbow': (finding, document, setup, units) => ({
-    headline: `${subject(finding, 0, document, setup)} lacks elbow room`,
-    text:
-      `${neighbourWords(finding, document, setup)} leaves ${formatLength(figure(finding, 'free'), units)} on the ` +
-      `${finding.detail['side'] === 'left' ? 'left' : 'right'}, counted from the middle of the body; ` +
-      `${formatLength(figure(finding, 'wanted'), units)} are wanted.`,
-    advice: `Make ${atLeast(finding.required - finding.measured, units)} more room there.`,
-  }),
+  'room.elbow': (finding, document, setup, units) => {
+    const [free, wanted] = formatApart([figure(finding, 'free'), figure(finding, 'wanted')], units);
+    return {
+      headline: `${subject(finding, 0, document, setup)} lacks elbow room`,
+      text:
+        `${neighbourWords(finding, document, setup)} leaves ${free} on the ` +
+        `${finding.detail['side'] === 'left' ? 'left' : 'right'}, counted from the middle of the body; ` +
+        `${wanted} are wanted.`,
+      advice: `Make ${atLeast(finding.required - finding.measured, units)} more room there.`,
+    };
+  },
 
-  'room.edge': (finding, document, setup, units) => ({
-    headline: `${subject(finding, 0, document, setup)} is near an open edge`,
-    text:
-      `${formatLength(finding.measured, units)} to the edge, with a drop of ${formatLength(figure(finding, 'drop'), units)}; ` +
-      `you asked for ${formatLength(finding.required, units)}. ${guardWords(finding, units)}`,
-    advice: `Move it in by ${atLeast(finding.required - finding.measured, units)}, or mark and watch the edge. ${WHO_DECIDES}`,
-  }),
+  'room.edge': (finding, document, setup, units) => {
+    const [measured, required] = formatApart([finding.measured, finding.required], units);
+    return {
+      headline: `${subject(finding, 0, document, setup)} is near an open edge`,
+      text:
+        `${measured} to the edge, with a drop of ${formatLength(figure(finding, 'drop'), units)}; ` +
+        `you asked for ${required}. ${guardWords(finding, units)}`,
+      advice: `Move it in by ${atLeast(finding.required - finding.measured, units)}, or mark and watch the edge. ${WHO_DECIDES}`,
+    };
+  },
 
-  'room.door': (finding, document, setup, units) => ({
-    headline: `${subject(finding, 1, document, setup)} stands before ${subject(finding, 0, document, setup)}`,
-    text: `${formatLength(finding.measured, units)} are free before the door; ${formatLength(finding.required, units)} are wanted.`,
-    advice: `Keep the way through the door free. ${WHO_DECIDES}`,
-  }),
+  'room.door': (finding, document, setup, units) => {
+    const [measured, required] = formatApart([finding.measured, finding.required], units);
+    return {
+      headline: `${subject(finding, 1, document, setup)} stands before ${subject(finding, 0, document, setup)}`,
+      text: `${measured} are free before the door; ${required} are wanted.`,
+      advice: `Keep the way through the door free. ${WHO_DECIDES}`,
+    };
+  },
 
   'room.route': (finding, document, setup, units) =>
     routeSentence(finding, subject(finding, 0, document, setup), units),
@@ -59,8 +66,8 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
     headline: `The cable of ${subject(finding, 0, document, setup)} lies across a way out`,
     text:
       finding.measured === 1
-        ? `${capital(subject(finding, 1, document, setup))} walks over it.`
-        : `${finding.measured} players walk over it, ${subject(finding, 1, document, setup)} among them.`,
+        ? `${capital(subject(finding, 1, document, setup))} goes over it.`
+        : `${finding.measured} of them go over it, ${subject(finding, 1, document, setup)} among them.`,
     advice: `Lay it along the wall, or cover it with a ramp or mat. ${WHO_DECIDES}`,
   }),
 
@@ -69,30 +76,24 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
     text: 'No door or step of the platform is marked as a way out.',
     advice: `Add the door or the steps that people leave by. ${WHO_DECIDES}`,
   }),
+
+  ...wheelchairSentence,
 };
 
 function routeSentence(finding: Finding, player: string, units: Units): ReturnType<Sentence> {
-  const wanted = formatLength(finding.required, units);
   if (finding.measured <= 0) {
     return {
       headline: `${player} has no way out`,
       text: `No way from ${player} to an exit is wide enough for a person.`,
-      advice: `Open a way of ${wanted}. ${WHO_DECIDES}`,
+      advice: `Open a way of ${formatLength(finding.required, units)}. ${WHO_DECIDES}`,
     };
   }
+  const [measured, required] = narrowFigures(finding, units);
   return {
     headline: `The way out for ${player} is narrow`,
-    text: `${formatLength(finding.measured, units)} at its narrowest; you asked for ${wanted}.${pinchWords(finding, units)}`,
+    text: `${measured} at its narrowest; you asked for ${required}.${pinchWords(finding, units)}`,
     advice: `Widen it by ${atLeast(finding.required - finding.measured, units)} there. ${WHO_DECIDES}`,
   };
-}
-
-function pinchWords({ detail }: Finding, units: Units): string {
-  if (detail['pinch'] !== 'pinch') return '';
-  const [clear, pinch, length] = [CLEAR_WIDTH, PINCH_WIDTH, PINCH_LENGTH].map((value) =>
-    formatLength(value, units),
-  );
-  return ` ADA/ABA 403.5.1 speaks of ${clear}, and of ${pinch} over at most ${length}.`;
 }
 
 /** What is known of guards at such a drop: why the distance is the tool's own precaution. */
@@ -116,8 +117,4 @@ function neighbourWords(finding: Finding, document: Document, setup: Id<'setup'>
 
 function edgeWords({ subjects }: Finding): string {
   return subjects.length > 1 ? 'the edge of its level' : 'the edge of the platform';
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

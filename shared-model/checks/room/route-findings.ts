@@ -1,14 +1,16 @@
 /** What the routes say: none, too narrow, or with a cable across. Cautions all; codes and the venue decide. */
 
-import { concertOf, find, inSetup, type Document } from '../../document/document.ts';
-import { asId, type Id } from '../../document/ids.ts';
-import type { Lamp } from '../../document/records.ts';
+import { concertOf, inSetup, type Document } from '../../document/document.ts';
+import type { Id } from '../../document/ids.ts';
+import { isPlaced, type Lamp } from '../../document/records.ts';
 import { gapBetweenSegments, type Gap } from '../../geometry/segments.ts';
 import type { Vec2 } from '../../geometry/frame.ts';
 import type { Finding } from '../finding.ts';
 import type { RouteResult } from '../report.ts';
 import { clearancesOf } from './clearance.ts';
+import { beside } from './beside.ts';
 import { crossWidths } from './cross-widths.ts';
+import { onFoot, wheelchairUsers, type Gait } from './gait.ts';
 import { groundOf } from './ground.ts';
 import { FIRST_STEP } from './first-step.ts';
 import { narrowStretches, pinchVerdict } from './pinch-points.ts';
@@ -25,28 +27,48 @@ export function routeFindings(
   routes: readonly RouteResult[] = routeResults(document, setup),
 ): Finding[] {
   if (exitsOf(document).length === 0) return [noExit()];
-  const { routeWidth } = concertOf(document).limits;
-  const narrow = routes.filter(({ width }) => width < routeWidth - ACCURACY);
+  const users = new Set<string>(wheelchairUsers(document, setup).map(({ id }) => id));
+  const walking = routes.filter(({ player }) => !users.has(player));
+  return narrowRoutes(document, { setup, routes: walking, gait: onFoot(document) });
+}
+
+/** Routes of who gets along in one manner. */
+export interface Routes {
+  readonly setup: Id<'setup'>;
+  readonly routes: readonly RouteResult[];
+  readonly gait: Gait;
+}
+
+/** `room.route`, or `room.wheelchairRoute` on wheels, for each route that is narrower than asked. */
+export function narrowRoutes(document: Document, { setup, routes, gait }: Routes): Finding[] {
+  const narrow = routes.filter(({ width }) => width < gait.asked - ACCURACY);
   if (narrow.length === 0) return [];
-  const clearances = clearancesOf(groundOf(document, setup));
+  const clearances = clearancesOf(groundOf(document, setup, gait));
   return narrow.map((route) => {
-    const player = find(document, asId<'player'>(route.player));
-    const walker = walkerFrom(player ?? { x: 0, y: 0 }, route.player, clearances);
-    return narrowRoute(route, walker, routeWidth);
+    const person = document.records.get(route.player);
+    const spot = person && isPlaced(person) ? person : { x: 0, y: 0 };
+    const walker = walkerFrom(spot, route.player, { clearances, gait });
+    return narrowRoute(route, walker, gait.asked);
   });
 }
 
-/** One finding a lamp: `measured` is the number of routes that its cable lies across. */
+/**
+ * One finding a lamp: `measured` is the number of routes that its cable lies across. A cable that is covered is named
+ * only where wheels go over it.
+ */
 export function cableFindings(
   document: Document,
   setup: Id<'setup'>,
   routes: readonly RouteResult[] = routeResults(document, setup),
 ): Finding[] {
   const { routeWidth } = concertOf(document).limits;
+  const users = new Set<string>(wheelchairUsers(document, setup).map(({ id }) => id));
+  const onWheels = routes.filter(({ player }) => users.has(player));
   return inSetup(document, setup, 'lamp').flatMap((lamp) => {
-    if (lamp.cableCovered) return [];
-    const crossed = routes.flatMap((route) => {
-      const gap = cableToRoute(lamp, route, Math.min(route.width, routeWidth) / 2);
+    const over = lamp.cableCovered ? onWheels : routes;
+    const crossed = over.flatMap((route) => {
+      const way = users.has(route.player) ? route.path : beyondFirstStep(route.path);
+      const gap = cableToWay(lamp, way, Math.min(route.width, routeWidth) / 2);
       return gap ? [{ player: route.player, at: gap.a }] : [];
     });
     return crossed[0] ? [cableAcross(lamp, crossed[0], crossed.length)] : [];
@@ -74,9 +96,12 @@ function narrowRoute(route: RouteResult, walker: Walker, required: number): Find
   );
   const stretches = narrowStretches(stations);
   return {
-    code: 'room.route',
+    code: walker.onWheels ? 'room.wheelchairRoute' : 'room.route',
     severity: 'caution',
-    subjects: [route.player],
+    subjects:
+      walker.onWheels && narrowest
+        ? [route.player, ...beside(walker, narrowest.point, route.width)]
+        : [route.player],
     measured: route.width,
     required,
     unit: 'mm',
@@ -89,12 +114,11 @@ function narrowRoute(route: RouteResult, walker: Walker, required: number): Find
   };
 }
 
-/** Where the cable comes into the strip that is walked on, beyond the first step; null when nowhere. */
-function cableToRoute(lamp: Lamp, route: RouteResult, halfWidth: number): Gap | null {
-  const walked = beyondFirstStep(route.path);
+/** Where the cable comes into the strip that is gone over; null when nowhere. */
+function cableToWay(lamp: Lamp, way: readonly Vec2[], halfWidth: number): Gap | null {
   let nearest: Gap | null = null;
   forEachLeg(lamp.cable, (a, b) =>
-    forEachLeg(walked, (c, d) => {
+    forEachLeg(way, (c, d) => {
       const gap = gapBetweenSegments(a, b, c, d);
       // A cable that runs along the very border of the strip is not in it.
       if (gap.distance < halfWidth - 1 && gap.distance < (nearest?.distance ?? Infinity)) nearest = gap;
@@ -140,8 +164,8 @@ function cableAcross(
   count: number,
 ): Finding {
   return {
-    code: 'room.cable',
-    severity: 'caution',
+    code: lamp.cableCovered ? 'room.cableRamp' : 'room.cable',
+    severity: lamp.cableCovered ? 'note' : 'caution',
     subjects: [lamp.id, player],
     measured: count,
     required: 0,

@@ -1,20 +1,22 @@
 /**
- * A walking route from every player to an exit: a real path round everything that stands there. The widest way out is
- * found first. A player whose widest way is as wide as asked gets the shortest way that is; any other gets the widest.
+ * A way out for every player: a real path round everything that stands there, to an exit. A player who can get out as
+ * wide as asked gets the shortest way that is; any other gets the widest there is. Who uses a wheelchair gets a way
+ * without steps, with the room to turn that is asked for on it (turning.ts).
  *
  * Accuracy: ways are compared by widths that are at most 1 mm too great at 915 mm (see sites.ts); the width reported is
- * that of the path itself, measured on the outlines. Not promised: steps between levels are not judged, and turning
- * in a tight corner is judged as for a round walker.
+ * that of the path itself, measured on the outlines. Not promised: on foot, steps between levels are not judged; in a
+ * bend narrower than asked, turning is judged as for something round.
  */
 
 import { inSetup, platformOf, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
-import type { Platform, Player } from '../../document/records.ts';
+import type { Platform, Player, Seat } from '../../document/records.ts';
 import type { Vec2 } from '../../geometry/frame.ts';
 import { pointInPolygon } from '../../geometry/polygon.ts';
 import { gapBetweenSegments } from '../../geometry/segments.ts';
 import type { RouteResult } from '../report.ts';
 import { clearancesOf, type Clearances } from './clearance.ts';
+import { onFoot, onWheels, wheelchairUsers, type Gait } from './gait.ts';
 import { groundOf } from './ground.ts';
 import {
   departures,
@@ -25,7 +27,8 @@ import {
   type Link,
   type OwnPlace,
 } from './own-place.ts';
-import { isBeyond, sitesOf, type Ground } from './sites.ts';
+import { isBeyond, sitesOf } from './sites.ts';
+import { turningCircles } from './turning.ts';
 import { tautened, walkerFrom, widthOfWalk, type Walker } from './walk.ts';
 import { exitsOf, type Exit } from './walls.ts';
 import { narrowAt, nodeAt, nodeBeyond, wayGraph, type WayGraph } from './way-graph.ts';
@@ -43,19 +46,38 @@ import {
 const NO_WAY = 200;
 const MOST_KEPT = 20;
 
-/** One result for each player of the setup, in the order of their numbers. No exit, or no way to one: width 0, no path. */
+/**
+ * One result for each player of the setup, in the order of their numbers, then for each wheelchair set where no player
+ * sits. No exit, or no way to one: width 0, no path.
+ */
 export function routeResults(document: Document, setup: Id<'setup'>): RouteResult[] {
-  const players = inSetup(document, setup, 'player');
-  if (exitsOf(document).length === 0) return players.map(nowhere);
-  const search = searchOn(groundOf(document, setup), widthAsked(document));
-  const platform = platformOf(document);
-  return players.map((player) => (isOn(platform, player) ? routeOf(player, search) : nowhere(player)));
+  const users = wheelchairUsers(document, setup);
+  const ofWheels = waysOf(document, setup, { people: users, gait: onWheels(document) });
+  const walking = inSetup(document, setup, 'player').filter(({ mobility }) => mobility === 'walks');
+  const ofFeet = waysOf(document, setup, { people: walking, gait: onFoot(document) });
+  const found = new Map([...ofFeet, ...ofWheels].map((route) => [route.player, route]));
+  const seats = users.filter(({ kind }) => kind === 'seat');
+  return [...inSetup(document, setup, 'player'), ...seats].flatMap(({ id }) => found.get(id) ?? []);
 }
 
-function widthAsked(document: Document): number {
-  for (const record of document.records.values())
-    if (record.kind === 'concert') return record.limits.routeWidth;
-  return 0;
+interface Party {
+  readonly people: readonly (Player | Seat)[];
+  readonly gait: Gait;
+}
+
+function waysOf(document: Document, setup: Id<'setup'>, { people, gait }: Party): RouteResult[] {
+  if (people.length === 0) return [];
+  if (!gait.onWheels && exitsOf(document).length === 0) return people.map(nowhere);
+  const search = searchOn(document, setup, gait);
+  const platform = platformOf(document);
+  return people.map((person) => {
+    if (!isOn(platform, person)) return nowhere(person);
+    const walker = walkerFrom(person, person.id, search);
+    const route = routeOf(person, { ...search, walker });
+    return gait.onWheels
+      ? { ...route, turning: turningCircles(search.net.graph.sites, walker, route) }
+      : route;
+  });
 }
 
 interface Search {
@@ -63,15 +85,17 @@ interface Search {
   readonly exits: readonly Exit[];
   readonly exitBeyond: ExitBeyond;
   readonly clearances: Clearances;
-  readonly asked: number;
-  readonly widest: WaysOut;
+  readonly gait: Gait;
+  readonly widest: () => WaysOut;
   /** Shortest ways of at least a width. */
   readonly shortest: (width: number) => WaysOut;
 }
 
-function searchOn(ground: Ground, asked: number): Search {
+/** What all who get along in one manner have in common. */
+function searchOn(document: Document, setup: Id<'setup'>, gait: Gait): Search {
+  const ground = groundOf(document, setup, gait);
   const graph = wayGraph(sitesOf(ground));
-  const net: Net = { graph, widthThrough: (halfEdge) => graph.widths[halfEdge] ?? 0 };
+  const net: Net = { graph, widths: graph.widths };
   const { exits } = ground;
   const exitBeyond = exitFinder(exits);
   const known = new Map<number, WaysOut>();
@@ -81,40 +105,61 @@ function searchOn(ground: Ground, asked: number): Search {
     if (known.size < MOST_KEPT) known.set(width, ways);
     return ways;
   };
+  let widest: WaysOut | null = null;
   return {
     net,
     exits,
     exitBeyond,
-    asked,
+    gait,
     shortest,
     clearances: clearancesOf(ground),
-    widest: widestWays(net, seedsBeyond(graph, exitBeyond, 'width')),
+    widest: () => (widest ??= widestWays(net, seedsBeyond(graph, exitBeyond, 'width'), NO_WAY)),
   };
 }
 
-function routeOf(player: Player, search: Search): RouteResult {
-  const walker = walkerFrom(player, player.id, search.clearances);
-  const place = ownPlace(search.net.graph, walker.free, walker.spot);
-  if (!place) return nowhere(player);
-  const ways = widestFrom(place, search.widest, search.exitBeyond);
+interface OwnSearch extends Search {
+  readonly walker: Walker;
+}
+
+function routeOf(person: Player | Seat, search: OwnSearch): RouteResult {
+  const { walker, gait } = search;
+  const place = ownPlace(search.net.graph, { ...walker, squeeze: gait.squeeze });
+  if (!place) return nowhere(person);
+  const asked = shortestLine({ place, search, width: gait.asked });
+  // Most get out as wide as asked, and then there is no need to know how wide the widest way is.
+  if (asked?.isSurelyWide) return walked(person, asked, search);
+  const width = widthToAskFor(place, search);
+  const line = width === null ? null : shortestLine({ place, search, width });
+  return line ? walked(person, line, search) : nowhere(person);
+}
+
+/** The width asked for, or else that of the widest way; null when nobody gets through. */
+function widthToAskFor(place: OwnPlace, { widest, exitBeyond, gait }: Search): number | null {
+  const ways = widestFrom(place, widest(), { exitBeyond, least: NO_WAY });
   const possible = departures(place).reduce(
     (best, { node, width }) => Math.max(best, Math.min(width, ways.measure[node] ?? 0)),
     0,
   );
-  if (possible < NO_WAY) return nowhere(player);
+  if (possible < NO_WAY) return null;
   // In steps of a millimetre, so that players who leave through one narrow place share the search for it.
-  const width = possible < search.asked ? Math.floor(possible) : search.asked;
-  return shortestRoute(player, { walker, place, search, width });
+  return possible < gait.asked ? Math.floor(possible) : gait.asked;
+}
+
+interface Line {
+  readonly exit: Exit;
+  readonly points: readonly Vec2[];
+  /** The widest way is at least as wide as this one was asked to be. */
+  readonly isSurelyWide: boolean;
 }
 
 interface Wanted {
-  readonly walker: Walker;
   readonly place: OwnPlace;
-  readonly search: Search;
+  readonly search: OwnSearch;
   readonly width: number;
 }
 
-function shortestRoute(player: Player, { walker, place, search, width }: Wanted): RouteResult {
+/** The shortest line along the nets that is so wide; null when there is none. */
+function shortestLine({ place, search, width }: Wanted): Line | null {
   const common = search.shortest(width);
   const ways = shortestFrom(place, common, { exitBeyond: search.exitBeyond, width });
   const total = ({ node, length, width: wide }: Departure): number =>
@@ -123,18 +168,20 @@ function shortestRoute(player: Player, { walker, place, search, width }: Wanted)
     (best, next) => (total(next) < (best ? total(best) : Infinity) ? next : best),
     null,
   );
-  if (!start) return nowhere(player);
-  const exit = search.exits[ways.exit[start.node] ?? -1];
-  if (!exit) return nowhere(player);
-  const line = lineFrom(start.node, { place, ways, common, width, net: search.net });
-  const path = upTo(exit, [walker.spot, ...line]);
-  const wide = widthOfWalk(walker, path, search.asked);
-  const taut = tautened(walker, path, wide);
+  const exit = start && search.exits[ways.exit[start.node] ?? -1];
+  if (!exit) return null;
+  const { points, radius } = lineFrom(start.node, { place, ways, common, width, net: search.net });
+  return { exit, points: upTo(exit, [search.walker.spot, ...points]), isSurelyWide: 2 * radius >= width };
+}
+
+function walked(person: Player | Seat, { exit, points }: Line, { walker, gait }: OwnSearch): RouteResult {
+  const taut = tautened(walker, points, widthOfWalk(walker, points, gait.asked));
   return {
-    player: player.id,
+    player: person.id,
     exit: exit.id,
     path: taut,
     width: Math.min(exit.width, widthOfWalk(walker, taut)),
+    turning: [],
   };
 }
 
@@ -146,16 +193,23 @@ interface Chain {
   readonly width: number;
 }
 
-/** From a node of the player's own net along the best ways, through the middles of the gaps. */
-function lineFrom(node: number, { place, ways, common, width, net }: Chain): Vec2[] {
+/** From a node of the player's own net along the best ways, through the middles of the gaps; `radius` of its last node. */
+function lineFrom(
+  node: number,
+  { place, ways, common, width, net }: Chain,
+): { readonly points: Vec2[]; readonly radius: number } {
   const own = along(place.net.graph, ways, node);
   const length = (link: Link): number => link.length + (common.measure[link.to] ?? Infinity);
   const link = place.links
     .filter(({ from, width: wide }) => from === own.last && wide >= width)
     .sort((a, b) => length(a) - length(b))[0];
   // Without a link the way ends beyond an exit in the player's own place: he stands in its door.
-  if (!link) return own.points;
-  return [...own.points, link.at, ...along(net.graph, common, link.to).points];
+  if (!link) return { points: own.points, radius: place.net.graph.radius[own.last] ?? 0 };
+  const rest = along(net.graph, common, link.to);
+  return {
+    points: [...own.points, link.at, ...rest.points],
+    radius: net.graph.radius[rest.last] ?? 0,
+  };
 }
 
 function along(graph: WayGraph, ways: WaysOut, from: number): { points: Vec2[]; last: number } {
@@ -182,6 +236,6 @@ function isOn(platform: Platform, point: Vec2): boolean {
   return pointInPolygon(point, platform.outline);
 }
 
-function nowhere(player: Player): RouteResult {
-  return { player: player.id, exit: null, path: [], width: 0 };
+function nowhere({ id }: Player | Seat): RouteResult {
+  return { player: id, exit: null, path: [], width: 0, turning: [] };
 }

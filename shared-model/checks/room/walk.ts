@@ -4,34 +4,37 @@ import type { Segment } from '../../document/openings.ts';
 import type { Vec2 } from '../../geometry/frame.ts';
 import { depthInPolygon } from '../../geometry/polygon.ts';
 import { clearanceAlong, FARTHEST, type Clearances } from './clearance.ts';
-import { FIRST_STEP, isInFirstStep, SQUEEZE } from './first-step.ts';
+import { FIRST_STEP, isInFirstStep, type Start } from './first-step.ts';
+import type { Gait } from './gait.ts';
 import { between } from './walls.ts';
 
-/** Who walks, from where, past what. */
-export interface Walker {
-  readonly spot: Vec2;
-  /** Owners of what is not in his way: he himself, and whatever he stands in the middle of. */
-  readonly free: ReadonlySet<string>;
+/** Who goes, from where, past what. */
+export interface Walker extends Start {
   readonly clearances: Clearances;
-  /** Width that will do within the first step. */
-  readonly squeeze: number;
+  readonly onWheels: boolean;
 }
 
-export function walkerFrom({ x, y }: Vec2, id: string, clearances: Clearances): Walker {
+export interface Surroundings {
+  readonly clearances: Clearances;
+  readonly gait: Gait;
+}
+
+export function walkerFrom({ x, y }: Vec2, id: string, { clearances, gait }: Surroundings): Walker {
   const spot = { x, y };
   const free = new Set([id]);
   clearances.grid.forEachTouching({ minX: x, minY: y, maxX: x, maxY: y }, (index) => {
     const thing = clearances.outlines[index];
     if (thing && thing.owner !== '' && depthInPolygon(spot, thing.outline) > 0) free.add(thing.owner);
   });
-  const there = 2 * clearanceAlong(clearances, { a: spot, b: spot }, free, SQUEEZE);
+  const there = 2 * clearanceAlong(clearances, { a: spot, b: spot }, free, gait.squeeze);
   // He may sit closer to his own stand than he could squeeze past it.
-  return { spot, free, clearances, squeeze: Math.min(SQUEEZE, 0.99 * there) };
+  const squeeze = Math.min(gait.squeeze, 0.99 * there);
+  return { spot, free, clearances, squeeze, onWheels: gait.onWheels };
 }
 
 /**
- * Twice the least clearance of a walk beyond the first step, at most `most`; 0 when it cannot even be squeezed through
- * within the first step.
+ * Twice the least clearance of a walk beyond the first step, at most `most`. When it cannot even be squeezed through
+ * within the first step: 0 on foot, on wheels how wide it is there.
  */
 export function widthOfWalk(walker: Walker, path: readonly Vec2[], most: number = 2 * FARTHEST): number {
   let least = most;
@@ -98,23 +101,18 @@ function farthest(at: number, last: number, isWide: (from: number, to: number) =
 
 /** The width of a leg, at most `most`. */
 function widthOfLeg(walker: Walker, leg: Segment, most: number): number {
-  const width = (part: Segment, up: number): number =>
-    2 * clearanceAlong(walker.clearances, part, walker.free, up / 2);
-  const { near, far } = parted(leg, walker.spot);
-  if (near.some((part) => width(part, SQUEEZE) < walker.squeeze)) return 0;
-  return far.reduce((least, part) => width(part, least), most);
+  const crossing = chordWithin(leg, walker.spot);
+  if (!crossing) return widthAlong(walker, leg, most);
+  const [from, to] = crossing;
+  const part = (start: number, end: number): Segment => ({ a: between(leg, start), b: between(leg, end) });
+  const atFirst = widthAlong(walker, part(from, to), walker.squeeze);
+  if (atFirst < walker.squeeze) return walker.onWheels ? Math.min(atFirst, most) : 0;
+  const before = from > 0 ? widthAlong(walker, part(0, from), most) : most;
+  return to < 1 ? widthAlong(walker, part(to, 1), before) : before;
 }
 
-/** A leg cut where it enters and leaves the circle of the first step. */
-function parted(leg: Segment, spot: Vec2): { near: Segment[]; far: Segment[] } {
-  const crossing = chordWithin(leg, spot);
-  if (!crossing) return { near: [], far: [leg] };
-  const [from, to] = crossing;
-  const cut = (start: number, end: number): Segment => ({ a: between(leg, start), b: between(leg, end) });
-  return {
-    near: [cut(from, to)],
-    far: [...(from > 0 ? [cut(0, from)] : []), ...(to < 1 ? [cut(to, 1)] : [])],
-  };
+function widthAlong({ clearances, free }: Walker, leg: Segment, most: number): number {
+  return 2 * clearanceAlong(clearances, leg, free, most / 2);
 }
 
 /** The shares of the leg between which it lies within the first step; null when nowhere. */

@@ -11,6 +11,7 @@ export interface Exit {
   readonly doorway: Segment;
   readonly middle: Point;
   readonly width: number;
+  readonly stepFree: boolean;
   /** Unit vector out of the platform. */
   readonly outward: Vec2;
 }
@@ -22,10 +23,13 @@ export function exitsOf(document: Document): Exit[] {
     .map((door) => exitAt(platform, door));
 }
 
-/** The platform's edges without the stretches that exits take up. Open edges are walls too: nobody walks over them. */
-export function wallsOf(document: Document): Segment[] {
+/**
+ * The platform's edges without the stretches that exits take up, those of them that are `open`. Open edges are walls too:
+ * nobody walks over them.
+ */
+export function wallsOf(document: Document, open: (door: Door) => boolean = () => true): Segment[] {
   const platform = platformOf(document);
-  const exits = allOf(document, 'door').filter((door) => door.exit);
+  const exits = allOf(document, 'door').filter((door) => door.exit && open(door));
   return platform.outline.flatMap((_, index) =>
     withoutDoors(
       edgeOf(platform, index),
@@ -57,6 +61,7 @@ function exitAt(platform: Platform, door: Door): Exit {
     doorway: opening,
     middle: between(opening, 0.5),
     width: lengthOf(opening),
+    stepFree: door.stepFree,
     outward: outwardOf(platform, door.edge),
   };
 }

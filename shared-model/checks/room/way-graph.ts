@@ -24,8 +24,8 @@ export interface WayGraph {
   readonly radius: Float64Array;
   /** How wide a disc passes through each half-edge from node to node; 0 on the outside. */
   readonly widths: Float64Array;
-  /** The half-edges that start at sites of an owner; walls have none. */
-  readonly halfEdgesOf: ReadonlyMap<string, readonly number[]>;
+  /** The half-edges that start at sites of each owner; walls have none. Worked out when it is first asked for. */
+  readonly halfEdgesOf: () => ReadonlyMap<string, readonly number[]>;
 }
 
 /** A node as a disc without a site inside. */
@@ -42,6 +42,7 @@ export interface Narrow {
 export function wayGraph(sites: Sites): WayGraph {
   const { triangles, halfedges } = new Delaunator(sites.coordinates);
   const count = triangles.length / 3;
+  let halfEdges: ReadonlyMap<string, readonly number[]> | null = null;
   const graph: WayGraph = {
     sites,
     corners: triangles,
@@ -50,7 +51,7 @@ export function wayGraph(sites: Sites): WayGraph {
     y: new Float64Array(count),
     radius: new Float64Array(count),
     widths: new Float64Array(triangles.length),
-    halfEdgesOf: byOwner(sites, triangles),
+    halfEdgesOf: () => (halfEdges ??= byOwner(sites, triangles)),
   };
   for (let node = 0; node < count; node++) measureCircle(graph, node);
   for (let halfEdge = 0; halfEdge < triangles.length; halfEdge++) measureGap(graph, halfEdge);
@@ -144,11 +145,26 @@ function measureCircle({ sites, corners, x, y, radius }: WayGraph, node: number)
   radius[node] = Math.hypot(mx, my);
 }
 
+/** The width that `narrowAt` gives, in plain numbers because every gap of the net is measured. */
+function widthOfGap(graph: WayGraph, halfEdge: number): number {
+  const { sites, x, y, radius } = graph;
+  const [from, to] = [nodeOf(halfEdge), nodeBeyond(graph, halfEdge)];
+  const [a, b] = [2 * startOf(graph, halfEdge), 2 * endOf(graph, halfEdge)];
+  const [ax, ay] = [sites.coordinates[a] ?? NaN, sites.coordinates[a + 1] ?? NaN];
+  const [bx, by] = [sites.coordinates[b] ?? NaN, sites.coordinates[b + 1] ?? NaN];
+  const [mx, my] = [(ax + bx) / 2, (ay + by) / 2];
+  const [fromX, fromY] = [(x[from] ?? NaN) - mx, (y[from] ?? NaN) - my];
+  const [toX, toY] = [(x[to] ?? NaN) - mx, (y[to] ?? NaN) - my];
+  if (fromX * toX + fromY * toY <= 0) return Math.hypot(bx - ax, by - ay);
+  const [r, s] = [radius[from] ?? NaN, radius[to] ?? NaN];
+  return 2 * (r < s ? r : s);
+}
+
 /** Both half-edges of a gap at once. */
 function measureGap(graph: WayGraph, halfEdge: number): void {
   const twin = graph.twins[halfEdge] ?? -1;
   if (twin < halfEdge) return;
-  const { width } = narrowAt(graph, halfEdge);
+  const width = widthOfGap(graph, halfEdge);
   graph.widths[halfEdge] = width;
   graph.widths[twin] = width;
 }

@@ -5,12 +5,12 @@ import { BoxGrid, grown } from './box-grid.ts';
 import { LeastFirst } from './queue.ts';
 import { isBeyond } from './sites.ts';
 import type { Exit } from './walls.ts';
-import { lengthThrough, nodeBeyond, nodeCount, type WayGraph } from './way-graph.ts';
+import { lengthThrough, nodeCount, nodeOf, type WayGraph } from './way-graph.ts';
 
 export interface Net {
   readonly graph: WayGraph;
-  /** How wide a disc passes from a node through one of its half-edges; 0: no way. */
-  readonly widthThrough: (halfEdge: number) => number;
+  /** For each half-edge how wide a disc passes through it from node to node; 0: no way. */
+  readonly widths: Float64Array;
 }
 
 /** A node from which the way out is already known. */
@@ -31,11 +31,15 @@ export interface WaysOut {
   readonly exit: Int32Array;
 }
 
-/** For each node the greatest width that some way out keeps all along. */
-export function widestWays(net: Net, seeds: readonly Seed[]): WaysOut {
+/** For each node the greatest width that some way out keeps all along; 0 where it is less than `least`. */
+export function widestWays(net: Net, seeds: readonly Seed[], least: number): WaysOut {
   return spread(net, seeds, {
     none: 0,
-    onwards: (width, halfEdge) => Math.min(width, net.widthThrough(halfEdge)),
+    // Most nodes lie within outlines, and nobody gets through to them: the search does not go there.
+    onwards: (width, halfEdge) => {
+      const through = Math.min(width, net.widths[halfEdge] ?? 0);
+      return through < least ? 0 : through;
+    },
     key: (width) => -width,
   });
 }
@@ -45,7 +49,7 @@ export function shortestWays(net: Net, seeds: readonly Seed[], width: number): W
   return spread(net, seeds, {
     none: Infinity,
     onwards: (length, halfEdge) =>
-      net.widthThrough(halfEdge) < width ? Infinity : length + lengthThrough(net.graph, halfEdge),
+      (net.widths[halfEdge] ?? 0) < width ? Infinity : length + lengthThrough(net.graph, halfEdge),
     key: (length) => length,
   });
 }
@@ -104,22 +108,24 @@ function spread({ graph }: Net, seeds: readonly Seed[], rule: Rule): WaysOut {
     exit: new Int32Array(count).fill(-1),
   };
   const queue = new LeastFirst();
-  const reach = ({ node, measure, exit }: Seed, through: number): void => {
+  // Plain numbers: this is asked for every gap of the net.
+  const reach = (node: number, measure: number, exit: number, through: number): void => {
     const key = rule.key(measure);
     // A node without a proper circle has no number here and is never reached.
     if (!(key < rule.key(ways.measure[node] ?? rule.none))) return;
-    [ways.measure[node], ways.next[node], ways.exit[node]] = [measure, through, exit];
+    ways.measure[node] = measure;
+    ways.next[node] = through;
+    ways.exit[node] = exit;
     queue.push(key, node);
   };
-  for (const seed of seeds) reach(seed, -1);
-  for (let best = queue.pop(); best; best = queue.pop()) {
-    const measure = ways.measure[best.item] ?? rule.none;
-    if (best.key > rule.key(measure)) continue;
-    for (let halfEdge = 3 * best.item; halfEdge < 3 * best.item + 3; halfEdge++) {
-      const node = nodeBeyond(graph, halfEdge);
-      if (node < 0) continue;
-      const seed = { node, measure: rule.onwards(measure, halfEdge), exit: ways.exit[best.item] ?? -1 };
-      reach(seed, graph.twins[halfEdge] ?? -1);
+  for (const { node, measure, exit } of seeds) reach(node, measure, exit, -1);
+  for (let node = queue.pop(); node >= 0; node = queue.pop()) {
+    const measure = ways.measure[node] ?? rule.none;
+    if (queue.lastKey > rule.key(measure)) continue;
+    const exit = ways.exit[node] ?? -1;
+    for (let halfEdge = 3 * node; halfEdge < 3 * node + 3; halfEdge++) {
+      const twin = graph.twins[halfEdge] ?? -1;
+      if (twin >= 0) reach(nodeOf(twin), rule.onwards(measure, halfEdge), exit, twin);
     }
   }
   return ways;

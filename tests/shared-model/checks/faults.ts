@@ -1,6 +1,7 @@
 /** For every code of a finding a small concert that has it, and nearly the same one that has not. */
 
 import type { FindingCode } from '#model/checks/finding.ts';
+import { rectangle } from '#model/catalogue/shapes.ts';
 import type { Document } from '#model/document/document.ts';
 import { asId } from '#model/document/ids.ts';
 import type { Person, Player, StandSide } from '#model/document/records.ts';
@@ -11,6 +12,7 @@ import {
   anInstrument,
   anInstrumentStand,
   aPlayer,
+  aRiser,
   aSeatBlock,
   aShape,
   aStand,
@@ -53,6 +55,9 @@ const across = (y: number, end: number) => [
   { x: 2000, y },
   { x: end, y },
 ];
+
+const wheeled = (): Player =>
+  aPlayer({ y: 1500, chair: { model: 'wheelchair', height: 485 }, mobility: 'wheelchair' });
 
 export const FAULTS: Readonly<Record<FindingCode, Fault>> = {
   'sight.house': {
@@ -103,6 +108,40 @@ export const FAULTS: Readonly<Record<FindingCode, Fault>> = {
     faulty: aDocument(aDoor({ exit: false })),
     sound: aDocument(),
   },
+  'room.noStepFreeExit': {
+    faulty: aDocument(aDoor({ stepFree: false }), wheeled()),
+    sound: aDocument(wheeled()),
+  },
+  'room.wheelchairLevel': {
+    faulty: aDocument(DOOR, wheeled(), aRiser({ y: 1500, width: 3000, depth: 2500, height: 150 })),
+    sound: aDocument(DOOR, wheeled(), aRiser({ y: 1500, width: 3000, depth: 2500, height: 6 })),
+  },
+  'room.wheelchairRoute': {
+    faulty: aDocument(DOOR, wheeled(), ...gap(900)),
+    sound: aDocument(DOOR, wheeled(), ...gap(920)),
+  },
+  'room.turning': {
+    faulty: aDocument(
+      DOOR,
+      wheeled(),
+      aShape({ y: 1500, outline: rectangle(100, 2600), x: -750 }),
+      aShape({ id: 'shape-2', y: 1500, outline: rectangle(100, 2600), x: 750 }),
+    ),
+    sound: aDocument(
+      DOOR,
+      wheeled(),
+      aShape({ y: 1500, outline: rectangle(100, 2600), x: -820 }),
+      aShape({ id: 'shape-2', y: 1500, outline: rectangle(100, 2600), x: 820 }),
+    ),
+  },
+  'room.cableRamp': {
+    faulty: aDocument(DOOR, wheeled(), aLamp({ x: 2000, cable: across(3000, -2000), cableCovered: true })),
+    sound: aDocument(
+      DOOR,
+      aPlayer({ y: 1000 }),
+      aLamp({ x: 2000, cable: across(3000, -2000), cableCovered: true }),
+    ),
+  },
   'reading.angle': {
     faulty: aDocument(aPlayer({ y: 2600 }), aStand({ lip: 1050, facing: 100, sides: [readBy1()] })),
     sound: aDocument(...reading(600)),
@@ -134,6 +173,8 @@ export const MORE_FAULTS: readonly Document[] = [
   aDocument(aPlayer(), anInstrument({ support: asId('instrumentStand-1') }), anInstrumentStand({ x: 3000 })),
   aDocument(aPlayer({ x: -3850 })),
   aDocument(DOOR, aPlayer({ y: 1000 }), ...gap(0)),
+  aDocument(DOOR, wheeled(), ...gap(0)),
+  aDocument(DOOR, wheeled(), ...gap(840)),
   aDocument(aSeatBlock({ rows: 1 }), aPlayer({ y: 2600 }), aStand({ lip: 1200, y: 2000 })),
 ];
 

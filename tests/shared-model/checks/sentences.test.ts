@@ -1,5 +1,6 @@
 /** Every code of a finding: a concert that has it, one that has not, and words for it that keep to the rules. */
 
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkSetup } from '#model/checks/check-setup.ts';
 import type { FindingCode } from '#model/checks/finding.ts';
@@ -29,6 +30,14 @@ const everything = (units: Units) =>
       ...explain(finding, document, SETUP, units),
     })),
   );
+
+/** The millimetres that "914.6 mm" or `2'-11 7/8"` stand for. */
+function lengthIn(words = ''): number {
+  const metric = /^([\d.]+) mm$/.exec(words);
+  if (metric) return Number(metric[1]);
+  const [, feet, inches, above, below] = /^(\d+)'-(\d+)(?: (\d+)\/(\d+))?"$/.exec(words) ?? [];
+  return 25.4 * (12 * Number(feet) + Number(inches) + (above ? Number(above) / Number(below) : 0));
+}
 
 describe('every code', () => {
   test.each(CODES)('%s is found in its faulty concert and not in its sound one', (code) => {
@@ -71,6 +80,11 @@ describe('the words', () => {
     'room.route',
     'room.cable',
     'room.noExit',
+    'room.noStepFreeExit',
+    'room.wheelchairLevel',
+    'room.wheelchairRoute',
+    'room.turning',
+    'room.cableRamp',
   ] as const)('%s, where people can be hurt, ends by leaving it to codes and venue', (code) => {
     expect(toldOf(code).advice).toMatch(/Local codes, the venue and licensed practice decide\.$/);
   });
@@ -116,6 +130,48 @@ describe('what is said of the room', () => {
     if (!closed || !finding) throw new Error('no closed way');
     expect(explain(finding, closed, SETUP, 'metric').text).toMatch(/^No way from player 1 to an exit/);
   });
+
+  test('a narrow way for a wheelchair, with what it is narrow between', () => {
+    expect(toldOf('room.wheelchairRoute')).toEqual({
+      headline: 'The way out for player 1 is narrow for a wheelchair',
+      text:
+        '900 mm at its narrowest, between object 1 and object 2; 915 mm are wanted. ' +
+        'ADA/ABA 403.5.1 speaks of 915 mm, and of 815 mm over at most 610 mm.',
+      advice: 'Widen it by 16 mm there. Local codes, the venue and licensed practice decide.',
+    });
+  });
+
+  test('too little room to turn', () => {
+    expect(toldOf('room.turning', 'imperial')).toMatchObject({
+      headline: 'Player 1 has little room to turn a wheelchair at the place',
+      text: expect.stringMatching(
+        /^The widest free circle there measures 4'-7.*; ADA\/ABA 304\.3\.1 speaks of 5'-0"\.$/,
+      ),
+    });
+  });
+
+  test.each(['metric', 'imperial'] as const)(
+    'what is less than its limit never reads as the limit (%s)',
+    (units) => {
+      const { faulty } = FAULTS['room.route'];
+      const [finding] = ofCode(faulty, 'room.route');
+      if (!finding) throw new Error('no route');
+      const text = (measured: number, required: number) =>
+        explain({ ...finding, measured, required }, faulty, SETUP, units).text;
+      fc.assert(
+        fc.property(
+          fc.double({ min: 300, max: 2000, noNaN: true }),
+          fc.double({ min: 1e-6, max: 3, noNaN: true }),
+          (limit, lack) => {
+            const [, measured, required] =
+              /^(.*) at its narrowest; you asked for (.*?)\.(?: |$)/.exec(text(limit - lack, limit)) ?? [];
+            expect(lengthIn(measured)).toBeLessThan(lengthIn(required));
+            expect(Math.abs(lengthIn(measured) - (limit - lack))).toBeLessThan(25.4 / 8 + 1e-9);
+          },
+        ),
+      );
+    },
+  );
 
   test('edges: a precaution of the tool’s own, with what IBC says of guards only where the drop is great', () => {
     const { faulty } = FAULTS['room.edge'];

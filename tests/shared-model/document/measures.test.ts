@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   formatAcross,
+  formatApart,
   formatBare,
   formatDepth,
   formatFacing,
@@ -76,4 +77,19 @@ describe('facings', () => {
     [179.6, 'upstage'],
     [540, 'upstage'],
   ])('%d is %s', (facing, words) => expect(formatFacing(facing)).toBe(words));
+});
+
+describe('lengths that are compared', () => {
+  it.each([
+    [[900, 915], 'metric', ['900 mm', '915 mm']],
+    [[914.6, 915], 'metric', ['914.6 mm', '915 mm']],
+    [[914.96, 915], 'metric', ['914.96 mm', '915 mm']],
+    [[914.4, 914.4], 'metric', ['914 mm', '914 mm']],
+    [[900, 914.4], 'imperial', [`2'-11 1/2"`, `3'-0"`]],
+    [[914, 914.4], 'imperial', [`2'-11 31/32"`, `3'-0"`]],
+    [[914.6, 915], 'imperial', [`3'-0"`, `3'-0 1/32"`]],
+    [[590, 600], 'imperial', [`1'-11 1/4"`, `1'-11 1/2"`]],
+  ] as const)('%s in %s are %s', (lengths, units, words) => {
+    expect(formatApart(lengths, units)).toEqual(words);
+  });
 });

@@ -218,7 +218,7 @@ describe('a route', () => {
   });
 
   test('is none where a way is closed or only 200 mm wide, and for one who stands off the platform', () => {
-    const none = { player: 'player-1', exit: null, path: [], width: 0 };
+    const none = { player: 'player-1', exit: null, path: [], width: 0, turning: [] };
     expect(route(WIDE_DOOR, PLAYER, ...barrier(0))).toEqual(none);
     expect(route(WIDE_DOOR, PLAYER, ...barrier(150))).toEqual(none);
     expect(route(WIDE_DOOR, aPlayer({ y: -500 }))).toEqual(none);
