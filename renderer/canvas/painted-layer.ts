@@ -1,7 +1,7 @@
 /**
- * One layer of the plan: primitives, one Konva shape for each thing drawn. While a layer is quick to paint it is
- * painted anew for every step of the camera. A slow one is moved and stretched as a picture, and painted when the
- * camera rests, so that panning a full house never waits for twenty thousand seats.
+ * One layer of the plan: primitives, one Konva shape for each thing drawn, or a picture that a worker has painted. While
+ * a layer is quick to paint it is painted anew for every step of the camera. A slow one, and a worker's, is moved and
+ * stretched as a picture until it is painted anew, so that panning a full house never waits for twenty thousand seats.
  */
 
 import Konva from 'konva/lib/Core.js';
@@ -30,6 +30,9 @@ const REST_MS = 120;
 export class PaintedLayer {
   readonly layer: Layer;
   readonly #pool: Shape[] = [];
+  readonly #picture: Shape;
+  /** Painted by a worker; null: the primitives are shown. */
+  #bitmap: ImageBitmap | null = null;
   #parts: readonly (readonly Primitive[])[] = [];
   #paperScale = 1;
   #look: Look | null = null;
@@ -41,10 +44,45 @@ export class PaintedLayer {
 
   constructor() {
     this.layer = new Konva.Layer({ listening: false });
+    this.#picture = new Konva.Shape({ sceneFunc: (context) => this.#putBitmap(context._context) });
+    this.layer.add(this.#picture);
+  }
+
+  /** Shows what a worker painted for a look, which may be an older one than the window has by now. */
+  show(bitmap: ImageBitmap, painted: Look): void {
+    this.#clearBitmap();
+    this.#bitmap = bitmap;
+    this.#parts = [];
+    for (const shape of this.#pool) shape.visible(false);
+    this.stop();
+    this.layer.scale({ x: 1, y: 1 });
+    this.layer.position({ x: 0, y: 0 });
+    this.#painted = painted;
+    this.layer.draw();
+    this.#stretchTo(this.#look ?? painted);
+  }
+
+  /** Shows nothing. */
+  clear(): void {
+    this.#clearBitmap();
+    this.#parts = [];
+    for (const shape of this.#pool) shape.visible(false);
+    this.layer.draw();
+  }
+
+  #clearBitmap(): void {
+    this.#bitmap?.close();
+    this.#bitmap = null;
+  }
+
+  #putBitmap(context: CanvasRenderingContext2D): void {
+    const view = this.#painted?.view;
+    if (this.#bitmap && view) context.drawImage(this.#bitmap, 0, 0, view.width, view.height);
   }
 
   /** Paints at once; to be called in a frame. */
   draw({ primitives, paperScale }: Drawn, look: Look): void {
+    this.#clearBitmap();
     this.#parts = partsOf(primitives);
     this.#paperScale = paperScale;
     while (this.#pool.length < this.#parts.length) this.#addShape();
@@ -56,6 +94,7 @@ export class PaintedLayer {
 
   look(look: Look): void {
     this.#look = look;
+    if (this.#bitmap) return this.#stretchTo(look);
     if (this.#cost <= QUICK_MS || !this.#canStretchTo(look)) return this.#paintSoon();
     this.#stretchTo(look);
     if (this.#rest !== null) clearTimeout(this.#rest);
@@ -84,7 +123,7 @@ export class PaintedLayer {
 
   #paint(): void {
     const look = this.#look;
-    if (!look) return;
+    if (!look || this.#bitmap) return;
     const begun = performance.now();
     const enlarged = look.camera.scale * this.#paperScale;
     this.layer.scale({ x: enlarged, y: enlarged });

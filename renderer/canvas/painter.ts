@@ -21,9 +21,12 @@ const WEIGHTS: Readonly<Record<FontWeight, number>> = { regular: 400, bold: 700 
 /** Canvas text smaller than a few units is laid out coarsely by browsers, so it is set larger and scaled down. */
 const TYPE_UNIT = 64;
 
+/** Of the window or of a worker. */
+export type Pen = CanvasRenderingContext2D | OffscreenCanvasRenderingContext2D;
+
 const outlines = new WeakMap<readonly PathItem[], Path2D>();
 
-export function paint(context: CanvasRenderingContext2D, primitives: readonly Primitive[]): void {
+export function paint(context: Pen, primitives: readonly Primitive[]): void {
   for (const primitive of primitives) {
     if (primitive.kind === 'path') paintPath(context, primitive);
     else if (primitive.kind === 'text') paintText(context, primitive);
@@ -32,7 +35,7 @@ export function paint(context: CanvasRenderingContext2D, primitives: readonly Pr
 }
 
 /** Text widths of a canvas, which sets the same face with the same figures as the screen does. */
-export function canvasMeasure(context: CanvasRenderingContext2D): MeasureText {
+export function canvasMeasure(context: Pen): MeasureText {
   const known = new Map<string, number>();
   return (text, size, weight) => {
     const key = weight + text;
@@ -48,7 +51,7 @@ export function canvasMeasure(context: CanvasRenderingContext2D): MeasureText {
 
 /**
  * The path as the browser's own object, made once for each path of the drawing. From text, for built up call by call
- * it takes time with the square of its length: 2.7 s for the 20,000 seats of a house, against 35 ms.
+ * it takes time with the square of its length.
  */
 export function outlineOfPath(items: readonly PathItem[]): Path2D {
   let outline = outlines.get(items);
@@ -59,23 +62,50 @@ export function outlineOfPath(items: readonly PathItem[]): Path2D {
   return outline;
 }
 
-function paintPath(context: CanvasRenderingContext2D, primitive: PathPrimitive): void {
-  const outline = outlineOfPath(primitive.path);
-  if (primitive.fill !== undefined) {
-    context.fillStyle = primitive.fill;
-    context.fill(outline);
+/**
+ * Longer than this, a path is the seats of a large house or the like, painted some at a time and straight from the drawing:
+ * as the browser's own object it would keep hold of more memory than all else, until long after it is painted over.
+ */
+const LONG = 2000;
+
+function paintPath(context: Pen, primitive: PathPrimitive): void {
+  const { path, stroke, fill } = primitive;
+  if (fill !== undefined) context.fillStyle = fill;
+  if (stroke) {
+    context.strokeStyle = stroke.colour;
+    context.lineWidth = stroke.width;
+    context.lineJoin = 'round';
+    context.lineCap = stroke.dash ? 'butt' : 'round';
+    context.setLineDash(stroke.dash ? [...stroke.dash] : []);
   }
-  const { stroke } = primitive;
-  if (!stroke) return;
-  context.strokeStyle = stroke.colour;
-  context.lineWidth = stroke.width;
-  context.lineJoin = 'round';
-  context.lineCap = stroke.dash ? 'butt' : 'round';
-  context.setLineDash(stroke.dash ? [...stroke.dash] : []);
-  context.stroke(outline);
+  if (path.length > LONG) return paintInPieces(context, primitive);
+  const outline = outlineOfPath(path);
+  if (fill !== undefined) context.fill(outline);
+  if (stroke) context.stroke(outline);
 }
 
-function paintText(context: CanvasRenderingContext2D, primitive: TextPrimitive): void {
+/** Pieces end where an outline does; those of a long path lie beside each other. */
+function paintInPieces(context: Pen, { path, fill, stroke }: PathPrimitive): void {
+  for (let from = 0; from < path.length;) {
+    let to = Math.min(path.length, from + PIECE);
+    while (to < path.length && path[to]?.[0] !== 'M') to++;
+    context.beginPath();
+    for (; from < to; from++) traceItem(context, path[from]);
+    if (fill !== undefined) context.fill();
+    if (stroke) context.stroke();
+  }
+}
+
+const PIECE = 400;
+
+function traceItem(context: Pen, item: PathItem | undefined): void {
+  if (item?.[0] === 'M') context.moveTo(item[1], item[2]);
+  else if (item?.[0] === 'L') context.lineTo(item[1], item[2]);
+  else if (item?.[0] === 'C') context.bezierCurveTo(item[1], item[2], item[3], item[4], item[5], item[6]);
+  else if (item) context.closePath();
+}
+
+function paintText(context: Pen, primitive: TextPrimitive): void {
   context.save();
   context.translate(primitive.x, primitive.y);
   if (primitive.turn) context.rotate((primitive.turn * Math.PI) / 180);
@@ -88,7 +118,7 @@ function paintText(context: CanvasRenderingContext2D, primitive: TextPrimitive):
   context.restore();
 }
 
-function paintGroup(context: CanvasRenderingContext2D, group: GroupPrimitive): void {
+function paintGroup(context: Pen, group: GroupPrimitive): void {
   if (!group.clip) return paint(context, group.children);
   const { x, y, width, height } = group.clip;
   context.save();

@@ -4,7 +4,6 @@
  * gesture lasts, what is slow to draw is drawn less often.
  */
 
-import type { Report } from '#model/checks/report.ts';
 import type { Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
 import type { Units } from '#model/document/measures.ts';
@@ -18,23 +17,26 @@ import {
   planContext,
   type PlanContext,
   type PlanLayers,
+  type PlanReport,
 } from '#model/drawing/plan.ts';
 import { createOccupancy } from '#model/drawing/occupancy.ts';
 import { drawDimensions } from '#model/drawing/plan/dimensions.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
-import type { GroupPrimitive, MeasureText, Primitive } from '#model/drawing/primitives.ts';
+import type { Box, GroupPrimitive, MeasureText, Primitive } from '#model/drawing/primitives.ts';
 import { PIXELS_PER_MILLIMETRE } from './camera.ts';
 
 export interface PictureRequest {
   readonly document: Document;
   readonly setup: Id<'setup'>;
-  readonly report: Report | null;
+  readonly report: PlanReport | null;
   readonly paperScale: number;
   readonly theme: 'light' | 'dark';
   readonly units: Units;
   readonly layers: PlanLayers;
   /** A gesture is under way: rather a little behind than late. */
   readonly hurried: boolean;
+  /** The part of the drawing that is looked at, mm on its paper; seats outside are left out. Left out: all of it. */
+  readonly frame?: Box;
 }
 
 export interface PictureParts {
@@ -79,7 +81,27 @@ export class Picture {
   }
 
   draw(request: PictureRequest): PictureParts {
-    const context = planContext({
+    return {
+      ground: this.drawGround(request),
+      items: this.drawItems(request),
+      paperScale: request.paperScale,
+    };
+  }
+
+  /** House and platform alone; the very same list as long as nothing of it changed. */
+  drawGround(request: PictureRequest): readonly Primitive[] {
+    return this.#groundOf(this.#contextOf(request), request);
+  }
+
+  /** What stands on the platform, clear of the words of the ground. */
+  drawItems(request: PictureRequest): readonly Primitive[] {
+    const context = this.#contextOf(request);
+    const { items, above } = this.#itemsOf(context, request, this.#groundOf(context, request));
+    return [...drawOverlays(context), ...items, ...above];
+  }
+
+  #contextOf(request: PictureRequest): PlanContext {
+    return planContext({
       ...request,
       scale: request.paperScale,
       origin: { x: 0, y: 0 },
@@ -87,13 +109,6 @@ export class Picture {
       measure: this.#measure,
       area: null,
     });
-    const ground = this.#groundOf(context, request);
-    const { items, above } = this.#itemsOf(context, request, ground);
-    return {
-      ground,
-      items: [...drawOverlays(context), ...items, ...above],
-      paperScale: request.paperScale,
-    };
   }
 
   #groundOf(context: PlanContext, request: PictureRequest): readonly GroupPrimitive[] {
@@ -170,11 +185,12 @@ function changedItems(
 const GROUND_KINDS: readonly string[] = ['platform', 'door', 'seatBlock', 'place'];
 
 /** Everything that the ground depends on; records are immutable, so sameness is identity. */
-function groundKey({ document, report, paperScale, theme, units, layers }: PictureRequest): unknown[] {
+function groundKey({ document, report, paperScale, theme, units, layers, frame }: PictureRequest): unknown[] {
   const records = [...document.records.values()].filter(({ kind }) => GROUND_KINDS.includes(kind));
   const { seats, sightBands, grid, words } = layers;
   const shares = sightBands ? report?.sight.visible : null;
-  return [paperScale, theme, units, seats, grid, words, sightBands?.player, shares, ...records];
+  const look = frame && [frame.x, frame.y, frame.width, frame.height].join(' ');
+  return [paperScale, theme, units, seats, grid, words, sightBands?.player, shares, look, ...records];
 }
 
 function sameKey(a: readonly unknown[], b: readonly unknown[]): boolean {

@@ -7,6 +7,7 @@ import Konva from 'konva/lib/Core.js';
 import type { Layer } from 'konva/lib/Layer.js';
 import type { Stage } from 'konva/lib/Stage.js';
 import type { ViewSize } from './camera.ts';
+import type { PaintedPlan, PlanPart } from '../workers/painted-plan.ts';
 import { PaintedLayer, type Look } from './painted-layer.ts';
 import type { PictureParts } from './picture.ts';
 
@@ -15,17 +16,16 @@ export type OverlayPainter = (context: CanvasRenderingContext2D) => void;
 
 export class PlanStage {
   readonly #stage: Stage;
-  readonly #ground = new PaintedLayer();
-  readonly #items = new PaintedLayer();
+  readonly #layers = { ground: new PaintedLayer(), items: new PaintedLayer() };
   readonly #overlay: Layer;
-  #shownGround: PictureParts['ground'] = [];
+  #shownGround: PictureParts['ground'] | null = null;
   #paintOverlay: OverlayPainter = () => undefined;
 
   constructor(container: HTMLDivElement) {
     this.#stage = new Konva.Stage({ container, width: 1, height: 1, listening: false });
     this.#overlay = new Konva.Layer({ listening: false });
     this.#overlay.add(new Konva.Shape({ sceneFunc: (context) => this.#paintOverlay(context._context) }));
-    this.#stage.add(this.#ground.layer, this.#items.layer, this.#overlay);
+    this.#stage.add(this.#layers.ground.layer, this.#layers.items.layer, this.#overlay);
   }
 
   resize({ width, height }: ViewSize): void {
@@ -33,14 +33,26 @@ export class PlanStage {
   }
 
   look(look: Look): void {
-    this.#ground.look(look);
-    this.#items.look(look);
+    this.#layers.ground.look(look);
+    this.#layers.items.look(look);
   }
 
   draw({ ground, items, paperScale }: PictureParts, look: Look): void {
-    if (ground !== this.#shownGround) this.#ground.draw({ primitives: ground, paperScale }, look);
+    if (ground !== this.#shownGround) this.#layers.ground.draw({ primitives: ground, paperScale }, look);
     this.#shownGround = ground;
-    this.#items.draw({ primitives: items, paperScale }, look);
+    this.#layers.items.draw({ primitives: items, paperScale }, look);
+  }
+
+  /** Shows a part as a worker has painted it. */
+  show(part: PlanPart, { bitmap, look }: PaintedPlan): void {
+    this.#shownGround = null;
+    this.#layers[part].show(bitmap, look);
+  }
+
+  clear(): void {
+    this.#shownGround = null;
+    this.#layers.ground.clear();
+    this.#layers.items.clear();
   }
 
   drawOverlay(painter: OverlayPainter): void {
@@ -49,8 +61,8 @@ export class PlanStage {
   }
 
   destroy(): void {
-    this.#ground.stop();
-    this.#items.stop();
+    this.#layers.ground.stop();
+    this.#layers.items.stop();
     this.#stage.destroy();
   }
 }

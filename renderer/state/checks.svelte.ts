@@ -3,8 +3,8 @@
 import type { WhatIf } from '#model/checks/remedies/what-if.ts';
 import type { Remedy } from '#model/checks/finding.ts';
 import type { HouseFigure, Report } from '#model/checks/report.ts';
-import { ChecksClient, startChecksWorker } from '../workers/checks-client.ts';
-import type { Picture, PictureQuestion, SeatView } from '../workers/protocol.ts';
+import type { SeatView } from '../workers/protocol.ts';
+import { startChecksWorker, WorkerClient } from '../workers/worker-client.ts';
 import { Examiner, type Subject } from './examiner.ts';
 
 export class Checks {
@@ -16,12 +16,12 @@ export class Checks {
   remedies: ReadonlyMap<string, readonly Remedy[]> = $state.raw(new Map());
   failure: string | null = $state(null);
 
-  readonly #live = new ChecksClient(startChecksWorker);
-  /** Pictures have a worker of their own, so that they never hold up a figure. */
-  readonly #pictures = new ChecksClient(startChecksWorker);
+  readonly #live = new WorkerClient(startChecksWorker);
+  /** Trials have a worker of their own, so that they never hold up a figure. */
+  readonly #trials = new WorkerClient(startChecksWorker);
   readonly #examiner = new Examiner({
     live: this.#live,
-    patient: new ChecksClient(startChecksWorker),
+    patient: new WorkerClient(startChecksWorker),
     now: () => performance.now(),
     news: {
       report: (report, before) => {
@@ -35,7 +35,7 @@ export class Checks {
       remedies: (remedies) => {
         if (remedies.size > 0 || this.remedies.size > 0) this.remedies = remedies;
       },
-      failed: (error) => (this.failure = error instanceof Error ? error.message : String(error)),
+      failed: (error) => this.#fail(error),
     },
   });
 
@@ -46,6 +46,14 @@ export class Checks {
     if (subject.openings !== this.#openings) this.#forget();
     this.#openings = subject.openings;
     this.#examiner.look(subject);
+  }
+
+  drawingFailed(error: unknown): void {
+    this.#fail(error);
+  }
+
+  #fail(error: unknown): void {
+    this.failure = error instanceof Error ? error.message : String(error);
   }
 
   /** Another document was opened: nothing that was said of the one before holds. */
@@ -60,10 +68,6 @@ export class Checks {
   }
 
   whatIf({ document, setup }: Pick<Subject, 'document' | 'setup'>, record: string): Promise<WhatIf | null> {
-    return this.#pictures.ask(document, 'whatIf', { setup, record });
-  }
-
-  picture(document: Subject['document'], question: PictureQuestion): Promise<Picture | null> {
-    return this.#pictures.ask(document, 'picture', question);
+    return this.#trials.ask(document, 'whatIf', { setup, record });
   }
 }

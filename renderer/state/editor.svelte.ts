@@ -14,6 +14,7 @@ import { rememberFile } from '../files/window-memory.ts';
 import { WorkKeeper } from '../files/work-keeper.ts';
 import { UNREACHABLE } from '../host.ts';
 import { Checks } from './checks.svelte.ts';
+import { Drawings } from './drawings.ts';
 import { Questions } from './questions.svelte.ts';
 import {
   OF_THE_DOCUMENT,
@@ -42,6 +43,7 @@ export class Editor {
   readonly session: Session;
   readonly view = new View();
   readonly checks = new Checks();
+  readonly drawings = new Drawings();
   readonly questions = new Questions();
   readonly desk: FileDesk;
   readonly keeper: WorkKeeper;

@@ -10,60 +10,74 @@ import { createSightEngine, type SightEngine } from '#model/checks/sightlines/si
 import { visibleShares } from '#model/checks/sightlines/visible-shares.ts';
 import { faceShares } from '#model/checks/sightlines/windows.ts';
 import { concertOf, type Document } from '#model/document/document.ts';
-import { drawnView } from './drawn-view.ts';
-import { touchesHouse, withChanges } from './mirror.ts';
+import type { Id } from '#model/document/ids.ts';
+import type { SightReport } from '#model/checks/report.ts';
+import { touchesHouse, withChanges, type RecordChanges } from './mirror.ts';
 import type {
-  Answers,
   Asked,
-  QuestionKind,
-  Questions,
+  CheckAnswers,
+  CheckKind,
+  CheckQuestions,
   SeatView,
   SeenPlayer,
   SightAnswer,
 } from './protocol.ts';
 
+/** What the house sees of a setup, with what it takes to bring it up to date. */
+interface KnownSight {
+  readonly document: Document;
+  readonly setup: string;
+  readonly engine: SightEngine;
+  readonly report: SightReport;
+}
+
 export class Answerer {
   #document: Document = { records: new Map() };
   #seatsAreKnown = false;
-  /** Shares of the setup asked about last; they are brought up to date rather than computed anew. */
-  #sight: { readonly setup: string; readonly engine: SightEngine } | null = null;
+  /** Of the setup asked about last; brought up to date rather than computed anew. */
+  #sight: KnownSight | null = null;
 
-  answer<K extends QuestionKind>({ kind, changes, question }: Asked<K>): Answers[K] {
+  answer<K extends CheckKind>({ kind, changes, question }: Asked<K>): CheckAnswers[K] {
     if (touchesHouse(this.#document.records, changes)) this.#seatsAreKnown = false;
-    this.#document = { records: withChanges(this.#document.records, changes) };
+    if (!isNothing(changes)) this.#document = { records: withChanges(this.#document.records, changes) };
     return this.#answers[kind](question);
   }
 
-  readonly #answers: { readonly [K in QuestionKind]: (question: Questions[K]) => Answers[K] } = {
+  readonly #answers: { readonly [K in CheckKind]: (question: CheckQuestions[K]) => CheckAnswers[K] } = {
     sight: ({ setup }) => this.#see(setup),
     judge: ({ setup }) => {
-      const { sight: _sight, setup: _setup, ...judgement } = checkSetup(this.#document, setup);
+      const known = this.#sightOf(setup);
+      const { sight: _sight, setup: _setup, ...judgement } = checkSetup(this.#document, setup, known);
       return judgement;
     },
     remedies: ({ setup, finding }) => suggestRemedies(this.#document, setup, finding),
-    seat: ({ setup, seat }) => seatView(buildScene(this.#document, setup), seat),
+    seat: ({ setup, seat }) => seatView(this.#sightOf(setup).scene, seat),
     whatIf: ({ setup, record }) => whatIf(this.#document, setup, record),
-    picture: (question) => drawnView(this.#document, question),
   };
 
-  #see(setup: Questions['sight']['setup']): SightAnswer {
-    const scene = buildScene(this.#document, setup);
-    const before = this.#sight?.setup === setup ? this.#sight.engine : null;
-    const engine = before ? before.update(scene) : createSightEngine(scene);
-    this.#sight = { setup, engine };
+  #see(setup: Id<'setup'>): SightAnswer {
+    const { scene, visible, figures } = this.#sightOf(setup);
     const { seats, targets, occluders } = scene;
     const known = this.#seatsAreKnown;
     this.#seatsAreKnown = true;
-    return {
-      figures: houseFigures(scene, engine.visible, concertOf(this.#document).limits.seesWell),
-      // A copy: the engine goes on from its own.
-      visible: engine.visible.slice(),
-      targets,
-      occluders,
-      seats: known ? null : seats,
-    };
+    return { figures, visible, targets, occluders, seats: known ? null : seats };
+  }
+
+  #sightOf(setup: Id<'setup'>): SightReport {
+    const document = this.#document;
+    const known = this.#sight?.setup === setup ? this.#sight : null;
+    if (known?.document === document) return known.report;
+    const scene = buildScene(document, setup);
+    const engine = known ? known.engine.update(scene) : createSightEngine(scene);
+    const { visible } = engine;
+    const figures = houseFigures(scene, visible, concertOf(document).limits.seesWell);
+    const report = { scene, visible, figures };
+    this.#sight = { document, setup, engine, report };
+    return report;
   }
 }
+
+const isNothing = ({ put, drop }: RecordChanges): boolean => put.length === 0 && drop.length === 0;
 
 /** What one place sees of every player, and what hides him from there. */
 export function seatView(scene: Scene, seatId: string): SeatView | null {

@@ -1,15 +1,15 @@
 /** Runs the checks beside the window, so that a long one never holds up a frame. */
 
 import { Answerer } from './answers.ts';
-import type { Asked, Told } from './protocol.ts';
+import type { Asked, CheckKind, Told } from './protocol.ts';
 
 const answerer = new Answerer();
 
-addEventListener('message', ({ data }: MessageEvent<Asked>) => {
+addEventListener('message', ({ data }: MessageEvent<Asked<CheckKind>>) => {
   postMessage(told(data));
 });
 
-function told(asked: Asked): Told {
+function told(asked: Asked<CheckKind>): Told {
   try {
     return { ticket: asked.ticket, answer: answerer.answer(asked), failure: null };
   } catch (error) {

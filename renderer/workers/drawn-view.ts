@@ -1,8 +1,8 @@
-/** What somebody sees, drawn for the window. */
+/** What somebody sees, drawn from the document. */
 
 import type { Document } from '#model/document/document.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
-import type { MeasureText } from '#model/drawing/primitives.ts';
+import type { MeasureText, Primitive } from '#model/drawing/primitives.ts';
 import {
   pictureHeight,
   viewDrawing,
@@ -11,9 +11,17 @@ import {
 } from '#model/drawing/view/view-drawing.ts';
 import type { Picture, PictureQuestion } from './protocol.ts';
 
+export interface DrawnView extends Pick<Picture, 'label' | 'width' | 'height' | 'description'> {
+  readonly drawing: readonly Primitive[];
+}
+
 /** Null when there is no such place or player. */
-export function drawnView(document: Document, question: PictureQuestion): Picture | null {
-  const { setup, from, width, palette, units, show, widths } = question;
+export function drawnView(
+  document: Document,
+  question: PictureQuestion,
+  measure: MeasureText,
+): DrawnView | null {
+  const { setup, from, width, palette, units, show } = question;
   const view =
     from.kind === 'seat'
       ? viewFromSeat(document, setup, from.seat)
@@ -27,7 +35,7 @@ export function drawnView(document: Document, question: PictureQuestion): Pictur
     width,
     height,
     palette: PALETTES[palette],
-    measure: measureBy(widths),
+    measure,
     units,
     names: true,
     show,
@@ -37,9 +45,15 @@ export function drawnView(document: Document, question: PictureQuestion): Pictur
   return { label: view.label, width, height, drawing, description };
 }
 
-/** Of a letter whose width is not known, as a share of its size: a broad one. */
-const BROAD = 0.62;
-
-function measureBy(widths: PictureQuestion['widths']): MeasureText {
-  return (text, size) => (widths.get(text) ?? BROAD * Array.from(text).length) * size;
+/** In words, by what is drawn. */
+export function descriptionsIn(
+  drawing: readonly Primitive[],
+  into = new Map<string, string>(),
+): ReadonlyMap<string, string> {
+  for (const each of drawing) {
+    if (each.kind !== 'group') continue;
+    if (each.subject !== undefined && each.description) into.set(each.subject, each.description);
+    else descriptionsIn(each.children, into);
+  }
+  return into;
 }

@@ -1,4 +1,4 @@
-/** What the window asks the checks worker, and what it answers. Plain values that can be cloned. */
+/** What the window asks its workers, and what they answer. Plain values that can be cloned or handed over. */
 
 import type { Finding, Remedy } from '#model/checks/finding.ts';
 import type { FacingResults } from '#model/checks/facing/facing.ts';
@@ -9,11 +9,30 @@ import type { Occluder, SeatPoint, Target } from '#model/checks/scene.ts';
 import type { Id } from '#model/document/ids.ts';
 import type { Units } from '#model/document/measures.ts';
 import type { PaletteName } from '#model/drawing/palette.ts';
-import type { Primitive } from '#model/drawing/primitives.ts';
 import type { ViewRequest } from '#model/drawing/view/view-drawing.ts';
+import type { Vec2 } from '#model/geometry/frame.ts';
 import type { RecordChanges } from './mirror.ts';
+import type { PaintedPlan, PlanQuestion } from './painted-plan.ts';
 
-export interface Questions {
+/** What the drawing worker is asked. */
+export interface DrawingQuestions {
+  /** A part of the plan of a large concert. */
+  plan: PlanQuestion;
+  /** What a place or a player sees, as a picture. */
+  picture: PictureQuestion;
+  /** What is at a spot of a picture, in words. */
+  pointed: { readonly picture: number; readonly at: Vec2 };
+}
+
+export interface DrawingAnswers {
+  /** Null: it looks as it did. */
+  plan: PaintedPlan | null;
+  picture: Picture | null;
+  pointed: string | null;
+}
+
+/** What the checks worker is asked. */
+export interface CheckQuestions {
   /** What the house sees: quick, for every frame of a drag. */
   sight: { readonly setup: Id<'setup'> };
   /** Everything else that the checks say of the setup. */
@@ -24,8 +43,6 @@ export interface Questions {
   seat: { readonly setup: Id<'setup'>; readonly seat: string };
   /** What the house would see without a thing, with it lower, or turned. */
   whatIf: { readonly setup: Id<'setup'>; readonly record: string };
-  /** What a place or a player sees, as a picture. */
-  picture: PictureQuestion;
 }
 
 /** Whose eyes a picture is seen with. */
@@ -42,31 +59,37 @@ export interface PictureQuestion {
   readonly palette: PaletteName;
   readonly units: Units;
   readonly show: ViewRequest['show'];
-  /** Widths of names in bold letters of size 1, which only the window can measure. */
-  readonly widths: ReadonlyMap<string, number>;
+  /** Pixels of the device for a millimetre of the drawing's paper. */
+  readonly pixels: number;
 }
 
 export interface Picture {
+  /** To ask what is at a spot of it. */
+  readonly number: number;
   /** "C 12", or the player's name. */
   readonly label: string;
   readonly width: number;
   readonly height: number;
-  readonly drawing: readonly Primitive[];
+  readonly bitmap: ImageBitmap;
   /** The whole in words. */
   readonly description: string;
 }
 
-export interface Answers {
+export interface CheckAnswers {
   sight: SightAnswer;
   judge: Judgement;
   remedies: readonly Remedy[];
   seat: SeatView | null;
   /** Null: the thing hides nobody. */
   whatIf: WhatIf | null;
-  picture: Picture | null;
 }
 
-export type QuestionKind = keyof Questions;
+export type Questions = CheckQuestions & DrawingQuestions;
+export type Answers = CheckAnswers & DrawingAnswers;
+
+export type CheckKind = keyof CheckQuestions;
+export type DrawingKind = keyof DrawingQuestions;
+export type QuestionKind = CheckKind | DrawingKind;
 
 /** A sight report without what has not changed since the last one. */
 export interface SightAnswer {

@@ -9,15 +9,21 @@ import { reachFindings } from './reach/findings.ts';
 import { reachResults } from './reach/reach.ts';
 import { readingFindings } from './reading/findings.ts';
 import { readingResults } from './reading/reading.ts';
-import type { Report } from './report.ts';
+import type { Report, SightReport } from './report.ts';
 import { roomFindings } from './room/room-findings.ts';
 import { routeResults } from './room/routes.ts';
 import { sightFindings } from './sight-findings.ts';
 import { sightReport } from './sightlines/sight-report.ts';
 
-/** The same document gives the same report. Of very many findings of a kind only the gravest are listed. */
-export function checkSetup(document: Document, setup: Id<'setup'>): Report {
-  const sight = sightReport(document, setup);
+/**
+ * The same document gives the same report. Of very many findings of a kind only the gravest are listed. `sight` is what
+ * `sightReport` says of this very document and setup, for whoever has it already: in a large hall it takes seconds.
+ */
+export function checkSetup(
+  document: Document,
+  setup: Id<'setup'>,
+  sight: SightReport = sightReport(document, setup),
+): Report {
   const routes = routeResults(document, setup);
   const reading = readingResults(document, setup);
   const facing = facingResults(document, setup, sight.scene.occluders);

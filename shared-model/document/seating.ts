@@ -53,7 +53,21 @@ function singlePlace(place: Place, houseFloor: number): HousePlace {
   };
 }
 
-function placesOfBlock(block: SeatBlock, houseFloor: number): HousePlace[] {
+/** Blocks change seldom and are asked about for every frame of a drag; records are immutable. */
+const known = new WeakMap<
+  SeatBlock,
+  { readonly houseFloor: number; readonly places: readonly HousePlace[] }
+>();
+
+function placesOfBlock(block: SeatBlock, houseFloor: number): readonly HousePlace[] {
+  const before = known.get(block);
+  if (before?.houseFloor === houseFloor) return before.places;
+  const places = placesInRows(block, houseFloor);
+  known.set(block, { houseFloor, places });
+  return places;
+}
+
+function placesInRows(block: SeatBlock, houseFloor: number): HousePlace[] {
   const places: HousePlace[] = [];
   for (let row = 0; row < block.rows; row++) {
     const name = rowName(block.firstRow, row);

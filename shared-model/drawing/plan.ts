@@ -17,7 +17,7 @@ import { drawRiserHeights } from './plan/riser-heights.ts';
 import type { GroupPrimitive, Primitive } from './primitives.ts';
 
 export { planContext, WORST_SEEN } from './plan/context.ts';
-export type { PlanContext, PlanLayers, PlanRequest } from './plan/context.ts';
+export type { PlanContext, PlanLayers, PlanReport, PlanRequest } from './plan/context.ts';
 export { planExtent, stageExtent } from './plan/extent.ts';
 export { levelsApart } from './plan/levels-apart.ts';
 export { describeItem, drawItem, drawItems, drawRisers, drawThings } from './plan/items.ts';

@@ -14,7 +14,7 @@ export const W1: HallSize = { name: 'W1', seats: 400, players: 6, occluders: 40 
 export const W2: HallSize = { name: 'W2', seats: 2000, players: 12, occluders: 120 };
 export const W3: HallSize = { name: 'W3', seats: 20_000, players: 40, occluders: 400 };
 
-interface Spot {
+export interface Spot {
   readonly x: number;
   readonly y: number;
 }
@@ -39,7 +39,7 @@ export function hallScene({ seats, players, occluders }: HallSize, seed = 1): Sc
 /** The window of somebody seated. */
 const SEATED = { z0: 620, z1: 1300, width: 490, chin: 1080 };
 
-function playerSpots(dice: Dice, players: number): Spot[] {
+export function playerSpots(dice: Dice, players: number): Spot[] {
   const columns = Math.ceil(Math.sqrt(players * 1.8));
   return Array.from({ length: players }, (_, i) => ({
     x: ((i % columns) - (columns - 1) / 2) * 1500 + dice.between(-200, 200),
@@ -93,14 +93,19 @@ function desk(
   ];
 }
 
-/** Rows that grow longer towards the back, on a rake of 100 mm a row, from 600 mm below the platform. */
+/** Seats of each row, from the front: rows that grow longer towards the back. */
+export function seatsByRow(count: number): number[] {
+  const rows: number[] = [];
+  for (let left = count; left > 0; left -= rows.at(-1) ?? left) rows.push(Math.min(left, 20 + rows.length));
+  return rows;
+}
+
+/** On a rake of 100 mm a row, from 600 mm below the platform. */
 function houseSeats(count: number): SeatPoint[] {
-  const seats: SeatPoint[] = [];
-  for (let row = 0; seats.length < count; row++) {
-    const inRow = Math.min(count - seats.length, 20 + row);
-    for (let k = 0; k < inRow; k++) {
+  return seatsByRow(count).flatMap((inRow, row) =>
+    Array.from({ length: inRow }, (_, k): SeatPoint => {
       const label = `${row + 1}-${k + 1}`;
-      seats.push({
+      return {
         id: `stalls/${label}`,
         record: 'stalls',
         label,
@@ -108,8 +113,7 @@ function houseSeats(count: number): SeatPoint[] {
         x: (k - (inRow - 1) / 2) * 520,
         y: -2000 - row * 900,
         z: -600 + 1150 + row * 100,
-      });
-    }
-  }
-  return seats;
+      };
+    }),
+  );
 }

@@ -4,7 +4,7 @@ import { inSetup, placedInSetup, type Document } from '../../document/document.t
 import type { Id } from '../../document/ids.ts';
 import type { Units } from '../../document/measures.ts';
 import type { Instrument, PlacedRecord, Point, Riser } from '../../document/records.ts';
-import type { Report } from '../../checks/report.ts';
+import type { ReachResult, RouteResult } from '../../checks/report.ts';
 import { chain, mapPath, mapPoint, shift, turnAbout, type Affine } from '../affine.ts';
 import type { Path } from '../outline.ts';
 import type { Palette } from '../palette.ts';
@@ -35,10 +35,26 @@ export interface PlanLayers {
 /** Value of `sightBands.player` for "whomever each seat sees worst". */
 export const WORST_SEEN = 'worst';
 
+/** What of a report is drawn on a plan. */
+export interface PlanReport {
+  readonly sight: PlanSight;
+  readonly reach: readonly ReachResult[];
+  readonly routes: readonly RouteResult[];
+}
+
+/** Visible shares as in a `SightReport`, with the names of those who see and are seen. */
+export interface PlanSight {
+  readonly scene: {
+    readonly seats: readonly { readonly id: string }[];
+    readonly targets: readonly { readonly id: string }[];
+  };
+  readonly visible: Float64Array;
+}
+
 export interface PlanRequest {
   readonly document: Document;
   readonly setup: Id<'setup'>;
-  readonly report: Report | null;
+  readonly report: PlanReport | null;
   /** The ratio's denominator: 50 for 1:50. */
   readonly scale: number;
   /** Where the origin of the stage frame lies on the page, in mm. */
@@ -49,6 +65,8 @@ export interface PlanRequest {
   readonly layers: PlanLayers;
   /** The part of the page that the plan may use; labels and rows of seats beyond it are left out. Null: no bounds. */
   readonly area: Box | null;
+  /** The part of the page that is looked at: seats outside it need not be drawn, for nobody sees them. Left out: all of it. */
+  readonly frame?: Box;
 }
 
 export interface PlanContext extends PlanRequest {

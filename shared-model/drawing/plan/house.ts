@@ -1,15 +1,16 @@
 /** The house: seats block by block, and single places with symbols of their own. */
 
-import type { Report, SightBand } from '../../checks/report.ts';
+import type { SightBand } from '../../checks/report.ts';
 import type { HousePlace } from '../../document/seating.ts';
 import type { Place, Point, SeatBlock } from '../../document/records.ts';
 import { IDENTITY, mapPath } from '../affine.ts';
+import { grownBox } from '../bounds.ts';
 import type { Occupancy } from '../occupancy.ts';
-import { polyline, roundedRectangle } from '../outline.ts';
+import { polyline, rectangle, roundedRectangle } from '../outline.ts';
 import type { GroupPrimitive, PathItem, Primitive } from '../primitives.ts';
 import { bandMark, bandOf, bandRim, BANDS, SIGHT_BANDS } from '../sight-bands.ts';
 import { WEIGHT } from '../style.ts';
-import { itemToPage, onPage, paint, pen, WORST_SEEN, type PlanContext } from './context.ts';
+import { itemToPage, onPage, paint, pen, WORST_SEEN, type PlanContext, type PlanReport } from './context.ts';
 import { cushionOf, houseShown, type ShownBlock } from './house-shown.ts';
 import { placeSymbol } from './places.ts';
 import { blockName, rowNames } from './row-names.ts';
@@ -33,7 +34,7 @@ type Bands = ReadonlyMap<string, SightBand>;
 const NO_BANDS: Bands = new Map();
 
 /** The band of every seat: of one player, or the worst of all players as that seat sees them. */
-export function seatBands({ sight }: Report, player: string): Bands {
+export function seatBands({ sight }: Pick<PlanReport, 'sight'>, player: string): Bands {
   const { seats, targets } = sight.scene;
   const wanted = targets.map((target) => player === WORST_SEEN || target.id === player);
   const bands = new Map<string, SightBand>();
@@ -60,9 +61,10 @@ function drawBlock(
 ): GroupPrimitive {
   const { block, seats, breakLine } = shown;
   const children: Primitive[] = [];
+  const inFrame = lookedAt(context, shown);
   // Seats of one look share one path: a full house stays quick to paint and small to print.
   for (const band of [null, ...SIGHT_BANDS]) {
-    const alike = seats.filter((seat) => (bandsById.get(seat.id) ?? null) === band);
+    const alike = inFrame.filter((seat) => (bandsById.get(seat.id) ?? null) === band);
     if (alike.length > 0) children.push(...drawSeats(context, alike, { block, band }));
   }
   if (breakLine) children.push(drawBreak(context, breakLine));
@@ -74,6 +76,17 @@ function drawBlock(
     description: `${block.name || 'Seats'}: ${seats.length} seats${more}`,
     children,
   };
+}
+
+/** The seats of which some part may be looked at. */
+function lookedAt(context: PlanContext, { block, seats }: ShownBlock): readonly HousePlace[] {
+  const { frame, scale } = context;
+  if (!frame) return seats;
+  const { x, y, width, height } = grownBox(frame, block.seatPitch / scale);
+  return seats.filter((seat) => {
+    const at = onPage(context, seat);
+    return at.x >= x && at.x <= x + width && at.y >= y && at.y <= y + height;
+  });
 }
 
 /** The long break line of ISO 128-2 (01.1.18, from memory): thin, with zigzags. */
@@ -106,6 +119,9 @@ interface SeatLook {
   readonly band: SightBand | null;
 }
 
+/** Narrower than this on the page, mm, a seat is a plain rectangle: its back and the rim of its mark would only blur. */
+const PLAIN_BELOW = 1;
+
 function drawSeats(
   context: PlanContext,
   seats: readonly HousePlace[],
@@ -113,8 +129,10 @@ function drawSeats(
 ): Primitive[] {
   const { palette, scale } = context;
   const { width, depth } = cushionOf(block);
+  const isPlain = width / scale < PLAIN_BELOW;
   const corner = Math.min(90, width / 4);
-  const cushion = roundedRectangle({ x: -width / 2, y: -depth / 2, width, height: depth }, corner);
+  const box = { x: -width / 2, y: -depth / 2, width, height: depth };
+  const cushion = isPlain ? rectangle(box) : roundedRectangle(box, corner);
   const back = polyline([
     { x: -width / 2 + corner / 2, y: depth / 2 },
     { x: width / 2 - corner / 2, y: depth / 2 },
@@ -124,26 +142,27 @@ function drawSeats(
   for (const seat of seats) {
     const map = itemToPage(context, seat);
     cushions.push(...mapPath(map, cushion));
-    backs.push(...mapPath(map, back));
+    if (!isPlain) backs.push(...mapPath(map, back));
   }
   const fill = band === null ? palette.houseSeat : BANDS[band].fill;
   const line = band === null ? palette.houseSeatLine : palette.ink;
   return [
     { kind: 'path', path: cushions, fill, ...pen(line, WEIGHT.hair) },
-    { kind: 'path', path: backs, ...pen(line, WEIGHT.fine) },
-    ...bandMarks(context, seats, { band, radius: (0.27 * Math.min(width, depth)) / scale }),
+    ...(isPlain ? [] : [{ kind: 'path' as const, path: backs, ...pen(line, WEIGHT.fine) }]),
+    ...bandMarks(context, seats, { band, radius: (0.27 * Math.min(width, depth)) / scale, isPlain }),
   ];
 }
 
 interface MarkLook {
   readonly band: SightBand | null;
   readonly radius: number;
+  readonly isPlain: boolean;
 }
 
 function bandMarks(
   context: PlanContext,
   seats: readonly HousePlace[],
-  { band, radius }: MarkLook,
+  { band, radius, isPlain }: MarkLook,
 ): Primitive[] {
   if (band === null) return [];
   const filled: PathItem[] = [];
@@ -151,11 +170,11 @@ function bandMarks(
   for (const seat of seats) {
     const at = onPage(context, seat);
     filled.push(...bandMark(band, at, radius));
-    rims.push(...bandRim(at, radius));
+    if (!isPlain) rims.push(...bandRim(at, radius));
   }
   const colour = BANDS[band].mark;
-  const rim: Primitive = { kind: 'path', path: rims, ...pen(colour, WEIGHT.hair) };
-  return filled.length > 0 ? [{ kind: 'path', path: filled, fill: colour }, rim] : [rim];
+  const rim: Primitive[] = isPlain ? [] : [{ kind: 'path', path: rims, ...pen(colour, WEIGHT.hair) }];
+  return filled.length > 0 ? [{ kind: 'path', path: filled, fill: colour }, ...rim] : rim;
 }
 
 function drawPlace(context: PlanContext, place: Place, band: SightBand | null): GroupPrimitive {

@@ -1,4 +1,4 @@
-/** The window's side of the checks worker: sends what changed in the document with each question. */
+/** The window's side of a worker: sends what changed in the document with each question. */
 
 import type { Document } from '#model/document/document.ts';
 import { changesBetween } from './mirror.ts';
@@ -17,7 +17,7 @@ interface Waiting {
   readonly failed: (error: Error) => void;
 }
 
-export class ChecksClient {
+export class WorkerClient {
   readonly #start: () => WorkerLike;
   #worker: WorkerLike | null = null;
   #sent: Document['records'] = new Map();
@@ -70,4 +70,8 @@ export class ChecksClient {
 
 export function startChecksWorker(): WorkerLike {
   return new Worker(new URL('./checks.worker.ts', import.meta.url), { type: 'module' });
+}
+
+export function startDrawingWorker(): WorkerLike {
+  return new Worker(new URL('./drawing.worker.ts', import.meta.url), { type: 'module' });
 }
