@@ -1,0 +1,60 @@
+/** Which column of a table means what. */
+
+import { Refusal } from '../problem.ts';
+import type { Row } from './cells.ts';
+
+export type Column = 'page' | 'first bar' | 'last bar' | 'tempo' | 'seconds' | 'beats' | 'free hands';
+
+const NAMES: Readonly<Record<Column, readonly string[]>> = {
+  page: ['page', 'p'],
+  'first bar': ['first bar', 'first', 'from', 'from bar', 'first measure'],
+  'last bar': ['last bar', 'last', 'to', 'to bar', 'last measure'],
+  tempo: ['tempo', 'quarters a minute', 'qpm', 'bpm', 'tempo or seconds'],
+  seconds: ['seconds', 'duration', 'time', 's'],
+  beats: ['beats', 'beats a bar', 'quarters a bar'],
+  'free hands': ['free hands', 'free', 'free bars', 'rests'],
+};
+
+/** Of a table that names none. */
+const USUAL: readonly Column[] = ['page', 'first bar', 'last bar', 'tempo', 'free hands'];
+const NEEDED: readonly Column[] = ['page', 'first bar', 'last bar'];
+
+export interface Table {
+  readonly columns: readonly Column[];
+  readonly rows: readonly Row[];
+}
+
+/** The first row may name the columns, in any order. Throws `Refusal` for a name that is unknown or missing. */
+export function withColumns(rows: readonly Row[]): Table {
+  const [head, ...rest] = rows;
+  if (!head) throw new Refusal({ code: 'table.empty' });
+  if (/^\d/.test(head.cells[0] ?? '')) return { columns: USUAL, rows };
+  const columns = head.cells.map((name) => columnNamed(name, head));
+  const missing = NEEDED.find((column) => !columns.includes(column));
+  if (missing !== undefined)
+    throw new Refusal({
+      code: 'table.missingColumn',
+      column: missing,
+      found: head.cells.join(', ').slice(0, 200),
+    });
+  if (rest.length === 0) throw new Refusal({ code: 'table.empty' });
+  return { columns, rows: rest };
+}
+
+function columnNamed(name: string, { line, cells }: Row): Column {
+  const wanted = name
+    .toLowerCase()
+    .replace(/[_\s]+/g, ' ')
+    .trim();
+  const found = (Object.keys(NAMES) as Column[]).find((column) => NAMES[column].includes(wanted));
+  const times = cells.filter((other) => other.toLowerCase() === name.toLowerCase()).length;
+  if (found !== undefined && times === 1) return found;
+  const advice = found === undefined ? `columns are ${Object.keys(NAMES).join(', ')}` : 'it is there twice';
+  throw new Refusal({
+    code: 'table.cell',
+    row: line,
+    column: name.slice(0, 40),
+    given: name.slice(0, 40),
+    advice,
+  });
+}
