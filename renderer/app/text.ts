@@ -120,6 +120,7 @@ const english = {
     view: 'View',
     theme: 'Light or dark',
     themes: { system: 'As the system', light: 'Light', dark: 'Dark' },
+    singleKeys: 'Single letters as keys',
     units: 'Units',
     unitChoices: { document: 'As the concert says', metric: 'Metric', imperial: 'Feet and inches' },
     show: 'Show on the plan',
@@ -167,8 +168,8 @@ const english = {
 
   plan: {
     label: 'Plan of the platform and the house',
-    help: (fine: string, coarse: string) =>
-      `Arrow keys move what is selected by ${fine}, with Shift by ${coarse}. Square brackets turn it. The list “On the platform” has every item with its position.`,
+    help: (fine: string, coarse: string, brackets: boolean) =>
+      `Arrow keys move what is selected by ${fine}, with Shift by ${coarse}.${brackets ? ' Square brackets turn it.' : ''} The list “On the platform” has every item with its position.`,
     summary: (setup: string, items: number, seats: number) =>
       `${setup}: ${counted(items, 'item', 'items')} on the platform, ${places(seats)} in the house.`,
     zoomIn: 'Larger',
@@ -236,11 +237,11 @@ const english = {
     byPlayer: (name: string) => `What ${name} sees`,
     enlarge: 'Enlarge the picture',
     large: 'Picture of what the place or player sees',
-    counted: 'Only what the figures count',
+    counted: 'Only what the percentages count',
     countedHelp:
-      'Drawn as the figures count: each player two upright bodies and a head, large things as boxes. Just what hides somebody here takes from his share.',
+      'Drawn as the percentages count: each player two upright bodies and a head, large things as boxes. Just what hides somebody here takes from his share.',
     figuresHelp:
-      'Drawn as figures, with arms, legs and chairs, which the figures leave out: here they may hide a little more. Of the room only its floor is known.',
+      'Drawn with arms, legs and chairs, which the percentages leave out: here they may hide a little more. Of the room only its floor is known.',
   },
 
   seat: {
@@ -254,8 +255,8 @@ const english = {
     fetching: 'Looking from there…',
   },
 
-  /** Beside the rings round a player. */
-  reachAt: (height: string) => `reach at ${height}; broken: with a lean`,
+  /** In the corner of the plan, about the rings round a player. */
+  reachAt: (height: string) => `Rings: reach at ${height}; broken: with a lean`,
 
   figures: {
     title: 'Reading and seeing each other',
@@ -394,6 +395,9 @@ const english = {
     predicted: (length: string) => `predicted ${length}`,
     seat: 'Sits on',
     stands: 'Stands',
+    mobility: 'Comes',
+    mobilities: { walks: 'on foot', wheelchair: 'in a wheelchair' },
+    mobilityHelp: 'The way out is then looked for without steps, and with room to turn.',
     seatHeight: 'Seat height',
     instruments: 'Instruments',
     addInstrument: 'Add an instrument',
@@ -584,6 +588,7 @@ const english = {
       replace: 'Replace it',
       exists: (name: string) => `“${name}” is already there.`,
       empty: 'No folders and no fitting files here.',
+      noFolder: (name: string) => `There is no folder “${name}” there, or it is hidden.`,
       loading: 'Reading the folder…',
       files: 'Folders and files',
     },

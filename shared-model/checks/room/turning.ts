@@ -5,12 +5,14 @@
  * Through 90 degrees a wheelchair turns within ways of 36 in (ADA Standards 1991, figure 7(a)); to turn back round
  * something less than 48 in (1220 mm) wide it takes more (ADA/ABA 403.5.2: 60 in at the turn where the ways are 36 in).
  *
- * Accuracy: circles are at most 1 mm too wide, because what stands there is known by points SPACING apart (sites.ts).
+ * Accuracy: a circle's width is measured on the outlines; a wider one by less than 1 mm may be missed, because it is looked
+ * for between points SPACING apart (sites.ts).
  */
 
 import { circle } from '../../catalogue/shapes.ts';
 import type { Vec2 } from '../../geometry/frame.ts';
 import type { RouteResult, TurningCircle } from '../report.ts';
+import { clearanceAlong } from './clearance.ts';
 import { someSites, type Sites } from './sites.ts';
 import type { Walker } from './walk.ts';
 import { discAt, nodeCount, startOf, wayGraph, type Disc } from './way-graph.ts';
@@ -30,7 +32,9 @@ export function turningCircles(sites: Sites, walker: Walker, { path }: RouteResu
   const ends = end ? [{ near: end, at: 'exit' as const }] : [];
   return [{ near: walker.spot, at: 'place' as const }, ...bends, ...ends].map(({ near, at }) => {
     const { x, y, radius } = widestOver(near, sites, walker.free);
-    return { at, near, x, y, diameter: 2 * radius };
+    // Between the sites of an edge the circle bulges over it by a little.
+    const free = clearanceAlong(walker.clearances, { a: { x, y }, b: { x, y } }, walker.free, radius);
+    return { at, near, x, y, diameter: 2 * free };
   });
 }
 

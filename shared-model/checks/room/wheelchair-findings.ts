@@ -15,7 +15,7 @@ import { routeResults } from './routes.ts';
 import { TURNING_DIAMETER } from './turning.ts';
 import { exitsOf } from './walls.ts';
 
-/** Circles may be found too wide by so much; one that lacks less is not named. */
+/** A circle may be found too narrow by so much; one that lacks less is not named. */
 const ACCURACY = 1;
 
 export function wheelchairFindings(

@@ -1,12 +1,15 @@
 /** What the checks found, drawn on the plan: grips that hands must get to, and routes to the exits. */
 
-import type { Manner, ReachResult, RouteResult } from '../../checks/report.ts';
+import type { Manner, ReachResult, RouteResult, TurningCircle } from '../../checks/report.ts';
+import { TURNING_DIAMETER } from '../../checks/room/turning.ts';
 import { find } from '../../document/document.ts';
 import { asId } from '../../document/ids.ts';
-import { circle, line, polygon, polyline } from '../outline.ts';
+import { formatLength } from '../../document/measures.ts';
+import type { Point } from '../../document/records.ts';
+import { circle, line, polygon, polyline, type Path } from '../outline.ts';
 import type { GroupPrimitive, Primitive } from '../primitives.ts';
 import { DASH, WEIGHT } from '../style.ts';
-import { onPage, pen, type PlanContext } from './context.ts';
+import { onPage, pen, type PlanContext, type PlanLayers } from './context.ts';
 
 /** A line from each player to each of his grips: the harder it is to get there, the more broken the line. */
 export function drawReach(context: PlanContext): GroupPrimitive[] {
@@ -41,9 +44,59 @@ function drawGrip(context: PlanContext, { grip, manner }: ReachResult): GroupPri
   return [{ kind: 'group', subject: grip.item, description: `Grip: ${manner}`, children }];
 }
 
+/**
+ * The routes, when the layer asks for them; of wheelchairs also those whose users are selected, and always the circles
+ * in which they turn. On paper nothing can be selected, and the ways of all wheelchairs are there.
+ */
 export function drawRoutes(context: PlanContext): GroupPrimitive[] {
-  if (!context.layers.routes || !context.report) return [];
-  return context.report.routes.flatMap((route) => drawRoute(context, route));
+  const { report, layers } = context;
+  if (!report) return [];
+  return report.routes.flatMap((route) => {
+    const onWheels = route.turning.length > 0;
+    const isShown = layers.routes || (onWheels && isLookedAt(layers, route.player));
+    return [...(isShown ? drawRoute(context, route) : []), ...drawTurning(context, route, isShown)];
+  });
+}
+
+function isLookedAt({ dimensions }: PlanLayers, player: string): boolean {
+  return dimensions === 'coordinates' || (dimensions !== 'none' && dimensions.includes(player));
+}
+
+/** Dashed, as wide as it takes to turn; within it, dotted, what there is where that is less. */
+function drawTurning(context: PlanContext, { player, turning }: RouteResult, all: boolean): GroupPrimitive[] {
+  const { palette, scale } = context;
+  return turning
+    .filter(({ at }) => all || at === 'place')
+    .map((found): GroupPrimitive => {
+      const { diameter } = found;
+      const isTight = diameter < TURNING_DIAMETER - 1;
+      const colour = isTight ? palette.warning : palette.route;
+      const ring = (width: number): Path => circle(onPage(context, middleOf(found)), width / 2 / scale);
+      const asked: Primitive = {
+        kind: 'path',
+        path: ring(TURNING_DIAMETER),
+        ...pen(colour, isTight ? WEIGHT.bold : WEIGHT.medium, DASH.dashed),
+      };
+      const free: Primitive = {
+        kind: 'path',
+        path: ring(diameter),
+        ...pen(colour, WEIGHT.medium, DASH.dotted),
+      };
+      return {
+        kind: 'group',
+        subject: player,
+        description: `Room to turn a wheelchair: ${formatLength(Math.min(diameter, TURNING_DIAMETER), context.units)}`,
+        children: isTight ? [asked, free] : [asked],
+      };
+    });
+}
+
+/** Where more room is free than it takes, the circle lies as near as it can to the spot it is asked for at. */
+function middleOf({ x, y, near, diameter }: TurningCircle): Point {
+  const [dx, dy] = [near.x - x, near.y - y];
+  const away = Math.hypot(dx, dy) || 1;
+  const spare = Math.max(0, Math.min(away, (diameter - TURNING_DIAMETER) / 2));
+  return { x: x + (dx * spare) / away, y: y + (dy * spare) / away };
 }
 
 function drawRoute(context: PlanContext, { player, path }: RouteResult): GroupPrimitive[] {

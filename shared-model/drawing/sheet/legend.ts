@@ -55,9 +55,10 @@ function bandSwatch(band: SightBand, { x, y }: Spot, ink: string): Primitive[] {
   ];
 }
 
-/** The sign of a socket is explained only where there is one. */
+/** Signs of what is not on every plan are explained only where it is. */
 export interface SignsShown {
   readonly socket: boolean;
+  readonly wheelchair: boolean;
 }
 
 /** What the signs of the plan mean, in one or two rows of swatches with words. */
@@ -203,6 +204,22 @@ const SOCKET: Sign = {
   },
 };
 
-function signsOf({ socket }: SignsShown): readonly Sign[] {
-  return socket ? [...SIGNS, SOCKET] : SIGNS;
+const TURNING: Sign = {
+  words: 'room to turn a wheelchair, and its way',
+  draw: (at, { palette }) => [
+    {
+      kind: 'path',
+      path: circle({ x: at.x + 1.6, y: at.y }, 1.5),
+      stroke: { colour: palette.route, width: WEIGHT.medium, dash: [1, 0.5] },
+    },
+    {
+      kind: 'path',
+      path: across(at, 3.6, 6.4),
+      stroke: { colour: palette.route, width: WEIGHT.medium, dash: [1, 0.5] },
+    },
+  ],
+};
+
+function signsOf({ socket, wheelchair }: SignsShown): readonly Sign[] {
+  return [...SIGNS, ...(socket ? [SOCKET] : []), ...(wheelchair ? [TURNING] : [])];
 }

@@ -1,5 +1,6 @@
 /** What stands beside the plan: the scale bar, the key to signs and letters, and how to use the print. */
 
+import { wheelchairUsers } from '../../checks/room/gait.ts';
 import { inSetup, placedInSetup } from '../../document/document.ts';
 import { housePlaces } from '../../document/seating.ts';
 import { letterKey } from '../plan/short-marks.ts';
@@ -24,7 +25,10 @@ export function planKey(request: PlotSheetRequest, scale: number, box: Box): Pri
 }
 
 function signsShown({ document, setup }: PlotSheetRequest): SignsShown {
-  return { socket: inSetup(document, setup, 'lamp').some(({ cable }) => cable.length > 0) };
+  return {
+    socket: inSetup(document, setup, 'lamp').some(({ cable }) => cable.length > 0),
+    wheelchair: wheelchairUsers(document, setup).length > 0,
+  };
 }
 
 /** What the notes say of the plan beside them once it is drawn. */

@@ -3,6 +3,7 @@
 import { describeItem, drawAnnotations, drawGround, drawRisers, drawThings, planContext } from '../plan.ts';
 import type { PlanContext } from '../plan.ts';
 import { houseShown } from '../plan/house-shown.ts';
+import { drawRoutes } from '../plan/overlays.ts';
 import type { LabelPlaces } from '../plan/label-places.ts';
 import { rectangle } from '../outline.ts';
 import type { GroupPrimitive, Primitive } from '../primitives.ts';
@@ -75,7 +76,7 @@ function drawPlan(context: PlanContext): { plan: GroupPrimitive; labels: LabelPl
       kind: 'group',
       ...(context.area ? { clip: context.area } : {}),
       description: `Plan at 1:${context.scale}, the house at the bottom, stage left on the right. ${words}`,
-      children: [...ground, ...items, ...above],
+      children: [...ground, ...drawRoutes(context), ...items, ...above],
     },
     labels,
   };

@@ -1,6 +1,6 @@
 /** What people sit on. */
 
-import { seatModel, USUAL_SEAT } from '../../../catalogue/seats.ts';
+import { seatModel, USUAL_SEAT, WHEELCHAIR } from '../../../catalogue/seats.ts';
 import { ellipse, rectangle } from '../../../catalogue/shapes.ts';
 import type { Chair, Seat } from '../../../document/records.ts';
 import { floorUnder, placeOn, type ViewContext } from '../context.ts';
@@ -22,6 +22,7 @@ export function chairParts(
 ): Part[] {
   const { width, depth, round, back } = seatModel(chair.model) ?? USUAL_SEAT;
   const { height } = chair;
+  if (chair.model === WHEELCHAIR.id) return wheelchairParts(tints, height, place);
   const outline = round ? ellipse({ x: 0, y: 0 }, width / 2, depth / 2) : rectangle(width, depth);
   const [x, y] = round ? [width * 0.3, depth * 0.3] : [width / 2 - 25, depth / 2 - 25];
   const legs = [
@@ -59,4 +60,32 @@ function backParts(tints: ViewContext['tints'], { width, depth, height }: Size, 
     return limb(place(x, y - 15, height - THICKNESS), place(x, y - 15, height + from), 11, tints.chairFrame);
   });
   return [...posts, prism(board, [height + from, height + to], place, allOver(tints.seat))];
+}
+
+/** Seat and wheels of a wheelchair as drawn: wheels of 24 in, the seat between them. Common practice, no source. */
+const WHEEL = { radius: 305, x: WHEELCHAIR.width / 2 - 15, y: 90, spokes: 16 } as const;
+const CUSHION = { width: 430, depth: 430 } as const;
+
+/** A seat with a back between two large wheels, and rests for the feet. */
+function wheelchairParts(tints: ViewContext['tints'], height: number, place: Place): Part[] {
+  const { width, depth } = CUSHION;
+  const feet = [1, -1].map((side) => {
+    const x = side * 120;
+    return limb(place(x, -depth / 2, height - THICKNESS), place(x, -560, 120), 11, tints.chairFrame);
+  });
+  return [
+    ...[1, -1].flatMap((side) => wheelParts(tints, side, place)),
+    ...feet,
+    prism(rectangle(width, depth), [height - THICKNESS, height], place, allOver(tints.seat)),
+    ...backParts(tints, { width, depth, height }, place),
+  ];
+}
+
+function wheelParts(tints: ViewContext['tints'], side: number, place: Place): Part[] {
+  const { radius, x, y, spokes } = WHEEL;
+  const at = (spoke: number) => {
+    const angle = (2 * Math.PI * spoke) / spokes;
+    return place(side * x, y + radius * Math.cos(angle), radius + radius * Math.sin(angle));
+  };
+  return Array.from({ length: spokes }, (_, spoke) => limb(at(spoke), at(spoke + 1), 13, tints.chairFrame));
 }
