@@ -9,15 +9,15 @@ import { FaultError } from './faults.ts';
 
 /** Of one part. A hundred scanned pages at 300 dpi. */
 export const LARGEST_PDF = 32 * 1024 * 1024;
-const MOST_OBJECTS = 100_000;
+const MOST_OBJECTS = 30_000;
+/** Tables of objects, one for each time that the file was changed and saved again. */
+const MOST_TABLES = 2000;
 /** Bytes between objects that are neither an object nor a table of them. */
 const MOST_RUBBISH = 8 * 1024;
 /** Objects that are never closed. Each makes the library search to the end of the file. */
 const MOST_UNCLOSED = 20;
-/** Of all packed objects, when unpacked. A part of five hundred pages has less than one megabyte. */
-const MOST_UNPACKED = 24 * 1024 * 1024;
-/** Of one object outside its stream. Fonts and pictures are streams. */
-const LARGEST_OBJECT = 2 * 1024 * 1024;
+/** Bytes that the library reads one by one: all outside of streams, and packed objects when unpacked. Music is in streams. */
+const MOST_STRUCTURE = 6 * 1024 * 1024;
 
 const HEADER_WITHIN = 1024;
 const OBJECT = /\s*(\d{1,10})\s+(\d{1,5})\s+obj\b/y;
@@ -56,9 +56,13 @@ export function tooMuchInside(name: string): FaultError {
 class Look {
   #rubbish = 0;
   #unclosed = 0;
+  #tables = 0;
   #unpacked = 0;
+  #inStreams = 0;
   /** One character a byte. */
   readonly #text: string;
+  /** Where a word was found last, so that no stretch is searched twice. */
+  readonly #found = new Map<string, number>();
 
   constructor(
     private readonly bytes: Buffer,
@@ -76,12 +80,14 @@ class Look {
         if (++objects > MOST_OBJECTS) throw tooMuchInside(this.name);
         at = this.#object(header);
       }
+      if (at - this.#inStreams + this.#unpacked > MOST_STRUCTURE) throw tooMuchInside(this.name);
     }
   }
 
   /** Past tables, comments and rubbish. */
   #between(at: number): number {
     const table = this.#match(TABLE, at);
+    if (table !== null && ++this.#tables > MOST_TABLES) throw damaged(this.name);
     NEXT.lastIndex = table ?? at;
     const next = NEXT.exec(this.#text);
     const end = next?.index ?? this.bytes.length;
@@ -94,13 +100,10 @@ class Look {
 
   /** From behind its "obj" to behind its "endobj". */
   #object(at: number): number {
-    const end = this.#text.indexOf('endobj', at);
-    const stream = this.#text.indexOf('stream', at);
-    const hasStream = stream >= 0 && (end < 0 || stream < end);
-    const head = hasStream ? stream : end < 0 ? this.bytes.length : end;
-    if (head - at > LARGEST_OBJECT) throw tooMuchInside(this.name);
-    if (hasStream) return this.#stream(at, stream);
-    return end < 0 ? this.#leftOpen(at) : end + 'endobj'.length;
+    const end = this.#next('endobj', at);
+    const stream = this.#next('stream', at);
+    if (stream < end) return this.#stream(at, stream);
+    return end < this.bytes.length ? end + 'endobj'.length : this.#leftOpen(at);
   }
 
   #leftOpen(at: number): number {
@@ -112,23 +115,33 @@ class Look {
     const dictionary = this.#text.slice(head, keyword);
     const start = keyword + 'stream'.length + (this.#text.startsWith('\r\n', keyword + 6) ? 2 : 1);
     const end = this.#endOfStream(dictionary, start);
-    if (end < 0) return this.#leftOpen(start);
+    if (end === this.bytes.length) return this.#leftOpen(start);
+    this.#inStreams += end - start;
     if (/\/Type\s*\/(?:ObjStm|XRef)\b/.test(dictionary))
       this.#unpack(dictionary, this.bytes.subarray(start, end));
-    const close = this.#text.indexOf('endobj', end);
-    return close < 0 ? this.#leftOpen(end + 'endstream'.length) : close + 'endobj'.length;
+    const close = this.#next('endobj', end);
+    return close < this.bytes.length ? close + 'endobj'.length : this.#leftOpen(end + 'endstream'.length);
   }
 
   #endOfStream(dictionary: string, start: number): number {
     const length = Number(/\/Length\s+(\d{1,10})(?!\s+\d+\s+R)/.exec(dictionary)?.[1] ?? NaN);
     const said = this.#text.slice(start + length, start + length + 20).search(/^\s*endstream/);
-    return said === 0 ? start + length : this.#text.indexOf('endstream', start);
+    return said === 0 ? start + length : this.#next('endstream', start);
+  }
+
+  /** Where the word comes next; the end of the file when it does not. Asked for with rising `at`. */
+  #next(word: string, at: number): number {
+    const last = this.#found.get(word) ?? -1;
+    if (last >= at) return last;
+    const found = this.#text.indexOf(word, at);
+    const next = found < 0 ? this.bytes.length : found;
+    this.#found.set(word, next);
+    return next;
   }
 
   #unpack(dictionary: string, packed: Buffer): void {
-    const left = MOST_UNPACKED - this.#unpacked;
+    const left = MOST_STRUCTURE - this.#unpacked;
     this.#unpacked += /\/FlateDecode/.test(dictionary) ? inflatedSize(packed, left) : packed.length;
-    if (this.#unpacked > MOST_UNPACKED) throw tooMuchInside(this.name);
   }
 
   #match(pattern: RegExp, at: number): number | null {
