@@ -4,7 +4,7 @@ import type { Finding } from '#model/checks/finding.ts';
 import type { Report } from '#model/checks/report.ts';
 import type { Occluder } from '#model/checks/scene.ts';
 import { explain } from '#model/checks/sentences.ts';
-import { whatIf } from '#model/checks/remedies/what-if.ts';
+import { whatIf, type WhatIf } from '#model/checks/remedies/what-if.ts';
 import { shareOfPlaces, sharesOf } from '#model/checks/sightlines/house-figures.ts';
 import { faceShares } from '#model/checks/sightlines/windows.ts';
 import { concertOf, setupsOf, type Document } from '#model/document/document.ts';
@@ -83,13 +83,21 @@ function sightAsData({ document, report: { sight } }: Checked, label: Label) {
   }));
 }
 
-/** One entry for every record that hides anybody. */
+/** One entry for every record that hides anybody, so that something changes without it, lower or turned. */
 function whatIfAsData({ document, setup, report }: Checked, label: Label) {
   const records = new Set(report.sight.scene.occluders.map(({ record }) => record));
   return [...records].flatMap((record) => {
     const answer = whatIf(document, setup.id, record);
-    return answer ? { label: label(record), ...answer } : [];
+    return answer && changesAnything(answer) ? { label: label(record), ...answer } : [];
   });
+}
+
+/** The platform's own sides hide what nobody misses, and can be neither lowered nor turned. */
+function changesAnything({ now, gone, lowered, turned }: WhatIf): boolean {
+  const tried = [gone, lowered?.seen ?? now, turned?.seen ?? now];
+  return tried.some((seen) =>
+    seen.some(({ seenWell, mean }, index) => seenWell !== now[index]?.seenWell || mean !== now[index]?.mean),
+  );
 }
 
 function sceneAsData({ sight: { scene, visible } }: Report) {

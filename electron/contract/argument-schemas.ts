@@ -36,6 +36,8 @@ const settings = v.strictObject({
   theme: v.picklist(['system', 'light', 'dark']),
   units: v.picklist(['document', 'metric', 'imperial']),
   paper: v.nullable(v.pipe(v.string(), v.maxLength(32))),
+  // Settings of older versions do not say.
+  singleKeys: v.optional(v.boolean(), true),
 });
 
 const plotRequest = v.strictObject({

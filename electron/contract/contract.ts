@@ -115,6 +115,8 @@ export interface Settings {
   readonly theme: 'system' | 'light' | 'dark';
   readonly units: 'document' | 'metric' | 'imperial';
   readonly paper: string | null;
+  /** Whether letters and signs alone are keys of commands; switched off by those who set them off by mistake. */
+  readonly singleKeys: boolean;
 }
 
 export interface PlotRequest {

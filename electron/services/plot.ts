@@ -5,6 +5,7 @@ import { checkSetup } from '#model/checks/check-setup.ts';
 import { explain } from '#model/checks/sentences.ts';
 import { concertOf, find, type Document } from '#model/document/document.ts';
 import { asId, type Id } from '#model/document/ids.ts';
+import { dayOf } from '#model/drawing/issued.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
 import { plotSheets, type FittingChoice } from '#model/drawing/plot-sheet.ts';
 import type { Sheet } from '#model/drawing/primitives.ts';
@@ -77,10 +78,4 @@ async function painted(
   });
   if (missingGlyphs.length === 0) return { bytes, notes };
   return { bytes, notes: [...notes, `No font has ${missingGlyphs.join(' ')}: printed as a box.`] };
-}
-
-/** The calendar day here, as ISO 8601. */
-function dayOf(now: Date): string {
-  const [year, month, day] = [now.getFullYear(), now.getMonth() + 1, now.getDate()];
-  return `${year}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
 }

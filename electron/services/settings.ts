@@ -6,7 +6,12 @@ import type { Settings } from '#contract/contract.ts';
 import type { Fs } from './fs.ts';
 import { readOwnFile, writeOwnFile } from './own-file.ts';
 
-export const DEFAULT_SETTINGS: Settings = { theme: 'system', units: 'document', paper: null };
+export const DEFAULT_SETTINGS: Settings = {
+  theme: 'system',
+  units: 'document',
+  paper: null,
+  singleKeys: true,
+};
 
 export async function readSettings(fs: Fs, state: string): Promise<Settings> {
   return (await readOwnFile(fs, settingsPath(state), SETTINGS_SCHEMA)) ?? DEFAULT_SETTINGS;

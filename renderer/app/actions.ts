@@ -11,6 +11,7 @@ import type { Outcome } from '#model/commands/command.ts';
 import { belongsTo } from '#model/document/document.ts';
 import { isPlaced } from '#model/document/records.ts';
 import type { Editor } from '../state/editor.svelte.ts';
+import { isSingle } from './key-press.ts';
 import { text } from './text.ts';
 import { commandWords } from './command-words.ts';
 import * as looking from './looking.ts';
@@ -351,6 +352,11 @@ export const ACTIONS: readonly Action[] = [
     }),
   ),
 
+  action({
+    id: 'keys.single',
+    words: (e) => (e.settings.singleKeys ? w.singleKeysOff : w.singleKeysOn),
+    run: (e) => e.changeSettings({ singleKeys: !e.settings.singleKeys }),
+  }),
   action({ id: 'go.plan', words: w.goPlan, keys: ['F6'], run: () => looking.focusOn('plan') }),
   action({ id: 'go.store', words: w.goStore, keys: ['Mod+I'], run: (e) => looking.openAndFocus(e, 'store') }),
   action({
@@ -375,6 +381,11 @@ export const ACTIONS: readonly Action[] = [
   action({ id: 'setup.copy', words: w.setupCopy, run: addSetupCopy }),
   action({ id: 'setup.rename', words: w.setupRename, run: askForSetupName }),
 ];
+
+/** The keys of an action that do something: without the single letters and signs when those are switched off. */
+export function keysOf({ keys }: Action, { settings }: Editor): readonly string[] {
+  return settings.singleKeys ? keys : keys.filter((each) => !isSingle(each));
+}
 
 const byId = new Map(ACTIONS.map((one) => [one.id, one]));
 

@@ -30,6 +30,8 @@ export const commandWords = {
   selectBefore: 'Select the item before',
   toggle: (what: string) => `Show or hide: ${what}`,
   theme: (name: string) => `Colours: ${name}`,
+  singleKeysOff: 'Switch off single letters and signs as keys',
+  singleKeysOn: 'Switch on single letters and signs as keys',
   goPlan: 'Go to the plan',
   goStore: 'Go to the things to place',
   goOutline: 'Go to the list of what is on the platform',

@@ -31,18 +31,19 @@ const FOR_TYPING: readonly string[] = ['Mod+Z', 'Mod+Shift+Z', 'Mod+Y', 'Mod+D']
 
 /**
  * Whether an action's key counts where the focus is. Single letters and signs keep clear of fields and of menus, which
- * jump to what begins with a letter; all other keys of the plan belong to whatever control has the focus.
+ * jump to what begins with a letter; Escape keeps clear of them, too; all other keys of the plan belong to whatever
+ * control has the focus.
  */
 export function countsAt(focus: Focus, keys: string, onPlan: boolean): boolean {
   if (focus === 'plan') return true;
-  if (isSingle(keys)) return focus === 'control';
+  if (isSingle(keys) || keys === 'Escape') return focus === 'control';
   if (onPlan) return false;
   if (focus === 'field') return keys !== 'Mod+D';
   return focus !== 'typing' || !FOR_TYPING.includes(keys);
 }
 
-/** One letter or sign, with Shift or without. */
-function isSingle(keys: string): boolean {
+/** One letter or sign, with Shift or without: what somebody may press, or say to the computer, without meaning it. */
+export function isSingle(keys: string): boolean {
   return keys.replace(/^Shift\+(?=.)/, '').length === 1;
 }
 

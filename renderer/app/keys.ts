@@ -1,7 +1,7 @@
 /** From a key press to the action it stands for. */
 
 import type { Editor } from '../state/editor.svelte.ts';
-import { ACTIONS, actionNamed, type Action } from './actions.ts';
+import { ACTIONS, actionNamed, keysOf, type Action } from './actions.ts';
 import { countsAt, isPressed, type Focus } from './key-press.ts';
 
 /** The action for a press, if it counts where the focus is and may be done now. */
@@ -13,7 +13,7 @@ export function actionFor(event: KeyboardEvent, editor: Editor): Action | null {
   const found = ACTIONS.find(
     (action) =>
       !action.byBrowser &&
-      action.keys.some((keys) => isPressed(keys, event) && countsAt(focus, keys, action.onPlan)),
+      keysOf(action, editor).some((keys) => isPressed(keys, event) && countsAt(focus, keys, action.onPlan)),
   );
   return found?.may(editor) ? found : null;
 }

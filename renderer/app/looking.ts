@@ -6,7 +6,7 @@ import { isPlaced } from '#model/document/records.ts';
 import { housePlaces } from '#model/document/seating.ts';
 import { planExtent, stageExtent } from '#model/drawing/plan.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
-import { atRatio, extentOf, fitted, grown, panned, zoomedAt, type Camera } from '../canvas/camera.ts';
+import { atRatio, capped, extentOf, fitted, grown, panned, zoomedAt, type Camera } from '../canvas/camera.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import type { View } from '../state/view.svelte.ts';
 import type { Onlooker } from '../workers/protocol.ts';
@@ -102,14 +102,15 @@ function jumpTo(view: View, camera: Camera): void {
 }
 
 const wholeOf = ({ session, view }: Editor): Camera =>
-  fitted(planExtent(session.document), view.size, WITH_HOUSE);
+  fitted(planExtent(session.document), view.size, capped(WITH_HOUSE, view.size));
 
 const stageOf = ({ session, view }: Editor): Camera =>
-  fitted(stageExtent(session.document, session.setup), view.size, WITH_WORDS);
+  fitted(stageExtent(session.document, session.setup), view.size, capped(WITH_WORDS, view.size));
 
 function firstOf(editor: Editor): Camera {
   const { session, view } = editor;
-  const margins = { ...WITH_WORDS, bottom: Math.max(WITH_WORDS.bottom, view.size.height * HOUSE_SHARE) };
+  const words = capped(WITH_WORDS, view.size);
+  const margins = { ...words, bottom: Math.max(words.bottom, view.size.height * HOUSE_SHARE) };
   const extent = stageExtent(session.document, session.setup);
   const stage = fitted(extent, view.size, margins);
   const whole = wholeOf(editor);
@@ -122,7 +123,7 @@ function firstOf(editor: Editor): Camera {
 
 export function showSelection({ session, view }: Editor): void {
   const extent = extentOf(session.selection.flatMap((id) => pointsOf(session.document, id)));
-  if (extent) glideTo(view, fitted(grown(extent, ROUND_SELECTION), view.size, CLOSE));
+  if (extent) glideTo(view, fitted(grown(extent, ROUND_SELECTION), view.size, capped(CLOSE, view.size)));
 }
 
 export function showActualSize({ view }: Editor): void {
@@ -134,7 +135,7 @@ export function lookAt({ session, view }: Editor, spot: Vec2 | null, ids: readon
   const points = ids.flatMap((id) => pointsOf(session.document, id));
   const extent = extentOf(spot ? [spot, ...points] : points);
   if (!extent) return;
-  const closest = fitted(grown(extent, ROUND_SELECTION), view.size, CLOSE);
+  const closest = fitted(grown(extent, ROUND_SELECTION), view.size, capped(CLOSE, view.size));
   const scale = Math.min(closest.scale, Math.max(view.camera.scale, closest.scale * 0.6));
   glideTo(view, { ...closest, scale } satisfies Camera);
 }

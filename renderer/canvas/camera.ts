@@ -74,6 +74,16 @@ export interface Margins {
   readonly sides: number;
 }
 
+/** Of a view's height and of its width, the most that margins may take: what is shown matters more than its surroundings. */
+const MOST_MARGIN = 0.3;
+
+/** The margins, in a small view smaller in proportion. */
+export function capped({ top, bottom, sides }: Margins, view: ViewSize): Margins {
+  const down = Math.min(1, (view.height * MOST_MARGIN) / (top + bottom));
+  const across = Math.min(1, (view.width * MOST_MARGIN) / (2 * sides));
+  return { top: top * down, bottom: bottom * down, sides: sides * across };
+}
+
 /** The camera that shows all of `extent` inside the margins. */
 export function fitted(extent: Extent, view: ViewSize, { top, bottom, sides }: Margins): Camera {
   const across = Math.max(1, view.width - 2 * sides) / Math.max(1, extent.width);

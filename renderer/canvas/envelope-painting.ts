@@ -8,13 +8,11 @@ interface Look {
   readonly inks: { readonly paper: string; readonly faint: string };
 }
 
-/** The highest spot on the screen that was painted, for words; null when nothing was. */
 export function paintEnvelopes(
   pen: CanvasRenderingContext2D,
   rings: readonly Envelope[],
   { toScreen, inks }: Look,
-): Vec2 | null {
-  let top: Vec2 | null = null;
+): void {
   for (const { outline, leaning } of rings) {
     const ring = outline.map(toScreen);
     pen.beginPath();
@@ -22,10 +20,8 @@ export function paintEnvelopes(
     pen.closePath();
     stroke(pen, inks.paper, { width: 4, dash: [] });
     stroke(pen, inks.faint, { width: 1.5, dash: leaning ? [5, 4] : [] });
-    for (const spot of ring) if (!top || spot.y < top.y) top = spot;
   }
   pen.setLineDash([]);
-  return top;
 }
 
 function stroke(

@@ -12,7 +12,7 @@ import type { Editor } from '../state/editor.svelte.ts';
 import { grown, holds, visibleExtent } from './camera.ts';
 import { platformCorners, turnHandle } from './handles.ts';
 import { pickOutline } from './pickables.ts';
-import { envelopesOf } from './envelopes.ts';
+import { envelopesOf, type Envelopes } from './envelopes.ts';
 import type { DrawnGuide, Overlay, OverlayInks, Remark } from './overlay.ts';
 import { gathered, type Pin } from './pins.ts';
 import type { Guide } from './snapping.ts';
@@ -31,13 +31,13 @@ export function overlayOf(editor: Editor, traces: HandTraces): Overlay {
     marquee: traces.marquee,
     remarks: session.drafting ? [] : remarksOf(editor),
     sightlines: sightlinesOf(editor),
-    envelopes: envelopesIn(editor),
+    envelopes: envelopesIn(editor)?.rings ?? [],
     caption: traces.caption,
   };
 }
 
 /** Of the only player chosen, or of whom the chosen finding is about, while reach is shown. */
-function envelopesIn({ checks, view, session, units }: Editor): Overlay['envelopes'] {
+export function envelopesIn({ checks, view, session }: Editor): Envelopes | null {
   const { report } = checks;
   if (!report || report.setup !== session.setup) return null;
   const finding = report.findings.find((each) => keyOf(each) === view.finding);
@@ -45,8 +45,7 @@ function envelopesIn({ checks, view, session, units }: Editor): Overlay['envelop
   const asked = isLookedAt && finding?.code.startsWith('reach.') ? finding.subjects : null;
   if (!asked && !view.reach) return null;
   const [player, item] = asked ?? (session.selection.length === 1 ? session.selection : []);
-  const found = player === undefined ? null : envelopesOf(session.document, report, player, item ?? null);
-  return found && { rings: found.rings, words: text.reachAt(formatLength(found.height, units)) };
+  return player === undefined ? null : envelopesOf(session.document, report, player, item ?? null);
 }
 
 /** Judgements are in red pencil, everything else in the drawing's ink. */

@@ -48,8 +48,8 @@ export interface Overlay {
   readonly remarks: readonly Remark[];
   /** Lines from a seat to the players, while it is looked into. */
   readonly sightlines: readonly { readonly from: Vec2; readonly to: Vec2; readonly seen: number }[];
-  /** How far the chosen player's hands get, with the words to say at which height. */
-  readonly envelopes: { readonly rings: readonly Envelope[]; readonly words: string } | null;
+  /** How far the chosen player's hands get. */
+  readonly envelopes: readonly Envelope[];
   /** A figure beside the pointer or the item, for instance the facing while it is turned. */
   readonly caption: { readonly at: Vec2; readonly words: string } | null;
 }
@@ -76,7 +76,7 @@ export function paintOverlay(pen: Pen, overlay: Overlay, frame: OverlayFrame): v
   pen.lineJoin = 'round';
   pen.lineCap = 'round';
   for (const line of overlay.sightlines) paintSightline(pen, line, frame);
-  if (overlay.envelopes) paintReach(pen, overlay.envelopes, frame);
+  paintReach(pen, overlay.envelopes, frame);
   for (const guide of overlay.guides) paintGuide(pen, guide, frame);
   if (overlay.hovered) paintRing(pen, overlay.hovered, frame, 1);
   for (const outline of overlay.selected) paintRing(pen, outline, frame, 2);
@@ -89,14 +89,8 @@ export function paintOverlay(pen: Pen, overlay: Overlay, frame: OverlayFrame): v
   pen.restore();
 }
 
-function paintReach(
-  pen: Pen,
-  { rings, words }: NonNullable<Overlay['envelopes']>,
-  frame: OverlayFrame,
-): void {
-  const { camera, view, inks } = frame;
-  const top = paintEnvelopes(pen, rings, { toScreen: (spot) => toScreen(camera, view, spot), inks });
-  if (top) paintTag(pen, { x: top.x, y: top.y - 14 }, words, frame);
+function paintReach(pen: Pen, rings: readonly Envelope[], { camera, view, inks }: OverlayFrame): void {
+  paintEnvelopes(pen, rings, { toScreen: (spot) => toScreen(camera, view, spot), inks });
 }
 
 /** An ink line a little outside the outline, with paper on either side, seen on every ground. */

@@ -206,6 +206,31 @@ it('the data have the form that DEVELOPERS.md describes', async () => {
   expect(keysOf(data['scene'])).toEqual('occluders seats targets visible'.split(' '));
 });
 
+it('what the house would see without a thing is told only of things that change something', async () => {
+  const { whatIf, scene } = JSON.parse(
+    (await run(aDocument(aPlayer(), READER), 'check', '--geometry', '--what-if')).out,
+  ) as {
+    whatIf: {
+      record: string;
+      now: unknown;
+      gone: unknown;
+      lowered: { seen: unknown } | null;
+      turned: { seen: unknown } | null;
+    }[];
+    scene: { occluders: { id: string }[] };
+  };
+  // The platform's sides are in the way of somebody's feet, and nobody would see a player better without them.
+  expect(scene.occluders.some(({ id }) => id.startsWith('platform-1'))).toBe(true);
+  expect(whatIf.map(({ record }) => record)).toEqual(['stand-1']);
+  for (const { now, gone, lowered, turned } of whatIf) {
+    expect(
+      [gone, lowered?.seen, turned?.seen].some(
+        (seen) => seen && JSON.stringify(seen) !== JSON.stringify(now),
+      ),
+    ).toBe(true);
+  }
+});
+
 it('a name that turns the writing direction round does not reach the terminal, but the data', async () => {
   const name = '\u202egnp.exe';
   const odd = aDocument(aPlayer({ name }));

@@ -50,8 +50,17 @@ describe('where a key counts', () => {
     }
   });
 
-  it('arrows, Escape and Delete of the plan only on the plan', () => {
-    for (const keys of ['ArrowUp', 'Shift+ArrowLeft', 'Escape', 'Delete', 'Mod+A']) {
+  it('Escape lets go from every control, but not from fields and menus, which have their own', () => {
+    expect((['plan', 'control'] as const).map((focus) => countsAt(focus, 'Escape', true))).toEqual([
+      true,
+      true,
+    ]);
+    for (const focus of ['typing', 'field', 'menu'] as const)
+      expect(countsAt(focus, 'Escape', true)).toBe(false);
+  });
+
+  it('arrows and Delete of the plan only on the plan', () => {
+    for (const keys of ['ArrowUp', 'Shift+ArrowLeft', 'Delete', 'Mod+A']) {
       expect(countsAt('plan', keys, true)).toBe(true);
       for (const focus of ['typing', 'field', 'menu', 'control'] as const) {
         expect([keys, focus, countsAt(focus, keys, true)]).toEqual([keys, focus, false]);

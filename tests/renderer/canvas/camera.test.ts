@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   atRatio,
+  capped,
   extentOf,
   fitted,
   panned,
@@ -72,6 +73,16 @@ describe('camera', () => {
     const camera = fitted(extent, view, { top: 150, bottom: 50, sides: 0 });
     expect(toScreen(camera, view, { x: 0, y: 1000 }).y).toBeCloseTo(150, 6);
     expect(toScreen(camera, view, { x: 0, y: 0 }).y).toBeCloseTo(550, 6);
+  });
+
+  it('takes no more than three tenths of a small view for margins', () => {
+    const margins = { top: 106, bottom: 84, sides: 104 };
+    expect(capped(margins, { width: 1000, height: 800 })).toEqual(margins);
+    const low = capped(margins, { width: 1000, height: 200 });
+    expect(low.top + low.bottom).toBeCloseTo(60, 9);
+    expect(low.top / low.bottom).toBeCloseTo(106 / 84, 9);
+    expect(low.sides).toBe(104);
+    expect(capped(margins, { width: 300, height: 800 })).toEqual({ ...margins, sides: 45 });
   });
 
   it('shows a metre as 20 mm of screen at 1:50 on a screen of 96 dots to the inch', () => {
