@@ -4,7 +4,7 @@ import { basename, dirname, resolve } from 'node:path';
 import { readBookletDescription, type BookletDescription } from '../services/booklet-description.ts';
 import { jobFrom } from '../services/booklet-job.ts';
 import { renderBooklet } from '../services/booklet.ts';
-import { FaultError, faultOf } from '../services/faults.ts';
+import { faultOf } from '../services/faults.ts';
 import type { Fs } from '../services/fs.ts';
 import { openFile } from '../services/open-file.ts';
 import { isSameFile, savePrint } from './printed-file.ts';
@@ -33,12 +33,7 @@ export async function booklet(order: BookletOrder, surroundings: Surroundings): 
 
 async function describedIn(fs: Fs, path: string): Promise<BookletDescription> {
   const { text } = await asUsage(path, () => openFile(fs, path));
-  try {
-    return readBookletDescription(text);
-  } catch (error) {
-    if (!(error instanceof FaultError)) throw error;
-    throw new UsageError(`${basename(path)}: ${error.message}`);
-  }
+  return asUsage(path, async () => readBookletDescription(text));
 }
 
 function partPaths({ sides }: BookletDescription, folder: string): string[] {
@@ -52,10 +47,12 @@ async function refuseOverwriting(fs: Fs, out: string, read: readonly string[]): 
   }
 }
 
+/** What is wrong with the booklet is told with the name of its description. */
 async function asUsage<T>(path: string, work: () => Promise<T>): Promise<T> {
   try {
     return await work();
   } catch (error) {
-    throw new UsageError(faultOf(error, path).message);
+    const { code, message } = faultOf(error, path);
+    throw new UsageError(code.startsWith('booklet.') ? `${basename(path)}: ${message}` : message);
   }
 }
