@@ -1,0 +1,80 @@
+/** What the checks say beside the plan. */
+
+import { counted } from './counting.ts';
+import { severities } from './names.ts';
+
+export const findingsWords = {
+  figures: {
+    title: 'Reading and seeing each other',
+    pages: (stand: string) => `Pages on ${stand}`,
+    distance: (nearest: string, farthest: string) =>
+      nearest === farthest ? `${nearest} away` : `${nearest} to ${farthest} away`,
+    angle: (degrees: number) => `${Math.round(degrees)}° off square`,
+    space: (minutes: number) => `a staff space is ${minutes.toFixed(1)} minutes of arc high`,
+    bearing: (degrees: number) => {
+      const whole = Math.round(degrees);
+      if (whole === 0) return 'straight ahead';
+      return `${Math.abs(whole)}° to the ${whole > 0 ? 'left' : 'right'}`;
+    },
+    turns: {
+      glance: 'a glance',
+      eyes: 'with the eyes',
+      head: 'with the head',
+      body: 'turning the body',
+    },
+    eyesMeet: 'eyes meet',
+    blocked: (things: string) => `${things} in the way`,
+    house: 'The house',
+    toHouse: (degrees: number) =>
+      Math.round(degrees) === 0 ? 'straight ahead' : `${Math.round(degrees)}° from where the player faces`,
+  },
+
+  whatIf: {
+    title: 'What the house would see',
+    caption: 'Share of the places that see a player well',
+    player: 'Player',
+    now: 'Now',
+    gone: 'Away',
+    lowered: 'Lowered',
+    turned: 'Turned',
+    by: (lower: string | null, turn: string | null) =>
+      [
+        lower === null ? '' : `Lowered: by ${lower}, as low as it goes.`,
+        turn === null ? '' : `Turned: by ${turn}, where most is seen.`,
+      ]
+        .filter(Boolean)
+        .join(' '),
+    turn: (degrees: number, side: string) => `${degrees}° towards ${side}`,
+    nobody: 'Taking it away, lowering or turning it changes nothing that matters for any place.',
+    looking: 'Trying it…',
+  },
+
+  findings: {
+    label: 'Findings',
+    none: 'Nothing to complain about in this setup.',
+    waiting: 'Checking…',
+    failed: (message: string) => `The checks stopped with an error: ${message}. The figures may be old.`,
+    severities,
+    groups: { fail: 'Fails', caution: 'Cautions', note: 'Notes' },
+    tryIt: 'Try it',
+    tried: 'A change that was tried and helps',
+    noRemedy: 'No single small move, turn or lowering was found that clears this.',
+    looking: 'Looking for a remedy…',
+    show: 'Show it on the plan',
+    showAll: (count: number) => `Show all ${count}`,
+    count: (fails: number, cautions: number) =>
+      `${fails} failing, ${counted(cautions, 'caution', 'cautions')}`,
+    disclaimer:
+      'Edges, cables, routes and loads are cautions of this tool. Local codes, the venue and licensed practice decide.',
+    remedy: {
+      lower: (item: string, by: string) => `Lower ${item} by ${by}`,
+      raise: (item: string, by: string) => `Raise ${item} by ${by}`,
+      move: (item: string, way: string) => `Move ${item} by ${way}`,
+      turn: (item: string, by: number, side: string) => `Turn ${item} by ${by}° towards ${side}`,
+      sides: { left: 'stage left', right: 'stage right' },
+      across: (distance: string, side: string) => `${distance} towards ${side}`,
+      upstage: (distance: string) => `${distance} upstage`,
+      downstage: (distance: string) => `${distance} downstage`,
+    },
+  },
+} as const;
