@@ -16,7 +16,7 @@ export function scoreAsText({ file, root, music }: ToldScore): string {
       onOneLine(`${music.title || file}${root === null ? '' : ` (${root} in ${file})`}`),
       ...lengthLines(music, performance),
     ],
-    ['Order of the performance', indented(orderWords(music))],
+    ['Order of the performance', ...orderLines(music).map(indented)],
     ...music.parts.map((part, index) => partLines(music, part, index, performance)),
     remarkLines(music),
   ];
@@ -35,9 +35,12 @@ function lengthLines(music: Music, { seconds }: Performance): string[] {
   ];
 }
 
-/** By printed numbers: where movements count anew, "#65" names the 65th bar of the file. */
-function orderWords(music: Music): string {
-  return music.order.map((range) => rangeWords(music, range)).join(', ');
+/** By printed numbers, and by places in the file where several bars print one number. */
+function orderLines(music: Music): string[] {
+  const words = music.order.map((range) => rangeWords(music, range)).join(', ');
+  return words.includes('#')
+    ? [words, '(#4 is the 4th bar of the file: some numbers stand more than once.)']
+    : [words];
 }
 
 function rangeWords(music: Music, [first, last]: BarRange): string {
