@@ -12,6 +12,7 @@ import { reachRemedies } from './remedies/reach.ts';
 import { readingRemedies } from './remedies/reading.ts';
 import { roomRemedies } from './remedies/room.ts';
 import { sightRemedies } from './remedies/sight.ts';
+import { wheelchairRemedies } from './remedies/wheelchair.ts';
 
 const SOLVERS: Partial<Readonly<Record<FindingCode, (task: Task) => Remedy[]>>> = {
   'sight.house': sightRemedies,
@@ -24,6 +25,8 @@ const SOLVERS: Partial<Readonly<Record<FindingCode, (task: Task) => Remedy[]>>> 
   'room.elbow': roomRemedies('room.elbow'),
   'room.edge': roomRemedies('room.edge'),
   'room.door': roomRemedies('room.door'),
+  'room.wheelchairRoute': wheelchairRemedies,
+  'room.turning': wheelchairRemedies,
 };
 
 /**

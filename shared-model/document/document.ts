@@ -19,12 +19,26 @@ export function find<K extends Kind>(document: Document, id: Id<K> | null): Reco
 /** All records of one kind in natural id order, which is the order of their numbers. */
 export function allOf<K extends Kind>(document: Document, kind: K): readonly RecordOf<K>[] {
   return listed(document, kind, () => {
-    const found: RecordOf<K>[] = [];
-    for (const record of document.records.values())
-      if (record.kind === kind) found.push(record as RecordOf<K>);
-    return found.sort((a, b) => compareIds(a.id, b.id));
+    const found = (byKind(document).get(kind) ?? []) as RecordOf<K>[];
+    return found.toSorted((a, b) => compareIds(a.id, b.id));
   });
 }
+
+/** All records sorted out in one go: whoever asks for one kind mostly asks for many. */
+function byKind({ records }: Document): ReadonlyMap<string, AnyRecord[]> {
+  const known = KINDS.get(records);
+  if (known) return known;
+  const kinds = new Map<string, AnyRecord[]>();
+  for (const record of records.values()) {
+    const alike = kinds.get(record.kind);
+    if (alike) alike.push(record);
+    else kinds.set(record.kind, [record]);
+  }
+  KINDS.set(records, kinds);
+  return kinds;
+}
+
+const KINDS = new WeakMap<Document['records'], ReadonlyMap<string, AnyRecord[]>>();
 
 /** The records of one kind that stand in `setup`: its own and those that stay for the whole concert. */
 export function inSetup<K extends Kind>(

@@ -25,7 +25,18 @@ export interface Room {
   readonly instruments: readonly Instrument[];
 }
 
+/** The same one for the same document: several checks ask for it one after another. */
 export function roomOf(document: Document, setup: Id<'setup'>): Room {
+  const known = ROOMS.get(document.records);
+  if (known?.setup === setup) return known;
+  const room = builtRoom(document, setup);
+  ROOMS.set(document.records, room);
+  return room;
+}
+
+const ROOMS = new WeakMap<Document['records'], Room>();
+
+function builtRoom(document: Document, setup: Id<'setup'>): Room {
   const risers = inSetup(document, setup, 'riser');
   const things = placedInSetup(document, setup).map((record) => thingOf(record, risers));
   return {
@@ -39,7 +50,22 @@ export function roomOf(document: Document, setup: Id<'setup'>): Room {
   };
 }
 
+/** A thing that has not changed, on levels that have not either, takes up the same room as in the document before. */
 function thingOf(record: PlacedRecord, risers: readonly Riser[]): Thing {
+  const known = THINGS.get(record);
+  if (known && isSameList(known.risers, risers)) return known.thing;
+  const thing = builtThing(record, risers);
+  THINGS.set(record, { risers, thing });
+  return thing;
+}
+
+const THINGS = new WeakMap<PlacedRecord, { readonly risers: readonly Riser[]; readonly thing: Thing }>();
+
+function isSameList(a: readonly Riser[], b: readonly Riser[]): boolean {
+  return a.length === b.length && a.every((riser, index) => riser === b[index]);
+}
+
+function builtThing(record: PlacedRecord, risers: readonly Riser[]): Thing {
   const [solids, boards] = [solidsOf(record, risers), boardsOf(record, risers)];
   const corners = [
     ...solids.flatMap(({ outline }) => outline),

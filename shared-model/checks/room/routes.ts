@@ -60,6 +60,12 @@ export function routeResults(document: Document, setup: Id<'setup'>): RouteResul
   return [...inSetup(document, setup, 'player'), ...seats].flatMap(({ id }) => found.get(id) ?? []);
 }
 
+/** The way of one wheelchair, as `routeResults` finds it; null when nobody of that id uses one. */
+export function wheelchairWay(document: Document, setup: Id<'setup'>, user: string): RouteResult | null {
+  const people = wheelchairUsers(document, setup).filter(({ id }) => id === user);
+  return waysOf(document, setup, { people, gait: onWheels(document) })[0] ?? null;
+}
+
 interface Party {
   readonly people: readonly (Player | Seat)[];
   readonly gait: Gait;

@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { suggestRemedies } from '#model/checks/remedy.ts';
+import { routeResults } from '#model/checks/room/routes.ts';
+import { wheelchairFindings } from '#model/checks/room/wheelchair-findings.ts';
+import type { Finding } from '#model/checks/finding.ts';
+import type { Document } from '#model/document/document.ts';
+import { aDocument, aDoor, aPlayer, aShape, aTable, SETUP } from '../../../helpers/build.ts';
+import { carried, weaker } from './trials.ts';
+
+const USER = aPlayer({ y: 1500, chair: { model: 'wheelchair', height: 485 }, mobility: 'wheelchair' });
+const DOOR = aDoor({ offset: 3000, width: 2000 });
+
+const wall = (id: string, [x0, x1]: readonly [number, number], [y0, y1]: readonly [number, number]) =>
+  aShape({
+    id,
+    x: (x0 + x1) / 2,
+    y: (y0 + y1) / 2,
+    outline: [
+      { x: (x0 - x1) / 2, y: (y0 - y1) / 2 },
+      { x: (x1 - x0) / 2, y: (y0 - y1) / 2 },
+      { x: (x1 - x0) / 2, y: (y1 - y0) / 2 },
+      { x: (x0 - x1) / 2, y: (y1 - y0) / 2 },
+    ],
+  });
+
+const findingsOf = (document: Document): Finding[] => wheelchairFindings(document, SETUP);
+
+/** Tried again from nothing: the remedy clears, and one step less of it does not. */
+function expectRemedy(document: Document, code: Finding['code']): void {
+  const finding = findingsOf(document).find((found) => found.code === code);
+  if (!finding) throw new Error(`no ${code}`);
+  const [remedy] = suggestRemedies(document, SETUP, finding);
+  if (!remedy) throw new Error('no remedy');
+  expect(findingsOf(carried(document, remedy))).toEqual([]);
+  expect(remedy.after).toBeGreaterThanOrEqual(finding.required - 1);
+  for (const less of weaker(remedy)) {
+    expect(findingsOf(carried(document, less)).map((found) => found.code)).toContain(code);
+  }
+}
+
+describe('what helps a wheelchair', () => {
+  it('out by a way that a table makes narrow: the table moved as little as will do', () => {
+    const gate = wall('shape-1', [-4000, -400], [3000, 3100]);
+    const document = aDocument(
+      DOOR,
+      USER,
+      gate,
+      aTable({ x: 740, y: 3050 }),
+      wall('shape-2', [1400, 4000], [3000, 3100]),
+    );
+    expectRemedy(document, 'room.wheelchairRoute');
+  });
+
+  it('to turn: what stands there moved out of the circle', () => {
+    const walls = [wall('shape-1', [-850, -750], [100, 2900]), wall('shape-2', [750, 850], [100, 2900])];
+    const hemmed = aDocument(DOOR, USER, ...walls);
+    // Between walls of the building nothing helps.
+    const [finding] = findingsOf(hemmed);
+    if (!finding) throw new Error('room enough');
+    expect(suggestRemedies(hemmed, SETUP, finding)).toEqual([]);
+    const [left] = walls;
+    if (!left) throw new Error('no wall');
+    const withCases = aDocument(DOOR, USER, left, aShape({ ...walls[1], id: 'shape-2', fixed: false }));
+    expectRemedy(withCases, 'room.turning');
+  });
+
+  it('is nothing when the way is there', () => {
+    expect(findingsOf(aDocument(DOOR, USER))).toEqual([]);
+    expect(routeResults(aDocument(DOOR, USER), SETUP)[0]?.exit).toBe('door-1');
+  });
+});
