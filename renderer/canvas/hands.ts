@@ -162,7 +162,8 @@ export class Hands {
     const item = this.#itemUnder(at);
     const seat = item === null ? seatAt(session.document, at.spot) : null;
     this.#traces.hovered = item;
-    this.#traces.caption = seat === null ? null : this.#seatCaption(seat);
+    // The card says more of the place that is looked into.
+    this.#traces.caption = seat === null || seat === view.seat ? null : this.#seatCaption(seat);
     this.#traces.cursor = seat === null ? this.#cursorOver(at, item) : 'pointer';
   }
 

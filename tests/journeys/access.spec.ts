@@ -99,6 +99,45 @@ test('single letters do nothing while something is typed', async ({ editor, page
   await expect(editor.plan).toBeVisible();
 });
 
+test('single letters as keys can be switched off, and stay off', async ({ editor, page, program }) => {
+  const section = page.getByRole('region', { name: 'Section', exact: true });
+  await page.keyboard.press('Control+k');
+  await page.keyboard.type('single letters');
+  await page.keyboard.press('Enter');
+  await expect(editor.dialog).toBeHidden();
+  for (const keys of ['s', 'n', '0', '+', '[']) {
+    await editor.plan.focus();
+    const before = await editor.ratio();
+    await page.keyboard.press(keys);
+    await editor.settled();
+    expect([keys, await editor.ratio()]).toEqual([keys, before]);
+  }
+  await expect(section).toBeHidden();
+  await expect(editor.items.getByRole('option', { selected: true })).toHaveCount(0);
+  // Everything is in the list of commands, without the keys that do nothing now.
+  await page.keyboard.press('Control+k');
+  await page.keyboard.type('section through');
+  await expect(editor.dialog.getByRole('option').first()).toHaveText(
+    /^Show or hide: Section through the house\s*$/,
+  );
+  await page.keyboard.press('Enter');
+  await expect(section).toBeVisible();
+
+  await page.reload();
+  await editor.open(program.address());
+  await expect(section).toBeHidden();
+  await editor.plan.focus();
+  await page.keyboard.press('s');
+  await editor.settled();
+  await expect(section).toBeHidden();
+  await page.keyboard.press('Control+k');
+  await page.keyboard.type('single letters');
+  await page.keyboard.press('Enter');
+  await editor.plan.focus();
+  await page.keyboard.press('s');
+  await expect(section).toBeVisible();
+});
+
 test('a duo is set up and printed without a mouse', async ({ editor, page, program }) => {
   const { keyboard } = page;
   await keyboard.press('Control+Alt+n');

@@ -75,7 +75,7 @@ test('a seat says what it sees and what is in the way', async ({ editor, page })
   await page.mouse.up();
   const card = page.getByRole('region', { name: /^From place [A-J] \d+/ });
   await expect(card.getByRole('listitem')).toHaveCount(3);
-  await expect(card).toContainText(/covers \d+\s%|nothing in the way/);
+  await expect(card).toContainText(/hides \d+\s%|nothing in the way/);
 
   // What it sees, as a picture; large, by the keyboard alone; and drawn as the figures count.
   await expect(card.getByRole('img', { name: /^View from [A-J] \d+\. From left to right: / })).toBeVisible();
@@ -84,13 +84,47 @@ test('a seat says what it sees and what is in the way', async ({ editor, page })
   const picture = seen.getByRole('img', { name: /^View from/ });
   await expect(picture).toBeVisible();
   const asFigures = await picture.screenshot();
-  await seen.getByLabel('Only what the figures count').check();
+  await seen.getByLabel('Only what the percentages count').check();
   await expect(async () => expect((await picture.screenshot()).equals(asFigures)).toBe(false)).toPass();
   await page.keyboard.press('Escape');
   await expect(seen).toBeHidden();
   await editor.plan.focus();
   await page.keyboard.press('Escape');
   await expect(card).toBeHidden();
+});
+
+test('the platform stays readable beside the section, also in a small window', async ({ editor, page }) => {
+  for (const [width, height, most] of [
+    [1440, 900, 80],
+    [1100, 700, 130],
+    [900, 1100, 130],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    await editor.plan.focus();
+    await page.keyboard.press('s');
+    await expect(page.getByRole('region', { name: 'Section', exact: true })).toBeVisible();
+    await editor.plan.focus();
+    await page.keyboard.press('1');
+    await expect.poll(() => editor.ratio(), `${width} by ${height}`).toBeLessThanOrEqual(most);
+    await page.keyboard.press('s');
+    await expect(page.getByRole('region', { name: 'Section', exact: true })).toBeHidden();
+  }
+});
+
+test('Escape closes the chosen finding from the list, and lets go from the tabs', async ({
+  editor,
+  page,
+}) => {
+  await editor.showSetup('2 Hedgerow Dances');
+  const first = editor.findings.getByRole('button', { expanded: false }).first();
+  await first.click();
+  await expect(editor.findings.getByRole('button', { expanded: true })).toHaveCount(1);
+  await page.keyboard.press('Escape');
+  await expect(editor.findings.getByRole('button', { expanded: true })).toHaveCount(0);
+  await first.click();
+  await page.getByRole('tab', { name: '2 Hedgerow Dances', exact: true }).focus();
+  await page.keyboard.press('Escape');
+  await expect(editor.findings.getByRole('button', { expanded: true })).toHaveCount(0);
 });
 
 test('what a player sees follows what is done', async ({ editor, page }) => {

@@ -1,6 +1,6 @@
 /** No work is lost: crashes, foreign changes, and leaving with something unsaved. */
 
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Editor, expect, test } from './editor.ts';
 
@@ -25,6 +25,22 @@ test('what was not saved is offered after the program was killed', async ({ edit
   await editor.select(/^Viola/);
   await expect(editor.field('From the centre line')).toHaveValue('1234 SL');
   await expect(page.getByText('not saved yet')).toBeVisible();
+});
+
+test('a path typed into the dialog is found folder by folder, and a folder that is not there is named', async ({
+  editor,
+  page,
+  program,
+}) => {
+  mkdirSync(join(program.home, 'concerts', 'spring'), { recursive: true });
+  await page.keyboard.press('Control+Shift+S');
+  await editor.dialog.getByLabel('File name').fill(join(program.home, 'concerts', 'autumn', 'duo'));
+  await editor.dialog.getByRole('button', { name: 'Save here' }).click();
+  await expect(editor.dialog.getByRole('alert')).toContainText('autumn');
+  await editor.dialog.getByLabel('File name').fill(join(program.home, 'concerts', 'spring', 'duo'));
+  await editor.dialog.getByRole('button', { name: 'Save here' }).click();
+  await expect(editor.title).toContainText(/duo\.standlines/);
+  await expect.poll(() => existsSync(join(program.home, 'concerts', 'spring', 'duo.standlines'))).toBe(true);
 });
 
 test('a file changed by another program is not overwritten without a word', async ({

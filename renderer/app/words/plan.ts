@@ -86,9 +86,10 @@ export const planWords = {
     title: (label: string) => `From place ${label}`,
     close: 'Close',
     sees: (share: number) => `sees ${percent(share)}`,
-    face: (share: number) => `face ${percent(share)}`,
+    explained: 'How much of each player is seen from here, and what is in the way',
+    face: (share: number) => `${percent(share)} of the face`,
     all: 'nothing in the way',
-    cover: (name: string, share: number) => `${name} covers ${percent(share)}`,
+    cover: (name: string, share: number) => `${name} hides ${percent(share)}`,
     fetching: 'Looking from there…',
   },
 
