@@ -198,7 +198,7 @@ it('the data have the form that DEVELOPERS.md describes', async () => {
       ' ',
     ),
   );
-  expect(keysOf(first('routes'))).toEqual('exit label path player width'.split(' '));
+  expect(keysOf(first('routes'))).toEqual('exit label path player turning width'.split(' '));
   expect(first('reach')).toMatchObject({ labels: ['player 1', 'stand 1'] });
   expect(keysOf(first('whatIf'))).toEqual('gone label lowered now record turned'.split(' '));
   expect(first('reading')).toMatchObject({ labels: ['player 1', 'stand 1'], player: 'player-1', side: 0 });
