@@ -6,6 +6,11 @@ export interface Counted {
   readonly jumps: number;
 }
 
+/** Reading goes on at the same place or at the next to the right; anywhere else the eye has to jump. */
+export function isJump(from: number, to: number): boolean {
+  return to !== from && to !== from + 1;
+}
+
 export const TURN = 1e9;
 export const PANEL = 1e4;
 export const JUMP = 1;

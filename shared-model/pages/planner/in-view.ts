@@ -1,6 +1,7 @@
 /** What can be read where and when, from the plan alone. */
 
 import type { Interval } from '../../score/time-line.ts';
+import { isJump } from './costs.ts';
 import { MOMENT, type PlanInstance } from './instance.ts';
 import { stationsIn, type Setting, type StationOption } from './options.ts';
 import type { Plan, PlanCost, StationPlan, Turn } from './plan.ts';
@@ -137,6 +138,6 @@ function jumpsOf(choices: readonly (readonly Sight[])[]): number {
 function fewestTo(place: number, before: ReadonlyMap<number, number>): number {
   if (before.size === 0) return 0;
   let fewest = Infinity;
-  for (const [from, jumps] of before) fewest = Math.min(fewest, jumps + (Math.abs(from - place) > 1 ? 1 : 0));
+  for (const [from, jumps] of before) fewest = Math.min(fewest, jumps + (isJump(from, place) ? 1 : 0));
   return fewest;
 }

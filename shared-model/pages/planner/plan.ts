@@ -70,7 +70,7 @@ export interface PlanCost {
   readonly width: number;
   /** Of a ridge booklet a panel is a view with at least one page; of all others every page is a panel. */
   readonly panels: number;
-  /** How often a reader goes on at a place that is neither the one he read last nor next to it in his row. */
+  /** How often a reader goes on at a place that is neither the one he read last nor the next to its right. */
   readonly jumps: number;
 }
 

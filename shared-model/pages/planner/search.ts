@@ -12,7 +12,7 @@ import { boundAhead } from './bound.ts';
 import { isDominated } from './dominance.ts';
 import { movesAt, type Move } from './moves.ts';
 import { openJobs, type OpenJobs } from './open-jobs.ts';
-import { JUMP, PANEL, TURN } from './costs.ts';
+import { isJump, JUMP, PANEL, TURN } from './costs.ts';
 import type { Problem, ReadingPlace } from './problem.ts';
 import type { Job } from './schedule.ts';
 import {
@@ -311,7 +311,7 @@ class Run {
     const eye = this.#layout.eyes + (this.#order.problem.needs[index]?.player ?? 0);
     const [before, now] = [cells[eye] ?? 0, place.offset + slot + 1];
     cells[eye] = now;
-    return before !== 0 && Math.abs(now - before) > 1 ? 1 : 0;
+    return before !== 0 && isJump(before, now) ? 1 : 0;
   }
 
   /** After the need is read: its station is needed until its end, and a page for the last time takes up its place only. */

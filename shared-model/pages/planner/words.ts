@@ -1,0 +1,116 @@
+/** A result as lines of plain text. */
+
+import type { Seconds } from '../../score/time-line.ts';
+import {
+  COST_ORDER,
+  isProved,
+  type Plan,
+  type PlanCost,
+  type Proof,
+  type StationPlan,
+  type Turn,
+} from './plan.ts';
+import type { PlanResult } from './planner.ts';
+import type { Remedy } from './remedies.ts';
+
+const FIGURES: Readonly<Record<keyof PlanCost, readonly [string, string]>> = {
+  turns: ['turn', 'turns'],
+  stations: ['station', 'stations'],
+  width: ['page before a reader', 'pages before a reader'],
+  panels: ['printed panel', 'printed panels'],
+  jumps: ['jump of the eye', 'jumps of the eye'],
+};
+
+const KINDS: Readonly<Record<StationPlan['kind'], string>> = {
+  loose: 'loose pages',
+  book: 'book',
+  concertina: 'concertina',
+  ridge: 'ridge booklet',
+};
+
+export function wordsOf(result: PlanResult, remedies: readonly Remedy[] = []): string[] {
+  switch (result.status) {
+    case 'faulty':
+      return result.faults.map((fault) => `cannot be planned: ${fault}`);
+    case 'none':
+      return [
+        result.proved ? 'there is no plan' : 'no plan was found in the steps allowed',
+        ...remedies.map((remedy) => `  would make one: ${remedyWords(remedy)}`),
+      ];
+    case 'planned':
+      return [
+        ...costWords(result.cost, result.proof),
+        ...planWords(result.plan),
+        ...(result.front.length > 1 ? ['Other plans:'] : []),
+        ...result.front.slice(1).map(({ cost }) => `  ${shortWords(cost)}`),
+      ];
+  }
+}
+
+function counted(count: number, [one, many]: readonly [string, string]): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+function costWords(cost: PlanCost, proof: Proof): string[] {
+  return COST_ORDER.map((figure) => {
+    const bound = proof[figure];
+    const shown = isProved(bound)
+      ? 'fewest possible'
+      : `at least ${bound.atLeast}; not shown to be the fewest`;
+    return `${counted(cost[figure], FIGURES[figure])} (${shown})`;
+  });
+}
+
+function shortWords(cost: PlanCost): string {
+  return (['turns', 'stations', 'panels'] as const)
+    .map((figure) => counted(cost[figure], FIGURES[figure]))
+    .join(', ');
+}
+
+export function planWords({ stations, turns }: Plan): string[] {
+  return [...stations.flatMap(stationWords), ...turns.map(turnWords)];
+}
+
+function stationWords({ station, kind, leaves, stackSide, views }: StationPlan): string[] {
+  const leaf = counted(leaves, ['leaf', 'leaves']);
+  const stack = kind === 'ridge' && leaves > 0 ? `, leaves lie on side ${stackSide + 1} at first` : '';
+  return [
+    `${station}: ${KINDS[kind]}${kind === 'loose' ? '' : `, ${leaf}${stack}`}`,
+    ...views.flatMap((states, side) =>
+      states.map(
+        (view, state) => `  side ${side + 1}, state ${state}: ${view.map((page) => page ?? '-').join(' ')}`,
+      ),
+    ),
+  ];
+}
+
+function turnWords(turn: Turn): string {
+  const bar = turn.bar === null ? '' : ` bar ${turn.bar},`;
+  const own = turn.readers.find(({ player }) => player === turn.player);
+  const page = own?.page ? `, ${own.during ? 'during' : 'after'} page ${own.page}` : '';
+  const partner = turn.servesPartner ? ', for the partner too' : '';
+  const way = turn.direction === 'back' ? ' back' : '';
+  return `${clock(turn.at)}${bar} ${turn.player} turns ${turn.station}${way} with the ${turn.hand} hand${page}${partner}; ${seconds(turn.margin)} to spare`;
+}
+
+function remedyWords(remedy: Remedy): string {
+  switch (remedy.kind) {
+    case 'rest':
+      return `a rest of ${seconds(remedy.seconds)} for ${remedy.player} after page ${remedy.afterPage}, at ${clock(remedy.at)}`;
+    case 'wider':
+      return `room for ${remedy.pages} pages at ${remedy.station}`;
+    case 'station':
+      return `one more station like ${remedy.like}`;
+    case 'pin':
+      return `letting go of pin ${remedy.index + 1}`;
+  }
+}
+
+function clock(time: Seconds): string {
+  const whole = Math.floor(time);
+  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+}
+
+function seconds(time: Seconds): string {
+  return Number.isFinite(time) ? `${time.toFixed(1)} s` : 'any time';
+}
