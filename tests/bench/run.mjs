@@ -1,5 +1,5 @@
 /**
- * `node tests/bench/run.mjs [sightlines] [editor]`: bundles the benchmarks as the product is bundled (test runners wrap
+ * `node tests/bench/run.mjs [sightlines] [scores] [booklets] [editor]`: bundles the benchmarks as the product is bundled (test runners wrap
  * every import, which costs the kernel a factor of four) and runs each in a plain Node of its own.
  */
 
@@ -19,6 +19,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const BENCHMARKS = {
   sightlines: async () => [join(here, 'sweep.c')],
   scores: async () => [],
+  booklets: async () => [],
   editor: async () => {
     const browser = findBrowser();
     if (!browser) return 'no Chromium, Chrome or Edge was found';
