@@ -9,6 +9,8 @@ import { FaultError } from './faults.ts';
 
 /** Of one part. A hundred scanned pages at 300 dpi. */
 export const LARGEST_PDF = 32 * 1024 * 1024;
+/** Of one that is encrypted: the library reads it twice, and takes it apart byte by byte. */
+const LARGEST_ENCRYPTED = 10 * 1024 * 1024;
 const MOST_OBJECTS = 30_000;
 /** Tables of objects, one for each time that the file was changed and saved again. */
 const MOST_TABLES = 2000;
@@ -32,6 +34,11 @@ export function guardPdf(bytes: Uint8Array, name: string): void {
       `"${name}" has ${Math.ceil(bytes.length / MEGABYTE)} MB; a part may have ${LARGEST_PDF / MEGABYTE} MB: scan it coarser, or split it.`,
     );
   const buffer = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  if (bytes.length > LARGEST_ENCRYPTED && buffer.includes('/Encrypt'))
+    throw new FaultError(
+      'pdf.tooLarge',
+      `"${name}" is encrypted and has ${Math.ceil(bytes.length / MEGABYTE)} MB; an encrypted part may have ${LARGEST_ENCRYPTED / MEGABYTE} MB: save it without encryption.`,
+    );
   const header = buffer.subarray(0, HEADER_WITHIN).indexOf('%PDF-');
   if (header < 0) throw new FaultError('pdf.notAPdf', `"${name}" is not a PDF.`);
   new Look(buffer, name).over(header);

@@ -204,6 +204,11 @@ describe('not as it should be', () => {
     expect(await refusal(text(header + ' '.repeat(33 * 1024 * 1024)), 'pdf.tooLarge')).toContain('34 MB');
   });
 
+  it('large and encrypted', async () => {
+    const bytes = text(`${header}${' '.repeat(11e6)}trailer\n<</Encrypt 9 0 R>>\n`);
+    expect(await refusal(bytes, 'pdf.tooLarge')).toContain('save it without encryption');
+  });
+
   it('packed objects that swell to a gigabyte', async () => {
     const packed = deflateSync(Buffer.alloc(256 * 1024 * 1024, 32));
     const stream = `5 0 obj\n<</Type/ObjStm/N 1/First 4/Filter/FlateDecode/Length ${packed.length}>>\nstream\n`;
