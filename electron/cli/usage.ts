@@ -30,7 +30,7 @@ export const HELP = `Standlines without a window.
       --repeats  makes repeats again after D.C. and D.S.
   standlines booklet FILE --out FILE.pdf
       Prints the booklet that FILE describes, a small JSON file: panels in strip order at true size, with
-      what is taped to what and when to turn, and how to put it together (electron/services/booklet-description.ts).
+      what is taped to what and when to turn, and how to put it together. DEVELOPERS.md describes FILE.
   standlines schema
       The JSON Schema of the file format.
   standlines help

@@ -1,26 +1,4 @@
-/**
- * A booklet described in a small JSON file, for those who have no concert of it.
- *
- *     {
- *       "format": "standlines-booklet", "version": 1,
- *       "title": "Serenade, left stand",
- *       "binding": "ridge",                       ridge, book, concertina or loose
- *       "leaves": 3,                              left out: as many as the pages need
- *       "pagesPerPanel": 2,                       of a ridge booklet; of a concertina how many lie open
- *       "stackSide": "first",                     whose reader turns a ridge booklet: first or second
- *       "paper": "a3",                            what is printed on: an id of the catalogue's papers
- *       "pageSize": "a4",                         left out: the largest page of the PDFs, or A4
- *       "sides": [
- *         { "player": "Oboe", "pdf": "oboe.pdf", "pdfPages": "2-9" },
- *         { "player": "Viola", "pages": 8, "views": [[1, 2], [5, 6], [7, null], [8, null]] }
- *       ],
- *       "cues": ["after bar 40"]                  when each turn is made, first turn first
- *     }
- *
- * `pdf` lies where the description lies, unless its path is absolute; without one numbered blanks are printed. `pages` counts the
- * part's pages (left out: those of the PDF); `pdfPages` says which pages of the PDF they are, in order. `views` says which
- * pages a side shows in each state, left to right, null for an empty place; left out, they follow one another.
- */
+/** A booklet described in a small JSON file, for those who have no concert of it. DEVELOPERS.md describes its fields. */
 
 import * as v from 'valibot';
 import { PAPER_MODELS } from '#model/catalogue/paper.ts';
