@@ -37,14 +37,14 @@ function lengthLines(music: Music, { seconds }: Performance): string[] {
 
 /** By printed numbers, and by places in the file where several bars print one number. */
 function orderLines(music: Music): string[] {
-  const words = music.order.map((range) => rangeWords(music, range)).join(', ');
+  const name = barNames(music);
+  const words = music.order.map((range) => rangeWords(name, range)).join(', ');
   return words.includes('#')
     ? [words, '(#4 is the 4th bar of the file: some numbers stand more than once.)']
     : [words];
 }
 
-function rangeWords(music: Music, [first, last]: BarRange): string {
-  const name = barNames(music);
+function rangeWords(name: (bar: number) => string, [first, last]: BarRange): string {
   return first === last ? name(first) : `${name(first)} to ${name(last)}`;
 }
 

@@ -43,10 +43,6 @@ export function later(a: Fraction, b: Fraction): Fraction {
   return compare(a, b) < 0 ? b : a;
 }
 
-export function earlier(a: Fraction, b: Fraction): Fraction {
-  return compare(a, b) < 0 ? a : b;
-}
-
 /** "4" or "7/2". */
 export function fractionText({ n, d }: Fraction): string {
   return d === 1 ? String(n) : `${n}/${d}`;

@@ -4,6 +4,8 @@
 export const MOST_XML = 64 * 1024 * 1024;
 /** Nesting of elements: MusicXML needs about twelve. */
 export const MOST_DEPTH = 200;
+/** What may stand before the first element: the document type names the DTD, and programs leave a comment. */
+export const LONGEST_PROLOGUE = 512 * 1024;
 export const MOST_ELEMENTS = 5_000_000;
 export const MOST_ATTRIBUTES = 256;
 /** One piece of text or one attribute. Pictures inside a score are longer, but nobody reads those here. */
@@ -14,6 +16,8 @@ export const MOST_PARTS = 500;
 export const MOST_BARS = 50_000;
 /** Bars as performed: several hours of music. Repeats of repeats reach any number. */
 export const MOST_PLAYED_BARS = 100_000;
+/** D.C., D.S., Fine and their signs, each counted once however many parts print it. */
+export const MOST_JUMPS = 2000;
 export const MOST_REPEATS = 1000;
 /** Quarters in one bar. */
 export const LONGEST_BAR = 100_000;
@@ -26,5 +30,5 @@ export const LONGEST_NAME = 200;
 export const MOST_ROWS = 2000;
 /** Seconds of a whole performance. */
 export const LONGEST_PERFORMANCE = 100 * 3600;
-/** Remarks of one kind that are listed; the last one says how many more there are. */
+/** Remarks of one kind that are listed. */
 export const MOST_REMARKS = 20;

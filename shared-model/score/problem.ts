@@ -4,13 +4,14 @@ export type Problem =
   | { readonly code: 'xml.notWellFormed'; readonly line: number; readonly reason: string }
   | { readonly code: 'xml.entities'; readonly line: number }
   | {
-      readonly code: 'xml.deep' | 'xml.elements' | 'xml.attributes' | 'xml.text' | 'xml.size';
+      readonly code:
+        'xml.deep' | 'xml.elements' | 'xml.attributes' | 'xml.text' | 'xml.size' | 'xml.prologue';
       readonly most: number;
     }
   | { readonly code: 'score.notMusicXml'; readonly root: string }
   | { readonly code: 'score.opus' }
   | { readonly code: 'score.noParts' | 'score.noBars' }
-  | { readonly code: 'score.tooLarge'; readonly what: 'parts' | 'bars'; readonly most: number }
+  | { readonly code: 'score.tooLarge'; readonly what: 'parts' | 'bars' | 'jumps'; readonly most: number }
   | { readonly code: 'number.range' }
   | ({
       readonly code: 'value.bad';

@@ -43,27 +43,25 @@ function passagesOf(marks: readonly EndingMark[], bars: number, backward: Readon
   const starts = new Map<number, readonly number[]>();
   for (const { bar, type, numbers } of marks)
     if (type === 'start' && !starts.get(bar)?.length) starts.set(bar, numbers);
-  const stops = marks.filter(({ type }) => type !== 'start').map(({ bar }) => bar);
+  const stops = new Set(marks.filter(({ type }) => type !== 'start').map(({ bar }) => bar));
   const inOrder = [...starts].toSorted(([a], [b]) => a - b);
   const remarks: Remark[] = [];
   const passages: Passage[] = [];
   inOrder.forEach(([first, given], index) => {
     const limit = (inOrder[index + 1]?.[0] ?? bars) - 1;
-    const stop = stops
-      .filter((bar) => bar >= first && bar <= limit)
-      .reduce((a, b) => Math.min(a, b), Infinity);
-    if (stop === Infinity) remarks.push({ code: 'ending.open', bar: first });
+    const stop = firstIn(stops, first, limit);
+    if (stop === null) remarks.push({ code: 'ending.open', bar: first });
     if (given.length === 0) remarks.push({ code: 'ending.noNumber', bar: first });
-    const last = stop === Infinity ? openEnd(first, limit, backward) : stop;
+    // A bracket that never closes reaches to the repeat, or covers its first bar.
+    const last = stop ?? firstIn(backward, first, limit) ?? first;
     passages.push({ first, last, numbers: given.length > 0 ? given : [nextNumber(passages.at(-1), first)] });
   });
   return { passages, remarks };
 }
 
-/** A bracket that never closes reaches to the repeat, or covers its first bar. */
-function openEnd(first: number, limit: number, backward: ReadonlySet<number>): number {
-  for (let bar = first; bar <= limit; bar += 1) if (backward.has(bar)) return bar;
-  return first;
+function firstIn(bars: ReadonlySet<number>, from: number, to: number): number | null {
+  for (let bar = from; bar <= to; bar += 1) if (bars.has(bar)) return bar;
+  return null;
 }
 
 function nextNumber(before: Passage | undefined, first: number): number {

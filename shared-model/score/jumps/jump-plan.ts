@@ -1,5 +1,7 @@
 /** From marks and words to jumps that can be made: each with its target, within its movement. */
 
+import { MOST_JUMPS } from '../limits.ts';
+import { Refusal } from '../problem.ts';
 import type { Remark } from '../remark.ts';
 import type { JumpKind, JumpMark, Score, WordsMark } from '../score.ts';
 import { destinationInWords, isTrio, jumpInWords } from './jump-words.ts';
@@ -27,7 +29,11 @@ export interface JumpPlan {
 }
 
 export function jumpPlan(score: Score, movements: readonly Movement[]): JumpPlan {
-  const plans = movements.map((movement) => planMovement(score, movement));
+  const marks = byMovement(distinct(score.jumpMarks), movements);
+  const words = byMovement(score.words, movements);
+  const plans = movements.map((movement, index) =>
+    planMovement(movement, marks[index] ?? [], words[index] ?? []),
+  );
   return {
     jumps: new Map(plans.flatMap(({ jumps }) => [...jumps])),
     fines: new Set(plans.flatMap(({ fines }) => [...fines])),
@@ -37,10 +43,33 @@ export function jumpPlan(score: Score, movements: readonly Movement[]): JumpPlan
   };
 }
 
-function planMovement(score: Score, movement: Movement): JumpPlan {
-  const lies = ({ bar }: { readonly bar: number }) => bar >= movement.first && bar <= movement.last;
-  const words = score.words.filter(lies);
-  const { marks, remarks: ofWords } = withWords(score.jumpMarks.filter(lies), words);
+/** Every part may print the same marks. Throws `Refusal` for more than any music has. */
+function distinct(marks: readonly JumpMark[]): JumpMark[] {
+  const byContent = new Map(marks.map((mark) => [JSON.stringify(mark), mark]));
+  if (byContent.size > MOST_JUMPS) throw tooManyJumps();
+  return [...byContent.values()];
+}
+
+function tooManyJumps(): Refusal {
+  return new Refusal({ code: 'score.tooLarge', what: 'jumps', most: MOST_JUMPS });
+}
+
+/** One list for each movement. */
+function byMovement<T extends { readonly bar: number }>(
+  things: readonly T[],
+  movements: readonly Movement[],
+): T[][] {
+  const lists: T[][] = movements.map(() => []);
+  let index = 0;
+  for (const thing of things.toSorted((a, b) => a.bar - b.bar)) {
+    while (thing.bar > (movements[index]?.last ?? Infinity)) index += 1;
+    lists[index]?.push(thing);
+  }
+  return lists;
+}
+
+function planMovement(movement: Movement, told: readonly JumpMark[], words: readonly WordsMark[]): JumpPlan {
+  const { marks, remarks: ofWords } = withWords(told, words);
   const fines = barsOf(marks, 'fine');
   const { codas, lost } = codasOf(marks);
   const trio = words.find(({ text }) => isTrio(text))?.bar ?? null;
@@ -66,6 +95,7 @@ function withWords(marks: readonly JumpMark[], words: readonly WordsMark[]) {
     const kind = jumpInWords(text);
     if (kind === null || told.has(kind) || additions.some((mark) => mark.bar === bar && mark.kind === kind))
       continue;
+    if (additions.length >= MOST_JUMPS) throw tooManyJumps();
     additions.push({ kind, bar, name: '', source: 'symbol' });
     if (kind !== 'coda') remarks.push({ code: 'jump.words', bar, text });
   }

@@ -63,14 +63,15 @@ function backwardByBar(signs: readonly BackwardRepeat[]): Map<number, BackwardRe
 
 /** A repeat that begins and never ends. */
 function openRepeats({ forward, backward, movementStarts: starts, bars }: Course): Remark[] {
-  const ends = [...backward.keys()];
-  const open = [...forward]
-    .toSorted((a, b) => a - b)
-    .find((begin) => {
-      const limit = starts.find((start) => start > begin) ?? bars;
-      return !ends.some((end) => end >= begin && end < limit);
-    });
-  return open === undefined ? [] : [{ code: 'repeat.open', bar: open }];
+  const begins = new Set(starts);
+  let endsBehind = false;
+  let open: number | null = null;
+  for (let bar = bars - 1; bar >= 0; bar -= 1) {
+    endsBehind ||= backward.has(bar);
+    if (forward.has(bar) && !endsBehind) open = bar;
+    if (begins.has(bar)) endsBehind = false;
+  }
+  return open === null ? [] : [{ code: 'repeat.open', bar: open }];
 }
 
 function afterJumps(course: Course, played: number): Remark[] {

@@ -49,10 +49,16 @@ class Walk {
   private jumped: Jump | null = null;
   private inCoda = false;
   private readonly done = new Set<number>();
+  /** For each bar where the next movement begins. */
+  private readonly followingStart: Int32Array;
   private readonly endingAt: ReadonlyMap<number, Ending>;
   private readonly endingTo: ReadonlyMap<number, Ending>;
 
   constructor(private readonly course: Course) {
+    this.followingStart = new Int32Array(course.bars).fill(course.bars);
+    course.movementStarts.forEach((start, index) => {
+      if (index > 0) this.followingStart.fill(start, course.movementStarts[index - 1], start);
+    });
     this.endingAt = new Map(course.endings.map((ending) => [ending.first, ending]));
     this.endingTo = new Map(course.endings.map((ending) => [ending.last, ending]));
   }
@@ -171,8 +177,7 @@ class Walk {
   }
 
   private advance(next: number): void {
-    const crossed = this.course.movementStarts.some((start) => start > this.bar && start <= next);
-    if (crossed) this.enter(next);
+    if (this.nextMovement() <= next && next < this.course.bars) this.enter(next);
     else this.bar = next;
   }
 
@@ -184,7 +189,7 @@ class Walk {
   }
 
   private nextMovement(): number {
-    return this.course.movementStarts.find((start) => start > this.bar) ?? this.course.bars;
+    return this.followingStart[this.bar] ?? this.course.bars;
   }
 }
 

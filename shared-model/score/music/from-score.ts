@@ -1,6 +1,7 @@
 /** From a score to music: jumps are carried out, lengths become ticks, sounding becomes silence. */
 
 import { compare, ZERO, type Fraction } from '../fraction.ts';
+import { MOST_REMARKS } from '../limits.ts';
 import { performanceOrder, type OrderOptions } from '../jumps/performance-order.ts';
 import type { BarSilence, Music, Part, Tempo } from '../music.ts';
 import { outcomeOf, type Outcome } from '../problem.ts';
@@ -27,8 +28,18 @@ export function musicFromScore(score: Score, options: OrderOptions = AS_A_RULE):
       order: rangesOf(order),
       ambiguous,
       parts: score.parts.map((part) => partOf(part, score, ticks)),
-      remarks: [...score.remarks, ...remarks, ...rounded],
+      remarks: listed([...score.remarks, ...remarks, ...rounded]),
     };
+  });
+}
+
+/** The first of each kind; a file may be wrong in every bar. */
+function listed(remarks: readonly Remark[]): Remark[] {
+  const counts = new Map<string, number>();
+  return remarks.filter(({ code }) => {
+    const count = (counts.get(code) ?? 0) + 1;
+    counts.set(code, count);
+    return count <= MOST_REMARKS;
   });
 }
 

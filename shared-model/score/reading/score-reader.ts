@@ -30,6 +30,7 @@ export class ScoreReader {
   private version: string | null = null;
   private readonly listed: ListedPart[] = [];
   private readonly parts: PartReader[] = [];
+  private readonly partsById = new Map<string, PartReader>();
   private readonly marks = noMarks();
   private part = new PartReader(0, '');
   private readonly context: Context;
@@ -121,12 +122,13 @@ export class ScoreReader {
       throw new Refusal({ code: 'score.tooLarge', what: 'parts', most: MOST_PARTS });
     this.part = new PartReader(this.parts.length, id ?? '');
     this.parts.push(this.part);
+    this.partsById.set(this.part.id, this.part);
   }
 
   /** Timewise: by its id, or by its place in the bar where it has none. */
   private resumePart(attributes: Attributes, index: number): void {
     const { id } = attributes;
-    const known = id === undefined ? this.parts[index] : this.parts.find((part) => part.id === id);
+    const known = id === undefined ? this.parts[index] : this.partsById.get(id);
     if (known) this.part = known;
     else this.beginPart(attributes);
   }

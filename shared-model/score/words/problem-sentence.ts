@@ -18,6 +18,8 @@ export function problemSentence(problem: Problem): string {
       return `An element has more than ${problem.most} attributes: that is no score.`;
     case 'xml.text':
       return `A text in it is longer than ${thousands(problem.most)} characters: that is no score.`;
+    case 'xml.prologue':
+      return `More than ${thousands(problem.most)} characters stand before its first element: that is no score.`;
     case 'xml.size':
       return `It is longer than ${thousands(problem.most)} characters; split it into movements.`;
     case 'score.notMusicXml':

@@ -1,7 +1,14 @@
 /** Drives the parser and keeps strangers' files within bounds. No entity is expanded and nothing is ever fetched. */
 
 import { SaxesParser } from 'saxes';
-import { LONGEST_TEXT, MOST_ATTRIBUTES, MOST_DEPTH, MOST_ELEMENTS, MOST_XML } from '../limits.ts';
+import {
+  LONGEST_PROLOGUE,
+  LONGEST_TEXT,
+  MOST_ATTRIBUTES,
+  MOST_DEPTH,
+  MOST_ELEMENTS,
+  MOST_XML,
+} from '../limits.ts';
 import { Refusal, type Problem } from '../problem.ts';
 import type { Attributes, Element } from './element.ts';
 
@@ -42,6 +49,8 @@ export class XmlReader {
     this.size += chunk.length;
     if (this.size > MOST_XML) throw new Refusal({ code: 'xml.size', most: MOST_XML });
     this.parser.write(chunk);
+    if (this.elements === 0 && this.size > LONGEST_PROLOGUE)
+      throw new Refusal({ code: 'xml.prologue', most: LONGEST_PROLOGUE });
   }
 
   finish(): void {

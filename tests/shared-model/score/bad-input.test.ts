@@ -1,7 +1,18 @@
 /** Scores that are refused: each for its own reason, in one line, at once. */
 
 import { describe, expect, it } from 'vitest';
-import { DIVISIONS, filled, note, part, refusal, scoreXml, sound } from './write-score.ts';
+import {
+  DIVISIONS,
+  END,
+  ending,
+  filled,
+  note,
+  part,
+  refusal,
+  scoreXml,
+  sound,
+  words,
+} from './write-score.ts';
 
 const inBar = (content: string) => scoreXml(part([`${DIVISIONS}${note(4)}`, content]));
 
@@ -129,6 +140,33 @@ describe('refused', () => {
     const begin = performance.now();
     expect(refusal(spoil(filled([''])))).toContain(reason);
     expect(performance.now() - begin).toBeLessThan(2000);
+  });
+});
+
+describe('within a moment', () => {
+  const many = (count: number, bar: (index: number) => string) =>
+    scoreXml(part(Array.from({ length: count }, (_, index) => bar(index))));
+
+  it.each([
+    [
+      'a document type without end',
+      `<!DOCTYPE score-partwise [${'<!-- -->'.repeat(200_000)}]><score-partwise/>`,
+      'stand before its first element',
+    ],
+    ['a jump in every bar', many(50_000, () => sound('dacapo="yes"')), 'more than 2,000 jumps'],
+    ['a jump in words in every bar', many(50_000, () => words('D.C.')), 'more than 2,000 jumps'],
+    ['an ending in every bar', many(50_000, () => `${ending('1')}${END}`), null],
+    [
+      'a movement in every second bar',
+      many(50_000, () => '').replaceAll(/number="\d*([02468])"/g, 'number="0"'),
+      null,
+    ],
+  ])('%s', (_, xml, reason) => {
+    const begin = performance.now();
+    const line = refusal(xml);
+    expect(performance.now() - begin).toBeLessThan(4000);
+    if (reason === null) expect(line).toBeNull();
+    else expect(line).toContain(reason);
   });
 });
 
