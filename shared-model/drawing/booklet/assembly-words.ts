@@ -1,11 +1,18 @@
 /** The steps from the printer's tray to the stand, in plain words. Common practice, no source. */
 
+import type { SideIndex } from '../../pages/bindings/binding.ts';
 import type { Strip } from '../../pages/bindings/strip.ts';
 import type { Layout } from './layout.ts';
 import type { BookletOrder } from './order.ts';
 
-export const CAUTION =
-  'Two stands that carry a booklet are top-heavy: spread their feet, weigh them down or tie them together, and try every turn before there is an audience. What the venue and its crew say about stands, tape and candles or lamps near paper comes first.';
+/** Defers to those who answer for the place. */
+export function cautionFor({ binding }: BookletOrder): string {
+  const tipping =
+    binding.kind === 'ridge'
+      ? 'Two stands that carry a booklet are top-heavy: spread their feet, weigh them down or tie them together, and try every turn before there is an audience.'
+      : 'Try it on the stand before there is an audience: paper that overhangs a desk makes it top-heavy.';
+  return `${tipping} What the venue and its crew say about stands, tape and lamps or candles near paper comes first.`;
+}
 
 export function stepsFor(order: BookletOrder, strip: Strip, layout: Layout): string[] {
   const first = [printing(order), ...cutting(layout)];
@@ -19,7 +26,7 @@ export function stepsFor(order: BookletOrder, strip: Strip, layout: Layout): str
     case 'loose':
       return [
         ...first,
-        `Set the pages side by side in the order of the sheets, the first on the left of ${reader(order, 0)}.`,
+        `Set the pages side by side in the order of the sheets, the first on the left, on ${deskOf(order, 0)}.`,
       ];
   }
 }
@@ -39,8 +46,7 @@ function cutting({ sheet, box }: Layout): string[] {
 
 function ridgeSteps(order: BookletOrder, strip: Strip, layout: Layout): string[] {
   const { binding } = order;
-  const stack = reader(order, binding.stackSide);
-  const open = reader(order, binding.stackSide === 0 ? 1 : 0);
+  const open = binding.stackSide === 0 ? 1 : 0;
   return [
     ...sideBySide(strip, layout),
     'Lay the panels on a table, printed side up, each below the one before it, in the order of the sheets. Every other panel stands on its head. Where two edges meet they bear the same letter.',
@@ -48,9 +54,9 @@ function ridgeSteps(order: BookletOrder, strip: Strip, layout: Layout): string[]
     'Turn the whole row over and tape each joint on the blank side, from one end to the other. Then take the small pieces off the printed side.',
     ...cards(strip),
     'Fold the strip to and fro: at a ridge printed side on printed side, at a hem blank side on blank side. All ridges come to lie at one end, all hems at the other.',
-    `Put two stands back to back so that the upper edges of their desks touch. Hang the ridges over these edges: all leaves to the side of ${stack}, the single panel F to the side of ${open}.`,
-    `Fix panel F to the desk of ${open} and panel B to the desk of ${stack}, each along its lower edge, with tape or clips that come off again.`,
-    ...turning(order, stack),
+    `Put two stands back to back so that the upper edges of their desks touch. Hang the ridges over these edges: all leaves to ${sideOf(order, binding.stackSide)}, the single panel F to ${sideOf(order, open)}.`,
+    `Fix panel F to ${deskOf(order, open)} and panel B to ${deskOf(order, binding.stackSide)}, each along its lower edge, with tape or clips that come off again.`,
+    ...turning(order),
   ];
 }
 
@@ -71,14 +77,14 @@ function cards({ panels }: Strip): string[] {
   ];
 }
 
-function turning({ binding, players }: BookletOrder, stack: string): string[] {
+function turning({ binding, players }: BookletOrder): string[] {
   if (binding.leaves === 0) return ['There is nothing to turn: both read from it as it hangs.'];
   const both =
     players.filter(Boolean).length > 1
       ? ' It is turned for both readers at once, so neither may be reading here.'
       : '';
   return [
-    `To turn, ${stack} takes the uppermost leaf at its hem, lifts it up over the ridge and lays it down on the other side.${both}`,
+    `To turn, ${players[binding.stackSide] || 'whoever stands at the leaves'} takes the uppermost leaf at its hem, lifts it up over the ridge and lays it down on the other side.${both}`,
     'To begin again, lay the leaves back one by one, the last one first.',
   ];
 }
@@ -88,13 +94,17 @@ function concertinaSteps(order: BookletOrder): string[] {
   return [
     'Lay the pages in a row from left to right, printed side up, in the order of the sheets, and tape each to the next, letter to letter; then the same on the blank side.',
     'Fold the row to and fro along the tapes: at A printed side on printed side, at B blank side on blank side, and so on.',
-    `Set it on the desk of ${reader(order, 0)} with the first ${shown} pages open and the rest folded behind the last of them.`,
+    `Set it on ${deskOf(order, 0)} with the first ${shown} pages open and the rest folded behind the last of them.`,
     shown === 2
       ? 'To turn, lay the two pages that are back to back on the right over to the left, as a leaf of a book.'
       : 'To turn, move the row to the left by two pages: two are folded away on the left, two come out on the right.',
   ];
 }
 
-function reader({ players }: BookletOrder, side: 0 | 1): string {
-  return players[side] || 'the empty desk';
+function sideOf({ players }: BookletOrder, side: SideIndex): string {
+  return players[side] ? `the side of ${players[side]}` : 'the side where nobody reads';
+}
+
+function deskOf({ players }: BookletOrder, side: SideIndex): string {
+  return players[side] ? `the desk of ${players[side]}` : 'the empty desk';
 }

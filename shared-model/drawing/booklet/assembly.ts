@@ -8,7 +8,7 @@ import { flow } from '../sheet/flow.ts';
 import { tableBlocks, type Table } from '../sheet/table.ts';
 import { ASCENT, LEADING, TEXT, WEIGHT } from '../style.ts';
 import { fitted, oneLine, textLine } from '../text.ts';
-import { CAUTION, stepsFor } from './assembly-words.ts';
+import { cautionFor, stepsFor } from './assembly-words.ts';
 import type { Layout } from './layout.ts';
 import type { BookletOrder } from './order.ts';
 import { overRidgeDrawing } from './ridge-drawing.ts';
@@ -47,7 +47,7 @@ function blocksOf(order: BookletOrder, strip: Strip, layout: Layout, width: numb
     ...rulerBlock(width, order),
     heading('Who sees what', width, tools),
     ...tableBlocks(viewTable(order), width, tools, 'Who sees what'),
-    paragraph(CAUTION, width, tools, { colour: tools.palette.warning }),
+    paragraph(cautionFor(order), width, tools, { colour: tools.palette.warning }),
   ];
 }
 

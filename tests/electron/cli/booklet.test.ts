@@ -197,3 +197,10 @@ it('what is left out of a description has a default', () => {
     sides: [{ pdf: null, pdfPages: null, views: null }, { pages: null }],
   });
 });
+
+it('the description that DEVELOPERS.md shows is one', () => {
+  const text = readFileSync(new URL('../../../DEVELOPERS.md', import.meta.url), 'utf8');
+  const example = /```text\n([^`]*"standlines-booklet"[^`]*)```/.exec(text)?.[1] ?? '';
+  const described = readBookletDescription(example.replace(/\/\/.*$/gm, ''));
+  expect(described).toMatchObject({ leaves: 3, paper: 'a3', sides: [{ pdfPages: '2-9' }, { pages: 8 }] });
+});
