@@ -5,14 +5,26 @@ import { copiesOf } from '#model/commands/clone.ts';
 import { refuse, type Outcome } from '#model/commands/command.ts';
 import type { Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
-import { isPlaced, type AnyRecord, type Instrument, type Kind, type Point } from '#model/document/records.ts';
+import {
+  isPlaced,
+  type AnyRecord,
+  type Instrument,
+  type Kind,
+  type PlacedRecord,
+  type Point,
+} from '#model/document/records.ts';
 import { readRecord } from '#model/file-format/record.ts';
 
 const FORMAT = 'standlines-items';
 const LONGEST = 1_000_000;
 const MOST = 2000;
 
-export type ClippedItem = Extract<AnyRecord, { readonly setup: Id<'setup'> | null }>;
+/** Placed things and what players carry: the music stays with its setup. */
+export type ClippedItem = PlacedRecord | Instrument;
+
+function isClippable(record: AnyRecord): record is ClippedItem {
+  return isPlaced(record) || record.kind === 'instrument';
+}
 
 /** The placed things of the selection, players with their instruments; null when there are none. */
 export function clipped(document: Document, ids: readonly string[]): string | null {
@@ -34,7 +46,7 @@ export function readClipped(text: string): ClippedItem[] | null {
   const items: ClippedItem[] = [];
   for (const entry of raw.records as unknown[]) {
     const result = readRecord(entry);
-    if (!result.ok || !('setup' in result.record)) return null;
+    if (!result.ok || !isClippable(result.record)) return null;
     items.push(result.record);
   }
   return items.length > 0 ? items : null;

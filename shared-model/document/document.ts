@@ -2,7 +2,7 @@
 
 import { compareIds, type Id } from './ids.ts';
 import type { AnyRecord, Concert, Kind, Platform, RecordOf, Setup, PlacedRecord } from './records.ts';
-import { isPlaced, PLACED_KINDS } from './records.ts';
+import { PLACED_KINDS } from './records.ts';
 
 export interface Document {
   readonly records: ReadonlyMap<string, AnyRecord>;
@@ -77,7 +77,7 @@ function listed<R extends AnyRecord>(
 }
 
 export function belongsTo(record: AnyRecord, setup: Id<'setup'>): boolean {
-  if (!isPlaced(record) && record.kind !== 'instrument') return true;
+  if (!('setup' in record)) return true;
   return record.setup === null || record.setup === setup;
 }
 

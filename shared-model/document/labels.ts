@@ -8,6 +8,7 @@ import { isPlaced } from './records.ts';
 const KIND_WORDS: Readonly<Record<Kind, string>> = {
   concert: 'concert',
   setup: 'setup',
+  score: 'score',
   platform: 'platform',
   door: 'door',
   seatBlock: 'seat block',

@@ -8,6 +8,7 @@
  */
 
 import type { Id } from './ids.ts';
+import type { Music } from './music.ts';
 
 export type Millimetres = number;
 export type Degrees = number;
@@ -67,6 +68,16 @@ export interface Setup extends Common<'setup'> {
 }
 
 export type PlayerPair = readonly [Id<'player'>, Id<'player'>];
+
+/** The music of one setup and who plays what of it. At most one a setup. */
+export interface ScoreRecord extends Common<'score'> {
+  readonly setup: Id<'setup'>;
+  /** The name of the file that it was read from, for people to know it by. */
+  readonly source: string;
+  readonly music: Music;
+  /** Who plays each part of `music.parts`, in their order; null: nobody on this platform. */
+  readonly players: readonly (Id<'player'> | null)[];
+}
 
 /** Exactly one a document. Edge `i` runs from `outline[i]` to `outline[i + 1]` (the last one closes the ring). */
 export interface Platform extends Common<'platform'> {
@@ -276,7 +287,7 @@ export interface Shape extends Placed<'shape'> {
 export type PlacedRecord =
   Player | Stand | InstrumentStand | Table | Seat | Piano | LargeInstrument | Lamp | Riser | Shape;
 
-export type VenueRecord = Concert | Setup | Platform | Door | SeatBlock | Place;
+export type VenueRecord = Concert | Setup | ScoreRecord | Platform | Door | SeatBlock | Place;
 
 export type AnyRecord = VenueRecord | PlacedRecord | Instrument;
 

@@ -23,6 +23,9 @@ export function referencesOf(record: AnyRecord): Reference[] {
         pair.forEach((player, place) => note(`needNotSee[${index}][${place}]`, player, 'player')),
       );
       break;
+    case 'score':
+      record.players.forEach((player, index) => note(`players[${index}]`, player, 'player'));
+      break;
     case 'stand':
       record.sides.forEach((side, index) => note(`sides[${index}].reader`, side.reader, 'player'));
       break;
@@ -55,6 +58,7 @@ export function withReferences(record: AnyRecord, rename: Rename): AnyRecord | n
   if (!('setup' in record)) return record;
   const setup = renamed(record.setup);
   if (setup === null && record.setup !== null) return null;
+  if (record.kind === 'score') return setup && { ...record, setup, players: record.players.map(renamed) };
   switch (record.kind) {
     case 'stand': {
       const [first, second] = record.sides;

@@ -23,7 +23,9 @@ export interface DocumentComplaint extends Complaint {
 
 /** The first rule that the document breaks, or null. */
 export function documentRuleBroken(document: Document): DocumentComplaint | null {
-  return countsBroken(document) ?? referencesBroken(document) ?? doorsBroken(document);
+  return (
+    countsBroken(document) ?? referencesBroken(document) ?? doorsBroken(document) ?? scoresBroken(document)
+  );
 }
 
 function countsBroken(document: Document): DocumentComplaint | null {
@@ -175,4 +177,16 @@ function doorBroken(platform: Platform, door: Door): Complaint | null {
 
 function round(length: number): number {
   return Math.round(length * 10) / 10;
+}
+
+function scoresBroken(document: Document): DocumentComplaint | null {
+  const known = new Set<string>();
+  for (const record of document.records.values()) {
+    if (record.kind !== 'score') continue;
+    if (known.has(record.setup)) {
+      return { record, ...notAllowed('setup', record.setup, 'a setup has one score at most; leave one out') };
+    }
+    known.add(record.setup);
+  }
+  return null;
 }

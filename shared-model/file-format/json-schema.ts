@@ -96,6 +96,8 @@ const KIND_DESCRIPTIONS: Readonly<Record<Kind, string>> = {
   player: 'Somebody who plays. (x, y) is the vertical axis of head and shoulders.',
   instrument: 'An instrument that is carried, in a player’s hands or waiting on a stand or table.',
   stand: 'A music stand with one desk, or two back to back.',
+  score:
+    'The music of one setup, as a score or a table gives it, and who plays what of it. At most one for a setup.',
   instrumentStand: 'A peg or stand that an instrument waits on.',
   table: 'A table or tray, for instance for small percussion.',
   seat: 'A chair, stool or bench that no player of the setup sits on.',

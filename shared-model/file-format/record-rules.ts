@@ -15,6 +15,7 @@ import type {
   Stand,
 } from '../document/records.ts';
 import { notAllowed, type Complaint } from './complaint.ts';
+import { scoreBroken } from './score-rules.ts';
 
 /** The first rule the record breaks, or null. */
 export function ruleBroken(record: AnyRecord): Complaint | null {
@@ -35,6 +36,8 @@ export function ruleBroken(record: AnyRecord): Complaint | null {
       return cableBroken(record);
     case 'player':
       return mobilityBroken(record);
+    case 'score':
+      return scoreBroken(record);
     default:
       return null;
   }

@@ -7,6 +7,7 @@ import * as v from 'valibot';
 import type { AnyRecord, Kind, RecordOf } from '../document/records.ts';
 import * as items from './schema/items.ts';
 import * as people from './schema/people.ts';
+import { score } from './schema/score.ts';
 import * as venue from './schema/venue.ts';
 
 export const FORMAT = 'standlines';
@@ -24,6 +25,7 @@ export const RECORD_SCHEMAS = {
   setup: venue.setup,
   player: people.player,
   instrument: people.instrument,
+  score,
   stand: items.stand,
   instrumentStand: items.instrumentStand,
   table: items.table,

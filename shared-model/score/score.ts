@@ -4,7 +4,7 @@
  */
 
 import type { Fraction } from './fraction.ts';
-import type { Remark } from './remark.ts';
+import type { InstrumentChange, Remark, TempoSource, Transposition } from '../document/music.ts';
 
 export interface Score {
   readonly title: string;
@@ -49,22 +49,6 @@ export interface PartCounts {
   readonly notes: number;
   readonly cueNotes: number;
 }
-
-/** The player takes up another instrument. */
-export interface InstrumentChange {
-  readonly bar: number;
-  readonly name: string;
-}
-
-export interface Transposition {
-  readonly bar: number;
-  /** Semitones and steps from what is written to what sounds, and octaves besides. */
-  readonly chromatic: number;
-  readonly diatonic: number;
-  readonly octaves: number;
-}
-
-export type TempoSource = 'sound' | 'metronome' | 'words';
 
 export interface TempoMark {
   readonly part: number;

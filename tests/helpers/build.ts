@@ -2,6 +2,7 @@
 
 import { documentOf, type Document } from '#model/document/document.ts';
 import { asId, type Id } from '#model/document/ids.ts';
+import type { Music } from '#model/document/music.ts';
 import type {
   AnyRecord,
   Concert,
@@ -18,6 +19,7 @@ import type {
   Player,
   RecordOf,
   Riser,
+  ScoreRecord,
   Seat,
   SeatBlock,
   Setup,
@@ -238,3 +240,34 @@ export function recordOf<K extends Kind>(document: Document, id: string, kind: K
   if (record?.kind !== kind) throw new Error(`no ${kind} ${id}`);
   return record as RecordOf<K>;
 }
+
+/** Four bars of 4/4 at 60, a rest in the third, the second of two pages from there on. */
+export const MUSIC: Music = {
+  title: 'Study',
+  ticksPerQuarter: 2,
+  bars: ['1', '2', '3', '4'].map((number) => ({ number, ticks: 8 })),
+  tempos: [{ bar: 0, at: 0, quartersPerMinute: 60, source: 'sound' }],
+  movements: [0],
+  order: [[0, 3]],
+  ambiguous: false,
+  parts: [
+    {
+      id: 'P1',
+      name: 'Oboe',
+      silences: [[2, 0, 4]],
+      pages: [
+        { page: 1, bar: 0 },
+        { page: 2, bar: 2 },
+      ],
+      instruments: [],
+      transpositions: [],
+    },
+  ],
+  remarks: [],
+};
+
+export const aScore = (fields: Fields<ScoreRecord> = {}): ScoreRecord =>
+  made(
+    { id: asId('score-1'), kind: 'score', name: '', setup: SETUP, source: '', music: MUSIC, players: [null] },
+    fields,
+  );

@@ -19,6 +19,7 @@ export const shelves: Readonly<Record<Shelf, string>> = {
 
 export const kinds: Readonly<Record<Kind, string>> = {
   concert: 'Concert',
+  score: 'Music',
   setup: 'Setup',
   platform: 'Platform',
   door: 'Door',
@@ -39,6 +40,7 @@ export const kinds: Readonly<Record<Kind, string>> = {
 
 export const kindsMany: Readonly<Record<Kind, string>> = {
   concert: 'Concert',
+  score: 'Music',
   setup: 'Setups',
   platform: 'Platform',
   door: 'Doors',

@@ -3,7 +3,8 @@
 import { compare, fraction, later, minus, over, plus, ZERO, type Fraction } from '../fraction.ts';
 import { LONGEST_BAR, MOST_BARS } from '../limits.ts';
 import { Refusal } from '../problem.ts';
-import type { InstrumentChange, Span, Transposition } from '../score.ts';
+import type { InstrumentChange, Transposition } from '../../document/music.ts';
+import type { Span } from '../score.ts';
 
 const QUARTERS_OF_COMMON_TIME = fraction(4);
 

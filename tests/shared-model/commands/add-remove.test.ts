@@ -55,7 +55,8 @@ describe('add', () => {
     checkLaws(document, outcome);
     const isOnlyOne = record.kind === 'concert' || record.kind === 'platform';
     const namesItsOwnPlayers = record.kind === 'setup' && record.needNotSee.length > 0;
-    expect(outcome.ok).toBe(!isOnlyOne && !namesItsOwnPlayers);
+    const hasOneAlready = record.kind === 'score';
+    expect(outcome.ok).toBe(!isOnlyOne && !namesItsOwnPlayers && !hasOneAlready);
   });
 
   it('refuses what a file could not hold, and names the field', () => {

@@ -10,6 +10,7 @@ import {
   aPlace,
   aPlayer,
   aRiser,
+  aScore,
   aSeat,
   aSetup,
   aShape,
@@ -17,6 +18,7 @@ import {
   aTable,
   anInstrument,
   anInstrumentStand,
+  MUSIC,
   PERSON,
   SIDE,
 } from '../../helpers/build.ts';
@@ -25,6 +27,11 @@ export function documentOfEveryKind(): Document {
   return aDocument(
     aSetup({ needNotSee: [[asId('player-1'), asId('player-2')]] }),
     aSetup({ id: asId('setup-2'), name: 'Duo', order: 2, notes: 'Mind the step.\nLights at half.' }),
+    aScore({
+      source: 'study.musicxml',
+      music: { ...MUSIC, remarks: [{ code: 'tempo.words', bar: 0, text: 'Lento', count: 1 }] },
+      players: [asId('player-1')],
+    }),
     aPlace(),
     aPlayer({ name: 'Clarinet', person: { ...PERSON, size: { by: 'stature', stature: 1780 } } }),
     aPlayer({

@@ -58,7 +58,9 @@ describe('good files', () => {
   // The golden files are kept for ever: later versions must still read them.
   it('reads version 1 as it was first written: everybody walks', () => {
     const player = { ...recordOf(documentOfEveryKind(), 'player-3', 'player'), chair: null } as const;
-    const walking = documentOf([...documentOfEveryKind().records.values(), { ...player, mobility: 'walks' }]);
+    // There was no music then.
+    const others = [...documentOfEveryKind().records.values()].filter(({ kind }) => kind !== 'score');
+    const walking = documentOf([...others, { ...player, mobility: 'walks' }]);
     expect(read(fixtureText('old', 'version-1.standlines'))).toEqual(walking);
   });
 
