@@ -100,7 +100,7 @@ function reachFigures(
   const { units } = concertOf(document);
   const lengths = `${formatLength(distance, units)} (arm: ${formatLength(armReach, units)})`;
   if (manner === 'none') return lengths;
-  const rest = freeTime === null ? '' : ` of ${freeTime} s`;
+  const rest = freeTime === null ? '' : ` of ${freeTime.toFixed(1)} s`;
   return `${lengths}, ${seconds.toFixed(1)} s${rest}`;
 }
 

@@ -42,6 +42,11 @@ export interface Grip {
   readonly z: number;
 }
 
+export interface FreeTime {
+  readonly seconds: number;
+  readonly source: 'part' | 'typed';
+}
+
 export interface ReachResult {
   readonly grip: Grip;
   readonly hand: Hand | null;
@@ -55,6 +60,8 @@ export interface ReachResult {
   readonly secondsRange: readonly [number, number];
   /** The rest he has, if it is known. */
   readonly freeTime: number | null;
+  /** Who says so: the rests of his part, or somebody who typed it. */
+  readonly freeTimeSource: FreeTime['source'] | null;
 }
 
 /** A circle in which a wheelchair can turn: the widest free one over the spot where turning is asked for. */

@@ -47,6 +47,8 @@ export interface Part {
   readonly silences: readonly BarSilence[];
   /** In the order of the bars; the first begins with bar 0. */
   readonly pages: readonly PageStart[];
+  /** The player reads from paper with these pages; false: they are those of a score of several parts. */
+  readonly ownPages: boolean;
   /** Where the player takes up another instrument. */
   readonly instruments: readonly InstrumentChange[];
   /** From which bar on what is written sounds how. */

@@ -259,6 +259,7 @@ export const MUSIC: Music = {
         { page: 1, bar: 0 },
         { page: 2, bar: 2 },
       ],
+      ownPages: true,
       instruments: [],
       transpositions: [],
     },

@@ -76,6 +76,7 @@ function detailOf({ grip, hand, manner, stoops, ...figures }: DetailedReach): Fi
     seconds: figures.seconds,
     secondsLeast: figures.secondsRange[0],
     secondsMost: figures.secondsRange[1],
+    rest: figures.freeTimeSource ?? 'unknown',
   };
 }
 

@@ -19,7 +19,7 @@ export const reachSentence: Readonly<Record<ReachCode, Sentence>> = {
     headline: `${subject(finding, 0, document, setup)} ${finding.severity === 'fail' ? 'has' : 'may have'} too little time ${purposeWords(finding, document, setup)}`,
     text:
       `It takes ${seconds(figure(finding, 'seconds'))} (${seconds(figure(finding, 'secondsLeast'))} to ` +
-      `${seconds(figure(finding, 'secondsMost'))} by the published ranges); the rest is ${seconds(finding.required)}.`,
+      `${seconds(figure(finding, 'secondsMost'))} by the published ranges); ${restWords(finding)}.`,
     advice:
       finding.severity === 'fail'
         ? `Bring ${subject(finding, 1, document, setup)} nearer, or find a longer rest.`
@@ -32,6 +32,13 @@ export const reachSentence: Readonly<Record<ReachCode, Sentence>> = {
     advice: 'Give them a place to put it down first, or let somebody else do it.',
   }),
 };
+
+function restWords({ detail, required }: Finding): string {
+  if (detail['rest'] !== 'part') return `the rest is ${seconds(required)}`;
+  return required > 0
+    ? `the shortest rest for it in the part is ${seconds(required)}`
+    : 'the part has a place without any rest for it';
+}
 
 function farText(finding: Finding, units: Units): string {
   const band = figure(finding, 'armResidual');

@@ -3,10 +3,10 @@
 import { find, type Document } from '../../document/document.ts';
 import { asId, type Id } from '../../document/ids.ts';
 import { floorHeightAt } from '../../document/levels.ts';
-import type { Seconds } from '../../document/records.ts';
-import type { Grip, Hand, Manner, ReachResult } from '../report.ts';
+import type { FreeTime, Grip, Hand, Manner, ReachResult } from '../report.ts';
 import type { Vec3 } from '../../geometry/frame.ts';
 import { effortOf, reachInPlace, USUAL_SETTINGS, type Effort, type ReachSettings } from './effort.ts';
+import { freeTimeFor } from './free-time.ts';
 import { gripsOf } from './grips.ts';
 import { NO_TIME } from './motion-times.ts';
 import { freeHands, reachersOf, type Reacher } from './hands.ts';
@@ -38,7 +38,7 @@ export function reachResults(
     if (!player) return [];
     const hands = freeHands(document, setup, player.id);
     const floorThere = floorHeightAt(document, setup, grip);
-    const freeTime = freeTimeFor(document, grip);
+    const freeTime = freeTimeFor(document, setup, grip);
     return reachersOf(document, setup, player)
       .map((reacher) => resultOf({ reacher, grip, hands, floorThere, freeTime, settings }))
       .reduce(worseOf);
@@ -51,7 +51,7 @@ interface Case {
   /** The free ones. */
   readonly hands: readonly Hand[];
   readonly floorThere: number;
-  readonly freeTime: Seconds | null;
+  readonly freeTime: FreeTime | null;
   readonly settings: ReachSettings;
 }
 
@@ -68,7 +68,8 @@ function resultOf({ reacher, grip, hands, floorThere, freeTime, settings }: Case
     manner,
     seconds: time.usual,
     secondsRange: [time.least, time.most],
-    freeTime,
+    freeTime: freeTime?.seconds ?? null,
+    freeTimeSource: freeTime?.source ?? null,
     stoops,
     armResidual: reacher.armResidual,
     reachInPlace: reachInPlace(reacher, task, settings),
@@ -96,12 +97,4 @@ function worseOf(small: DetailedReach, tall: DetailedReach): DetailedReach {
   const rank = MANNERS.indexOf(tall.manner) - MANNERS.indexOf(small.manner);
   const lacks = ({ distance, armReach }: DetailedReach) => distance - armReach;
   return rank > 0 || (rank === 0 && lacks(tall) > lacks(small)) ? tall : small;
-}
-
-/** The rest for a grip: of the side of the stand, or of the instrument; null when nobody said. */
-function freeTimeFor(document: Document, grip: Grip): Seconds | null {
-  const item = document.records.get(grip.item);
-  if (item?.kind === 'instrument') return item.freeTime;
-  if (item?.kind !== 'stand') return null;
-  return item.sides.find((side) => side.turned && side.reader === grip.player)?.freeTime ?? null;
 }

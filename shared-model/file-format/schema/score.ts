@@ -87,6 +87,11 @@ const part = fields({
     'The page and the bar that it begins with, in order; the first begins with bar 0.',
     listOf(pageStart, 1, MOST_BARS),
   ),
+  ownPages: field(
+    'Own pages',
+    'Whether the player reads from paper with these pages; false: they are those of a score of several parts.',
+    yesOrNo(),
+  ),
   instruments: v.optional(
     field(
       'Instruments',

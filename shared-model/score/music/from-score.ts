@@ -93,7 +93,8 @@ function partOf(part: ScorePart, score: Score, ticks: Ticks): Part {
       inTicks(to, ticks),
     ]),
   );
-  return { id, name, silences, pages: pagesFrom(pageBreaks), instruments, transpositions };
+  const ownPages = score.parts.length === 1;
+  return { id, name, silences, pages: pagesFrom(pageBreaks), ownPages, instruments, transpositions };
 }
 
 /** What `sounding` leaves of a bar. Beside a grace note at the very edge lies a silence without length. */

@@ -106,5 +106,5 @@ export function withPages(music: Music, partIndex: number, text: string): Outcom
 }
 
 function paged(part: Part, bars: readonly number[]): Part {
-  return { ...part, pages: pagesFrom(bars) };
+  return { ...part, pages: pagesFrom(bars), ownPages: true };
 }

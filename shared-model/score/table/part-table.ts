@@ -171,7 +171,15 @@ function musicOf(entries: readonly Entry[], name: string): Music {
     order: [[0, count - 1]],
     ambiguous: false,
     parts: [
-      { id: 'typed', name, silences, pages: pagesOf(entries, starts), instruments: [], transpositions: [] },
+      {
+        id: 'typed',
+        name,
+        silences,
+        pages: pagesOf(entries, starts),
+        ownPages: true,
+        instruments: [],
+        transpositions: [],
+      },
     ],
     remarks: unsaid ? [{ code: 'tempo.assumed', bar: null }] : [],
   };

@@ -72,6 +72,7 @@ export function inventedReport(document: Document): Report {
       manner: 'lean',
       seconds: 1.1,
       secondsRange: [0.9, 1.4],
+      freeTimeSource: 'typed',
       freeTime: 3,
     })),
     routes: [],

@@ -1,0 +1,112 @@
+/** How long a player has for a turn or for picking something up: from the rests of his part, else as typed. */
+
+import { inSetup, find, type Document } from '../../document/document.ts';
+import { asId, type Id } from '../../document/ids.ts';
+import type { Music, Part } from '../../document/music.ts';
+import type { Seconds } from '../../document/records.ts';
+import { performanceOf, type Performance } from '../../score/music/performance.ts';
+import { timeLineOf } from '../../score/music/readings.ts';
+import type { Interval, TimeLine } from '../../score/time-line.ts';
+import type { FreeTime, Grip } from '../report.ts';
+
+/** Null when neither a part nor anybody says. */
+export function freeTimeFor(document: Document, setup: Id<'setup'>, grip: Grip): FreeTime | null {
+  const played = partOf(document, setup, grip.player);
+  const fromPart = played && secondsInPart(document, setup, grip, played);
+  if (fromPart !== null) return { seconds: fromPart, source: 'part' };
+  const typed = typedTime(document, grip);
+  return typed === null ? null : { seconds: typed, source: 'typed' };
+}
+
+interface PlayedPart {
+  readonly music: Music;
+  readonly part: Part;
+}
+
+function partOf(document: Document, setup: Id<'setup'>, player: string): PlayedPart | null {
+  for (const { music, players } of inSetup(document, setup, 'score')) {
+    const part = music.parts[players.findIndex((one) => one === player)];
+    if (part) return { music, part };
+  }
+  return null;
+}
+
+function secondsInPart(
+  document: Document,
+  setup: Id<'setup'>,
+  { player, purpose }: Grip,
+  played: PlayedPart,
+): Seconds | null {
+  if (purpose === 'pickUp') return shortestChange(played);
+  return played.part.ownPages ? shortestTurn(played, pagesInView(document, setup, player)) : null;
+}
+
+/** The shortest rest in which the player gets from one view of so many pages to the next; null: he never has to. */
+function shortestTurn(played: PlayedPart, inView: number): Seconds | null {
+  const { readings, silences } = timeLineFor(played);
+  const viewOf = (page: number) => Math.ceil(page / inView);
+  const turns = readings.flatMap(({ page, from }, index) => {
+    const before = readings[index - 1];
+    return before && viewOf(before.page) !== viewOf(page) ? [restAround(silences, from, from)] : [];
+  });
+  return shortest(turns);
+}
+
+/** The shortest rest at a bar in which the part asks for another instrument; null: it never does. */
+function shortestChange(played: PlayedPart): Seconds | null {
+  const { played: bars, begins } = performanceFor(played.music);
+  const { silences } = timeLineFor(played);
+  const changes = new Set(played.part.instruments.map(({ bar }) => bar));
+  const rests: Seconds[] = [];
+  bars.forEach((bar, index) => {
+    if (changes.has(bar)) rests.push(restAround(silences, begins[index] ?? 0, begins[index + 1] ?? 0));
+  });
+  return shortest(rests);
+}
+
+/** Two moments nearer than this are one: rounding adds up over a long piece. */
+const MOMENT = 1e-6;
+
+/** The longest of the rests that touch a stretch of time; 0 when there is none. */
+function restAround(silences: readonly Interval[], from: Seconds, to: Seconds): Seconds {
+  return silences
+    .filter((rest) => rest.from <= to + MOMENT && rest.to >= from - MOMENT)
+    .reduce((longest, rest) => Math.max(longest, rest.to - rest.from), 0);
+}
+
+function shortest(rests: readonly Seconds[]): Seconds | null {
+  return rests.length === 0 ? null : rests.reduce((least, rest) => Math.min(least, rest));
+}
+
+/** All pages that lie side by side before a player. */
+function pagesInView(document: Document, setup: Id<'setup'>, player: string): number {
+  const sides = inSetup(document, setup, 'stand').flatMap((stand) => [...stand.sides]);
+  return Math.max(
+    1,
+    sides.reduce((sum, side) => sum + (side.reader === player ? side.pagesAcross : 0), 0),
+  );
+}
+
+/** Music never changes, and the checks ask for it at every step of a drag. */
+const PERFORMANCES = new WeakMap<Music, Performance>();
+const TIME_LINES = new WeakMap<Part, TimeLine>();
+
+function performanceFor(music: Music): Performance {
+  const known = PERFORMANCES.get(music) ?? performanceOf(music);
+  PERFORMANCES.set(music, known);
+  return known;
+}
+
+function timeLineFor({ music, part }: PlayedPart): TimeLine {
+  const known = TIME_LINES.get(part) ?? timeLineOf(music, part, performanceFor(music));
+  TIME_LINES.set(part, known);
+  return known;
+}
+
+/** Of the side of the stand, or of the instrument. */
+function typedTime(document: Document, grip: Grip): Seconds | null {
+  const item = find(document, asId(grip.item));
+  if (item?.kind === 'instrument') return item.freeTime;
+  if (item?.kind !== 'stand') return null;
+  return item.sides.find((side) => side.turned && side.reader === grip.player)?.freeTime ?? null;
+}
