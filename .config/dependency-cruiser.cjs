@@ -15,7 +15,7 @@ const MODEL_ROOMS = {
   drawing: ['checks', 'pages', 'catalogue', 'document', 'geometry'],
   arrange: ['checks', 'commands', 'catalogue', 'document', 'geometry'],
   programme: ['checks', 'commands', 'catalogue', 'document', 'geometry'],
-  pages: ['commands', 'score', 'document', 'geometry'],
+  pages: ['checks', 'commands', 'score', 'catalogue', 'document', 'geometry'],
   score: ['document'],
 };
 

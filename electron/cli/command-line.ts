@@ -20,6 +20,7 @@ async function carryOut(order: Order, surroundings: Surroundings): Promise<numbe
   if (order.verb === 'check') return (await import('./check.ts')).check(order, surroundings);
   if (order.verb === 'plot') return (await import('./plot.ts')).plot(order, surroundings);
   if (order.verb === 'score') return (await import('./score.ts')).score(order, surroundings);
+  if (order.verb === 'turns') return (await import('./turns.ts')).turns(order, surroundings);
   if (order.verb === 'booklet') return (await import('./booklet.ts')).booklet(order, surroundings);
   surroundings.print(order.verb === 'help' ? HELP : await schema());
   return 0;

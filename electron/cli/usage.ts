@@ -28,6 +28,13 @@ export const HELP = `Standlines without a window.
       --tempo    quarters a minute for the whole piece, or from a bar on
       --order    bars in the order in which they are played, by printed numbers; #14 is the 14th of the file
       --repeats  makes repeats again after D.C. and D.S.
+  standlines turns FILE [--setup SETUP] [--json] [--score SCORE] [--plays PART=PLAYER] [--pages PART=1,38,77]
+      Plans the page turns of a setup: which paper on which stand, which turn when and by whom, with a
+      proof that it cannot be done with less, and the other plans worth a look.
+      --json   the same as data, with the instance that was planned
+      --score  a MusicXML score to use instead of the music in FILE
+      --plays  who plays a part, by the player's name or id; may be given for each part
+      --pages  the bar that each page of a part begins with; may be given for each part
   standlines booklet FILE --out FILE.pdf
       Prints the booklet that FILE describes, a small JSON file: panels in strip order at true size, with
       what is taped to what and when to turn, and how to put it together. DEVELOPERS.md describes FILE.
@@ -36,7 +43,7 @@ export const HELP = `Standlines without a window.
   standlines help
       This text.
 
-FILE of check and plot is a .standlines file; the word demo stands for the demo concert.
+FILE of check, plot and turns is a .standlines file; the word demo stands for the demo concert.
 Exit codes: 0 done, 1 failing findings under --strict, 2 bad usage or bad input.
 `;
 
@@ -76,19 +83,40 @@ export interface BookletOrder {
   readonly out: string;
 }
 
-export type Order = CheckOrder | PlotOrder | BookletOrder | ScoreOrder | { readonly verb: 'schema' | 'help' };
+export interface TurnsOrder {
+  readonly verb: 'turns';
+  readonly file: string;
+  readonly setup: string | null;
+  readonly json: boolean;
+  readonly score: string | null;
+  readonly plays: readonly Said[];
+  readonly pages: readonly Said[];
+}
+
+/** What was said of a part. */
+export interface Said {
+  readonly part: string;
+  readonly value: string;
+}
+
+export type Order =
+  TurnsOrder | CheckOrder | PlotOrder | BookletOrder | ScoreOrder | { readonly verb: 'schema' | 'help' };
 
 /** Throws `UsageError`. */
 export function readOrder(words: readonly string[]): Order {
   const [verb, ...rest] = words;
-  if (verb === undefined) throw new UsageError('say what to do: check, plot, score, booklet, schema or help');
+  if (verb === undefined)
+    throw new UsageError('say what to do: check, plot, score, turns, booklet, schema or help');
   if (verb === 'check') return checkOrder(rest);
   if (verb === 'plot') return plotOrder(rest);
   if (verb === 'score') return scoreOrder(rest);
+  if (verb === 'turns') return turnsOrder(rest);
   if (verb === 'booklet') return bookletOrder(rest);
   if (verb === 'schema') return nothingMore('schema', rest);
   if (['help', '--help', '-h'].includes(verb)) return nothingMore('help', []);
-  throw new UsageError(`there is no "${shorten(verb)}": say check, plot, score, booklet, schema or help`);
+  throw new UsageError(
+    `there is no "${shorten(verb)}": say check, plot, score, turns, booklet, schema or help`,
+  );
 }
 
 function checkOrder(words: readonly string[]): Order {
@@ -165,6 +193,43 @@ function scoreOrder(words: readonly string[]): Order {
   };
 }
 
+function turnsOrder(words: readonly string[]): Order {
+  const text = { type: 'string' } as const;
+  const flag = { type: 'boolean' } as const;
+  const several = { type: 'string', multiple: true } as const;
+  const { values, positionals } = parsed(words, {
+    setup: text,
+    json: flag,
+    score: text,
+    plays: several,
+    pages: several,
+    help: flag,
+  });
+  if (values['help']) return { verb: 'help' };
+  return {
+    verb: 'turns',
+    file: oneFile('turns', positionals),
+    setup: textOf(values['setup']),
+    json: values['json'] === true,
+    score: textOf(values['score']),
+    plays: saidOf('--plays', values['plays']),
+    pages: saidOf('--pages', values['pages']),
+  };
+}
+
+/** "PART=VALUE", each part once. */
+function saidOf(option: string, given: unknown): Said[] {
+  const said = (Array.isArray(given) ? given : []).map((text: string): Said => {
+    const at = text.indexOf('=');
+    if (at < 1 || at === text.length - 1)
+      throw new UsageError(`${option} "${shorten(text)}" is not of the form PART=...`);
+    return { part: text.slice(0, at).trim(), value: text.slice(at + 1).trim() };
+  });
+  const twice = said.find(({ part }, index) => said.findIndex((other) => other.part === part) < index);
+  if (twice) throw new UsageError(`${option} names part "${shorten(twice.part)}" twice; give it once`);
+  return said;
+}
+
 function bookletOrder(words: readonly string[]): Order {
   const { values, positionals } = parsed(words, { out: { type: 'string' }, help: { type: 'boolean' } });
   if (values['help']) return { verb: 'help' };
@@ -197,7 +262,9 @@ function parsed(words: readonly string[], options: Options) {
       strict: true,
       tokens: true,
     });
-    refuseRepeated(order.tokens.flatMap((token) => (token.kind === 'option' ? [token.name] : [])));
+    const isSingle = (name: string) => options[name]?.multiple !== true;
+    const named = order.tokens.flatMap((token) => (token.kind === 'option' ? [token.name] : []));
+    refuseRepeated(named.filter(isSingle));
     return order;
   } catch (error) {
     if (error instanceof UsageError) throw error;

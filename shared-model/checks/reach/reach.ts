@@ -3,6 +3,7 @@
 import { find, type Document } from '../../document/document.ts';
 import { asId, type Id } from '../../document/ids.ts';
 import { floorHeightAt } from '../../document/levels.ts';
+import type { Player } from '../../document/records.ts';
 import type { FreeTime, Grip, Hand, Manner, ReachResult } from '../report.ts';
 import type { Vec3 } from '../../geometry/frame.ts';
 import { effortOf, reachInPlace, USUAL_SETTINGS, type Effort, type ReachSettings } from './effort.ts';
@@ -37,12 +38,28 @@ export function reachResults(
     const player = find(document, asId<'player'>(grip.player));
     if (!player) return [];
     const hands = freeHands(document, setup, player.id);
-    const floorThere = floorHeightAt(document, setup, grip);
-    const freeTime = freeTimeFor(document, setup, grip);
-    return reachersOf(document, setup, player)
-      .map((reacher) => resultOf({ reacher, grip, hands, floorThere, freeTime, settings }))
-      .reduce(worseOf);
+    return [reachOf({ document, setup, player, grip, hands, settings })];
   });
+}
+
+export interface ReachQuestion {
+  readonly document: Document;
+  readonly setup: Id<'setup'>;
+  readonly player: Player;
+  readonly grip: Grip;
+  /** Those that may be used. */
+  readonly hands: readonly Hand[];
+  readonly settings?: ReachSettings;
+}
+
+/** How a player gets to any grip, whether or not it is one of his. */
+export function reachOf(question: ReachQuestion): DetailedReach {
+  const { document, setup, player, grip, hands, settings = USUAL_SETTINGS } = question;
+  const floorThere = floorHeightAt(document, setup, grip);
+  const freeTime = freeTimeFor(document, setup, grip);
+  return reachersOf(document, setup, player)
+    .map((reacher) => resultOf({ reacher, grip, hands, floorThere, freeTime, settings }))
+    .reduce(worseOf);
 }
 
 interface Case {
