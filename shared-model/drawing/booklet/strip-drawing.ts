@@ -109,7 +109,7 @@ function beside({ players }: BookletOrder, { side, pages, states }: Panel): stri
   const shown = states.map((state) => state + 1).join(', ');
   const what = numbers.every((number) => number === 'blank')
     ? 'nothing printed'
-    : `pages ${numbers.join(', ')}`;
+    : `${numbers.length === 1 ? 'page' : 'pages'} ${numbers.join(', ')}`;
   return `for ${players[side] || 'nobody'}: ${what} (view ${shown})`;
 }
 

@@ -209,6 +209,7 @@ it('the stack on the other side reverses the strip', async () => {
     ['cello page 1'],
   ]);
   expect(read.slice(0, 4).map(({ forms }) => forms.map(turnOf))).toEqual([[180], [0], [180], [0]]);
+  expect(read[4]?.words).toContain('for clarinet: page 1 (view 1)');
 });
 
 describe('a page a sheet, where the paper is smaller than a panel', () => {
