@@ -201,11 +201,12 @@ function* refineAll(
   for (const [index, solver] of solvers.entries()) {
     const row = rows[index];
     if (!row) continue;
-    const order = { solver, instance, width, stations: row.stations, turns: row.turns };
+    const { stations, turns, sketch } = row;
+    const order = { solver, instance, width, stations, turns, sketch };
     const refined = yield* reported(work, 'jumps', refine(order));
     sketches.push(refined.sketch);
-    panels += refined.panels.atLeast;
-    jumps += refined.jumps.atLeast;
+    panels += refined.leastPanels;
+    jumps += refined.leastJumps;
   }
   return { sketches, bounds: { width: least, panels, jumps } };
 }

@@ -10,13 +10,15 @@ import type { Sketch } from './sketch.ts';
 export interface Settled {
   readonly stations: number;
   readonly turns: number;
+  /** A plan with these, whatever the rest. */
+  readonly sketch: Sketch;
 }
 
 /** The least width in front of the reader who has most with which so many turns are enough. */
 export function* narrowest(
   solver: GroupSolver,
   instance: PlanInstance,
-  { stations, turns }: Settled,
+  { stations, turns, sketch }: Settled,
 ): Generator<number, Bound> {
   let atLeast = Infinity;
   const settings = solver
@@ -28,7 +30,9 @@ export function* narrowest(
     if (mayDo(answer, turns)) atLeast = Math.min(atLeast, width);
     if (answer.found) return { value: width, atLeast };
   }
-  throw new Error('no choice of bindings does with the turns that were found');
+  // The steps allowed are used up: what was found before has to do.
+  const value = widthOf(instance, sketch.setting);
+  return { value, atLeast: Math.min(atLeast, value) };
 }
 
 /** It was not shown that so many turns are too few. */
@@ -38,8 +42,9 @@ function mayDo({ bound }: Answer, turns: number): boolean {
 
 export interface Refined {
   readonly sketch: Sketch;
-  readonly panels: Bound;
-  readonly jumps: Bound;
+  /** There are no fewer printed panels, nor jumps with that many. */
+  readonly leastPanels: number;
+  readonly leastJumps: number;
 }
 
 export interface RefineOrder extends Settled {
@@ -51,6 +56,8 @@ export interface RefineOrder extends Settled {
 interface Candidate {
   readonly setting: Setting;
   readonly panels: Bound;
+  /** null: none was found, nor shown not to be. */
+  readonly sketch: Sketch | null;
 }
 
 export function* refine(order: RefineOrder): Generator<number, Refined> {
@@ -58,37 +65,44 @@ export function* refine(order: RefineOrder): Generator<number, Refined> {
   const settings = solver.settings(stations, false).filter((setting) => widthOf(instance, setting) <= width);
   const candidates: Candidate[] = [];
   for (const setting of settings) {
-    const panels = yield* fewestPanels(order, setting);
-    if (panels) candidates.push({ setting, panels });
+    const candidate = yield* fewestPanels(order, setting);
+    if (candidate) candidates.push(candidate);
   }
-  const least = (pick: (bound: Bound) => number): number =>
-    candidates.reduce((so, { panels }) => Math.min(so, pick(panels)), Infinity);
-  const panels = { value: least(({ value }) => value), atLeast: least(({ atLeast }) => atLeast) };
-  const jumps = yield* fewestJumps(order, candidates, panels.value);
-  return { ...jumps, panels };
+  const cheapest = candidates
+    .filter(({ sketch }) => sketch !== null)
+    .reduce<Candidate | null>((so, own) => (so && so.panels.value <= own.panels.value ? so : own), null);
+  const leastPanels = candidates.reduce((so, { panels }) => Math.min(so, panels.atLeast), Infinity);
+  if (!cheapest) return { sketch: order.sketch, leastPanels: Math.min(leastPanels, 0), leastJumps: 0 };
+  const { sketch, atLeast } = yield* fewestJumps(order, candidates, cheapest.panels.value);
+  return { sketch: sketch ?? cheapest.sketch ?? order.sketch, leastPanels, leastJumps: atLeast };
 }
 
 /** null: this choice takes more turns. */
-function* fewestPanels({ solver, turns }: RefineOrder, setting: Setting): Generator<number, Bound | null> {
+function* fewestPanels(
+  { solver, turns }: RefineOrder,
+  setting: Setting,
+): Generator<number, Candidate | null> {
   const first = yield* forwardAnswer(solver, setting, turns);
   if (!first.found && !mayDo(first, turns)) return null;
   const floor = solver.floor(setting).panels;
   const value = first.found?.counted.panels ?? Infinity;
-  if (value <= floor) return { value, atLeast: value };
-  if (!solver.hasReturns && first.found)
-    return { value, atLeast: Math.max(floor, panelsShown(first.bound, turns, value)) };
+  const { sketch = null } = first.found ?? {};
+  if (value <= floor) return { setting, sketch, panels: { value, atLeast: value } };
+  if (!solver.hasReturns) {
+    const atLeast = Math.max(floor, panelsShown(first.bound, turns, value));
+    return { setting, sketch, panels: { value, atLeast } };
+  }
   const limit = first.found ? limitOf(turns, value) : limitOf(turns);
   const back = yield* solver.solve(setting, { back: true, limit });
   const better = back.found?.counted.panels ?? value;
-  if (!Number.isFinite(better)) return null;
-  const shown = panelsShown(back.bound, turns, better);
-  return { value: better, atLeast: Math.max(floor, shown) };
+  const atLeast = Math.max(floor, panelsShown(back.bound, turns, better));
+  return { setting, sketch: back.found?.sketch ?? sketch, panels: { value: better, atLeast } };
 }
 
 /** Of plans with so many turns none has fewer panels. */
 function panelsShown(bound: number, turns: number, value: number): number {
   return bound >= turns * TURN
-    ? countedOf(Math.min(bound, numberOf({ turns, panels: value, jumps: 0 }))).panels
+    ? countedOf(Math.min(bound, numberOf({ turns, panels: Math.min(value, 1e4), jumps: 0 }))).panels
     : 0;
 }
 
@@ -101,7 +115,7 @@ function* fewestJumps(
   { solver, turns }: RefineOrder,
   candidates: readonly Candidate[],
   panels: number,
-): Generator<number, Omit<Refined, 'panels'>> {
+): Generator<number, { sketch: Sketch | null; atLeast: number }> {
   let found: Answer['found'] = null;
   let atLeast = Infinity;
   for (const { setting, panels: own } of candidates) {
@@ -114,11 +128,7 @@ function* fewestJumps(
     found = answer.found ?? found;
     atLeast = Math.min(atLeast, jumpsShown(answer.bound, turns, panels));
   }
-  if (!found) throw new Error('the plan that was found got lost');
-  return {
-    sketch: found.sketch,
-    jumps: { value: found.counted.jumps, atLeast: Math.min(atLeast, found.counted.jumps) },
-  };
+  return { sketch: found?.sketch ?? null, atLeast };
 }
 
 /** Leaves that go back may do with the same panels and fewer jumps. */
