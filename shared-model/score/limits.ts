@@ -18,6 +18,8 @@ export const MOST_BARS = 50_000;
 export const MOST_PLAYED_BARS = 100_000;
 /** D.C., D.S., Fine and their signs, each counted once however many parts print it. */
 export const MOST_JUMPS = 2000;
+/** Tempo marks of all parts. */
+export const MOST_TEMPOS = 200_000;
 export const MOST_REPEATS = 1000;
 /** Quarters in one bar. */
 export const LONGEST_BAR = 100_000;

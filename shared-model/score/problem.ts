@@ -11,7 +11,11 @@ export type Problem =
   | { readonly code: 'score.notMusicXml'; readonly root: string }
   | { readonly code: 'score.opus' }
   | { readonly code: 'score.noParts' | 'score.noBars' }
-  | { readonly code: 'score.tooLarge'; readonly what: 'parts' | 'bars' | 'jumps'; readonly most: number }
+  | {
+      readonly code: 'score.tooLarge';
+      readonly what: 'parts' | 'bars' | 'jumps' | 'tempo marks';
+      readonly most: number;
+    }
   | { readonly code: 'number.range' }
   | ({
       readonly code: 'value.bad';

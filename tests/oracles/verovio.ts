@@ -13,13 +13,10 @@ interface Toolkit {
   destroy(): void;
 }
 
-/** The package carries no types. */
 interface Verovio {
   readonly VerovioToolkit: new (module: unknown) => Toolkit;
   readonly enableLog?: (level: number, module: unknown) => void;
 }
-
-const MODULES = ['verovio/wasm', 'verovio/esm'] as const;
 
 export interface Played {
   readonly bars: number;
@@ -28,8 +25,10 @@ export interface Played {
 
 /** Reads a file's bytes; `expanded`: with its repeats and jumps carried out. */
 export async function verovioReader(): Promise<(bytes: Uint8Array, expanded: boolean) => Played> {
-  const { default: create } = (await import(MODULES[0] as string)) as { default: () => Promise<unknown> };
-  const { VerovioToolkit, enableLog } = (await import(MODULES[1] as string)) as Verovio;
+  // @ts-expect-error: the package carries no types.
+  const { default: create } = (await import('verovio/wasm')) as { default: () => Promise<unknown> };
+  // @ts-expect-error: the package carries no types.
+  const { VerovioToolkit, enableLog } = (await import('verovio/esm')) as Verovio;
   const module = await create();
   enableLog?.(0, module);
   return (bytes, expanded) => {

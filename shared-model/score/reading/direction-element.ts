@@ -1,6 +1,8 @@
 /** `<direction>` and `<sound>`: tempo, jumps, words, changes of instrument. */
 
 import { plus, ZERO, type Fraction } from '../fraction.ts';
+import { MOST_TEMPOS } from '../limits.ts';
+import { Refusal } from '../problem.ts';
 import type { JumpKind } from '../score.ts';
 import { children, mark, textOf, type Attributes, type Element } from '../xml/element.ts';
 import type { Context } from './context.ts';
@@ -100,14 +102,12 @@ function tell(said: Said, context: Context): void {
 
 function tellTempo({ sounds, metronomes }: Said, context: Context, at: Fraction): void {
   const { part, marks, where } = context;
-  const tempo = (given: string | number, source: 'sound' | 'metronome') =>
-    marks.tempos.push({
-      part: part.index,
-      bar: part.bar,
-      at,
-      quartersPerMinute: tempoOf(given, where),
-      source,
-    });
+  const tempo = (given: string | number, source: 'sound' | 'metronome') => {
+    if (marks.tempos.length >= MOST_TEMPOS)
+      throw new Refusal({ code: 'score.tooLarge', what: 'tempo marks', most: MOST_TEMPOS });
+    const quartersPerMinute = tempoOf(given, where);
+    marks.tempos.push({ part: part.index, bar: part.bar, at, quartersPerMinute, source });
+  };
   const told = sounds.flatMap((sound) => (sound['tempo'] === undefined ? [] : [sound['tempo']]));
   for (const given of told) tempo(given, 'sound');
   if (told.length > 0) return;

@@ -155,6 +155,7 @@ describe('within a moment', () => {
     ],
     ['a jump in every bar', many(50_000, () => sound('dacapo="yes"')), 'more than 2,000 jumps'],
     ['a jump in words in every bar', many(50_000, () => words('D.C.')), 'more than 2,000 jumps'],
+    ['tempo marks without end', inBar(sound('tempo="60"').repeat(200_001)), 'more than 200,000 tempo marks'],
     ['an ending in every bar', many(50_000, () => `${ending('1')}${END}`), null],
     [
       'a movement in every second bar',
