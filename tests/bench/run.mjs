@@ -19,6 +19,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const BENCHMARKS = {
   sightlines: async () => [join(here, 'sweep.c')],
   scores: async () => [],
+  planner: async () => [],
   booklets: async () => [],
   editor: async () => {
     const browser = findBrowser();
@@ -44,7 +45,7 @@ async function bundle() {
     configFile: false,
     root: here,
     logLevel: 'warn',
-    ssr: { noExternal: true, external: ['@playwright/test'] },
+    ssr: { noExternal: true, external: ['@playwright/test', 'highs'] },
     build: {
       ssr: true,
       outDir,
