@@ -10,18 +10,18 @@ import type { BindingKind } from '../bindings/binding.ts';
 import type { PlanSide, PlanStation } from '../planner/instance.ts';
 import { leafReach } from './leaf-reach.ts';
 
-/** Only stands that one of `readers` reads from. */
+/** Only stands that one of `readers` reads from; and only they turn: of others nobody knows when they are free. */
 export function stationsOf(
   document: Document,
   setup: Id<'setup'>,
   readers: ReadonlySet<string>,
 ): PlanStation[] {
-  const players = inSetup(document, setup, 'player');
+  const players = inSetup(document, setup, 'player').filter(({ id }) => readers.has(id));
   return inSetup(document, setup, 'stand')
     .filter(({ sides }) => sides.some(({ reader }) => reader !== null && readers.has(reader)))
     .map((stand, index): PlanStation => {
       const desks = desksOf(stand, floorHeightAt(document, setup, stand));
-      const [first, second] = desks.map((desk) => sideOf(desk, players, readers));
+      const [first, second] = desks.map((desk) => sideOf(desk, players));
       if (!first) throw new Error(`stand ${stand.id} has no side`);
       return {
         id: stand.id,
@@ -38,9 +38,9 @@ function bindingsFor({ form }: Stand): BindingKind[] {
   return form === 'backToBack' ? ['ridge'] : ['loose', 'book', 'concertina'];
 }
 
-function sideOf(desk: Desk, players: readonly Player[], readers: ReadonlySet<string>): PlanSide {
+function sideOf(desk: Desk, players: readonly Player[]): PlanSide {
   const { reader, pagesAcross } = desk.side;
-  const player = players.find(({ id }) => id === reader && readers.has(id));
+  const player = players.find(({ id }) => id === reader);
   return {
     reader: player?.id ?? null,
     width: Math.max(1, pagesAcross),

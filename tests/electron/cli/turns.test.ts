@@ -1,0 +1,116 @@
+/** `standlines turns` on documents and scores on disk. */
+
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import type { Document } from '#model/document/document.ts';
+import type { Music } from '#model/document/music.ts';
+import { writeDocument } from '#model/file-format/write.ts';
+import { commandLine } from '../../../electron/cli/command-line.ts';
+import { nodeFs } from '../../../electron/services/fs.ts';
+import { aDocument, aPlayer, aScore, aStand, MUSIC, SIDE } from '../../helpers/build.ts';
+import { temporaryFolder } from '../../helpers/folders.ts';
+
+const player = aPlayer({ name: 'Oboe' });
+const stand = aStand({ y: 1500, sides: [{ ...SIDE, reader: player.id, pagesAcross: 2 }] });
+/** Bars of 4 s; pages begin with bars 1, 2, 5 and 7; bars 3 and 4 are silent. */
+const music: Music = {
+  ...MUSIC,
+  bars: Array.from({ length: 8 }, (_, index) => ({ number: String(index + 1), ticks: 8 })),
+  order: [[0, 7]],
+  parts: [
+    {
+      ...MUSIC.parts[0]!,
+      silences: [
+        [2, 0, 8],
+        [3, 0, 8],
+      ],
+      pages: [0, 1, 4, 6].map((bar, index) => ({ page: index + 1, bar })),
+    },
+  ],
+};
+const withMusic = aDocument(player, stand, aScore({ players: [player.id], music }));
+const without = aDocument(player, stand);
+
+/** Six bars of 3/4 at 45 quarters a minute: 4 s each; the third and fourth are silent. */
+const SCORE = `<?xml version="1.0" encoding="UTF-8"?>
+<score-partwise version="4.0"><part-list><score-part id="P1"><part-name>Cornett</part-name></score-part></part-list>
+<part id="P1">${[1, 2, 3, 4, 5, 6].map(barOf).join('')}</part></score-partwise>`;
+
+function barOf(number: number): string {
+  const start = number === 1 ? '<attributes><divisions>1</divisions></attributes><sound tempo="45"/>' : '';
+  const what = number === 3 || number === 4 ? '<rest/>' : '<pitch><step>G</step><octave>4</octave></pitch>';
+  return `<measure number="${number}">${start}<note>${what}<duration>3</duration></note></measure>`;
+}
+
+async function run(document: Document, ...words: string[]) {
+  const folder = temporaryFolder();
+  const path = join(folder, 'concert.standlines');
+  writeFileSync(path, writeDocument(document));
+  writeFileSync(join(folder, 'cornett.musicxml'), SCORE);
+  const complaints: string[] = [];
+  let out = '';
+  const code = await commandLine(['turns', path, ...words.map((word) => word.replace('FOLDER', folder))], {
+    fs: nodeFs,
+    now: () => new Date('2027-02-13T12:00:00'),
+    state: folder,
+    print: (text) => (out += text),
+    complain: (line) => complaints.push(line),
+  });
+  return { code, out, complaints };
+}
+
+it('plans the turns of the music that is in the file', async () => {
+  const { code, out, complaints } = await run(withMusic);
+  expect(complaints).toEqual([]);
+  expect(code).toBe(0);
+  expect(out).toMatch(/^1 turn \(fewest possible\)$/m);
+  expect(out).toMatch(/Oboe \(player 1\)/);
+});
+
+it('gives the same as data, with the instance', async () => {
+  const { code, out } = await run(withMusic, '--json');
+  expect(code).toBe(0);
+  expect(JSON.parse(out)).toMatchObject({
+    labels: { 'player-1': 'Oboe (player 1)', 'stand-1': 'stand 1' },
+    instance: { players: [{ id: 'player-1', pages: 4 }] },
+    status: 'planned',
+    cost: { turns: 1, stations: 1 },
+    proof: { turns: { proved: true } },
+    plan: { turns: [{ player: 'player-1', station: 'stand-1' }] },
+  });
+});
+
+it('takes a score, players and pages from the command line', async () => {
+  const words = ['--score', 'FOLDER/cornett.musicxml', '--plays', 'Cornett=oboe', '--pages', 'cornett=1,2,5'];
+  const { code, out, complaints } = await run(without, ...words, '--json');
+  expect(complaints).toEqual([]);
+  expect(code).toBe(0);
+  const { plan, instance } = JSON.parse(out);
+  expect(instance.players[0].readings).toEqual([
+    { page: 1, from: 0, to: 4 },
+    { page: 2, from: 4, to: 16 },
+    { page: 3, from: 16, to: 24 },
+  ]);
+  // The only rest: bars 3 and 4, from 8 s to 16 s; page 3 has to be there a bar, 4 s, before it is read.
+  expect(plan.turns).toHaveLength(1);
+  expect(plan.turns[0].at).toBeGreaterThanOrEqual(8);
+  expect(plan.turns[0].at + plan.turns[0].seconds).toBeLessThanOrEqual(12);
+});
+
+it.each([
+  [without, [], /has no music yet/],
+  [without, ['--plays', 'Cornett=Oboe'], /has no music; give it with --score/],
+  [without, ['--score', 'FOLDER/nothing.mxl'], /nothing\.mxl/],
+  [withMusic, ['--plays', 'Oboe'], /is not of the form PART=/],
+  [withMusic, ['--plays', 'Tuba=Oboe'], /there is no part "Tuba"; there are "Oboe"/],
+  [withMusic, ['--plays', 'Oboe=Nobody'], /nobody is called "Nobody"; there are "Oboe"/],
+  [withMusic, ['--pages', 'Oboe=1,99'], /99/],
+  [withMusic, ['--pages', 'Oboe=1', '--pages', 'Oboe=2'], /names part "Oboe" twice/],
+] as const)('refuses in one line: %#', async (document, words, complaint) => {
+  const { code, out, complaints } = await run(document, ...words);
+  expect(code).toBe(2);
+  expect(out).toBe('');
+  expect(complaints).toHaveLength(1);
+  expect(complaints[0]).toMatch(complaint);
+});
