@@ -1,6 +1,7 @@
 /** The user's settings. */
 
 import { join } from 'node:path';
+import * as v from 'valibot';
 import { SETTINGS_SCHEMA } from '#contract/argument-schemas.ts';
 import type { Settings } from '#contract/contract.ts';
 import type { Fs } from './fs.ts';
@@ -13,8 +14,14 @@ export const DEFAULT_SETTINGS: Settings = {
   singleKeys: true,
 };
 
+/** Settings of older versions do not say all that there is to set. */
+const KEPT_SCHEMA = v.object({
+  ...SETTINGS_SCHEMA.entries,
+  singleKeys: v.optional(v.boolean(), DEFAULT_SETTINGS.singleKeys),
+});
+
 export async function readSettings(fs: Fs, state: string): Promise<Settings> {
-  return (await readOwnFile(fs, settingsPath(state), SETTINGS_SCHEMA)) ?? DEFAULT_SETTINGS;
+  return (await readOwnFile(fs, settingsPath(state), KEPT_SCHEMA)) ?? DEFAULT_SETTINGS;
 }
 
 export async function writeSettings(fs: Fs, state: string, settings: Settings): Promise<void> {
