@@ -8,6 +8,7 @@ import { faultOf } from '../services/faults.ts';
 import type { Fs } from '../services/fs.ts';
 import { openFile } from '../services/open-file.ts';
 import { isSameFile, savePrint } from './printed-file.ts';
+import { plannedBooklet } from './planned-booklet.ts';
 import { tellNotes, type Surroundings } from './surroundings.ts';
 import { onOneLine } from './terminal.ts';
 import { UsageError, type BookletOrder } from './usage.ts';
@@ -15,10 +16,9 @@ import { UsageError, type BookletOrder } from './usage.ts';
 /** Writes the whole PDF or nothing. Throws `UsageError`. */
 export async function booklet(order: BookletOrder, surroundings: Surroundings): Promise<number> {
   const { fs, now, print } = surroundings;
-  const path = resolve(order.file);
+  const { path, described, remarks } = await describedBy(order, fs);
   const out = resolve(order.out);
   const folder = dirname(path);
-  const described = await describedIn(fs, path);
   await refuseOverwriting(fs, out, [path, ...partPaths(described, folder)]);
   const { bytes, printed, sheets, notes } = await asUsage(path, async () =>
     renderBooklet(await jobFrom(described, { fs, folder, now: now() })),
@@ -27,8 +27,36 @@ export async function booklet(order: BookletOrder, surroundings: Surroundings): 
   const instructions = sheets - printed;
   const pages = `${printed} ${printed === 1 ? 'sheet' : 'sheets'} and ${instructions} of instructions`;
   print(`${onOneLine(`${order.out}: "${described.title}", ${pages}`)}\n`);
-  tellNotes([...notes, ...(warning ? [warning] : [])], surroundings);
+  tellNotes([...remarks, ...notes, ...(warning ? [warning] : [])], surroundings);
   return 0;
+}
+
+interface Described {
+  /** The file that was read; paths of PDFs start in its folder. */
+  readonly path: string;
+  readonly described: BookletDescription;
+  readonly remarks: readonly string[];
+}
+
+async function describedBy(order: BookletOrder, fs: Fs): Promise<Described> {
+  const path = resolve(order.file);
+  if (order.file === 'demo' || (await isConcert(fs, path))) return plannedBooklet(order, fs);
+  refuseOptions(order);
+  return { path, described: await describedIn(fs, path), remarks: [] };
+}
+
+/** Anything that does not say so is read as a description, which has the better words for what is wrong. */
+async function isConcert(fs: Fs, path: string): Promise<boolean> {
+  const { text } = await asUsage(path, () => openFile(fs, path));
+  return /"format"\s*:\s*"standlines"/.test(text.slice(0, 1000));
+}
+
+function refuseOptions({ file, setup, stand, paper, score, plays, pages, pdfs }: BookletOrder): void {
+  const isBare = [setup, stand, paper, score].every((said) => said === null);
+  if (isBare && plays.length + pages.length + pdfs.length === 0) return;
+  throw new UsageError(
+    `"${basename(file)}" is no concert; a description says all of the booklet: leave the options out`,
+  );
 }
 
 async function describedIn(fs: Fs, path: string): Promise<BookletDescription> {

@@ -11,13 +11,13 @@ import { problemSentence } from '#model/score/words/problem-sentence.ts';
 import { faultOf } from '../services/faults.ts';
 import type { Fs } from '../services/fs.ts';
 import { openScore } from '../services/score-file.ts';
-import { UsageError, type Said, type TurnsOrder } from './usage.ts';
+import { UsageError, type GivenMusic, type Said } from './usage.ts';
 
 /** Throws `UsageError`. */
 export async function givenScore(
   document: Document,
   setup: Setup,
-  { score, plays, pages }: TurnsOrder,
+  { score, plays, pages }: GivenMusic,
   fs: Fs,
 ): Promise<Document> {
   let given = score === null ? document : await withScore(document, setup, score, fs);
@@ -57,7 +57,11 @@ function withTypedPages(document: Document, setup: Setup, { part, value }: Said)
   return carriedOut(document, setScore(document, { setup: setup.id, music: outcome.value, source }));
 }
 
-function partNamed(document: Document, setup: Setup, part: string): { score: ScoreRecord; index: number } {
+export function partNamed(
+  document: Document,
+  setup: Setup,
+  part: string,
+): { score: ScoreRecord; index: number } {
   const score = scoreOf(document, setup.id);
   if (!score) throw new UsageError('this setup has no music; give it with --score');
   const index = score.music.parts.findIndex(

@@ -35,9 +35,13 @@ export const HELP = `Standlines without a window.
       --score  a MusicXML score to use instead of the music in FILE
       --plays  who plays a part, by the player's name or id; may be given for each part
       --pages  the bar that each page of a part begins with; may be given for each part
-  standlines booklet FILE --out FILE.pdf
-      Prints the booklet that FILE describes, a small JSON file: panels in strip order at true size, with
-      what is taped to what and when to turn, and how to put it together. DEVELOPERS.md describes FILE.
+  standlines booklet FILE --out FILE.pdf [--setup SETUP] [--stand STAND] [--paper A4|A3|Letter|Tabloid]
+                     [--score SCORE] [--plays PART=PLAYER] [--pages PART=1,38,77] [--pdf PART=FILE.pdf]
+      Prints a booklet: panels in strip order at true size, with what is taped to what and when to turn, and
+      how to put it together. FILE is a concert, whose turns are planned as turns does, or a small JSON file
+      that describes a booklet (DEVELOPERS.md says how); a description takes none of the options in brackets.
+      --stand  whose paper, by name, id or number; needed when the plan uses several
+      --pdf    a part's own pages; parts without have numbered blanks; may be given for each part
   standlines schema
       The JSON Schema of the file format.
   standlines help
@@ -77,20 +81,29 @@ export interface ScoreOrder {
   readonly order: string | null;
 }
 
-export interface BookletOrder {
+export interface BookletOrder extends GivenMusic {
   readonly verb: 'booklet';
   readonly file: string;
   readonly out: string;
+  readonly setup: string | null;
+  readonly stand: string | null;
+  /** Null: the usual one for the concert's units. */
+  readonly paper: PlotOptions['paper'] | null;
+  readonly pdfs: readonly Said[];
 }
 
-export interface TurnsOrder {
+/** Music said on the command line. */
+export interface GivenMusic {
+  readonly score: string | null;
+  readonly plays: readonly Said[];
+  readonly pages: readonly Said[];
+}
+
+export interface TurnsOrder extends GivenMusic {
   readonly verb: 'turns';
   readonly file: string;
   readonly setup: string | null;
   readonly json: boolean;
-  readonly score: string | null;
-  readonly plays: readonly Said[];
-  readonly pages: readonly Said[];
 }
 
 /** What was said of a part. */
@@ -211,6 +224,12 @@ function turnsOrder(words: readonly string[]): Order {
     file: oneFile('turns', positionals),
     setup: textOf(values['setup']),
     json: values['json'] === true,
+    ...givenMusic(values),
+  };
+}
+
+function givenMusic(values: Readonly<Record<string, unknown>>): GivenMusic {
+  return {
     score: textOf(values['score']),
     plays: saidOf('--plays', values['plays']),
     pages: saidOf('--pages', values['pages']),
@@ -231,10 +250,31 @@ function saidOf(option: string, given: unknown): Said[] {
 }
 
 function bookletOrder(words: readonly string[]): Order {
-  const { values, positionals } = parsed(words, { out: { type: 'string' }, help: { type: 'boolean' } });
+  const text = { type: 'string' } as const;
+  const several = { type: 'string', multiple: true } as const;
+  const { values, positionals } = parsed(words, {
+    out: text,
+    setup: text,
+    stand: text,
+    paper: text,
+    score: text,
+    plays: several,
+    pages: several,
+    pdf: several,
+    help: { type: 'boolean' },
+  });
   if (values['help']) return { verb: 'help' };
   const out = pdfOut('booklet', textOf(values['out']));
-  return { verb: 'booklet', file: oneFile('booklet', positionals, 'a FILE'), out };
+  return {
+    verb: 'booklet',
+    file: oneFile('booklet', positionals),
+    out,
+    setup: textOf(values['setup']),
+    stand: textOf(values['stand']),
+    paper: paperOf(textOf(values['paper'])),
+    pdfs: saidOf('--pdf', values['pdf']),
+    ...givenMusic(values),
+  };
 }
 
 function pdfOut(verb: string, out: string | null): string {

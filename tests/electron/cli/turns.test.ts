@@ -1,4 +1,4 @@
-/** `standlines turns` on documents and scores on disk. */
+/** `standlines turns`, and booklets from its plans, on documents and scores on disk. */
 
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -43,14 +43,16 @@ function barOf(number: number): string {
   return `<measure number="${number}">${start}<note>${what}<duration>3</duration></note></measure>`;
 }
 
-async function run(document: Document, ...words: string[]) {
+const run = (document: Document, ...words: string[]) => runVerb('turns', document, ...words);
+
+async function runVerb(verb: string, document: Document, ...words: string[]) {
   const folder = temporaryFolder();
   const path = join(folder, 'concert.standlines');
   writeFileSync(path, writeDocument(document));
   writeFileSync(join(folder, 'cornett.musicxml'), SCORE);
   const complaints: string[] = [];
   let out = '';
-  const code = await commandLine(['turns', path, ...words.map((word) => word.replace('FOLDER', folder))], {
+  const code = await commandLine([verb, path, ...words.map((word) => word.replace('FOLDER', folder))], {
     fs: nodeFs,
     now: () => new Date('2027-02-13T12:00:00'),
     state: folder,
@@ -113,4 +115,43 @@ it.each([
   expect(out).toBe('');
   expect(complaints).toHaveLength(1);
   expect(complaints[0]).toMatch(complaint);
+});
+
+it('prints the paper of the plan: both sides of the two leaves of a book, with its cue', async () => {
+  const { code, out, complaints } = await runVerb('booklet', withMusic, '--out', 'FOLDER/book.pdf');
+  expect(complaints).toEqual([]);
+  expect(code).toBe(0);
+  expect(out).toMatch(/book\.pdf: ".+: stand 1", \d+ sheets and \d+ of instructions/);
+});
+
+it('asks whose paper when the plan uses several stands', async () => {
+  const second = aPlayer({ id: 'player-2', name: 'Harp', x: 2000 });
+  const theirs = aStand({
+    id: 'stand-2',
+    x: 2000,
+    y: 1500,
+    sides: [{ ...stand.sides[0], reader: second.id }],
+  });
+  const both = { ...music, parts: [music.parts[0]!, { ...music.parts[0]!, id: 'P2', name: 'Harp' }] };
+  const players = [player.id, second.id];
+  const document = aDocument(player, second, stand, theirs, aScore({ players, music: both }));
+  const out = ['--out', 'FOLDER/a.pdf'];
+  const asked = await runVerb('booklet', document, ...out);
+  expect(asked).toMatchObject({
+    code: 2,
+    complaints: [expect.stringMatching(/the plan uses "stand 1", "stand 2"/)],
+  });
+  const wrong = await runVerb('booklet', document, ...out, '--stand', 'stand 7');
+  expect(wrong).toMatchObject({ code: 2, complaints: [expect.stringMatching(/no paper on "stand 7"/)] });
+  expect(await runVerb('booklet', document, ...out, '--stand', '2', '--paper', 'A3')).toMatchObject({
+    code: 0,
+  });
+});
+
+it('needs the part that a PDF is said to be', async () => {
+  const words = ['--out', 'FOLDER/a.pdf', '--pdf', 'Tuba=FOLDER/tuba.pdf'];
+  expect(await runVerb('booklet', withMusic, ...words)).toMatchObject({
+    code: 2,
+    complaints: [expect.stringMatching(/there is no part "Tuba"/)],
+  });
 });

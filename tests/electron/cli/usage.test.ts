@@ -27,6 +27,17 @@ it.each([
   ],
   ['plot demo --out a.pdf --scale 100', { options: { paper: null, orientation: 'auto', scale: 100 } }],
   ['check -- -odd.standlines', { file: '-odd.standlines' }],
+  [
+    'turns demo --plays Oboe=Ann --plays Harp=Bo --pages Oboe=1,9',
+    {
+      verb: 'turns',
+      plays: [
+        { part: 'Oboe', value: 'Ann' },
+        { part: 'Harp', value: 'Bo' },
+      ],
+      pages: [{ part: 'Oboe', value: '1,9' }],
+    },
+  ],
   ['booklet a.json --out a.pdf', { verb: 'booklet', file: 'a.json', out: 'a.pdf' }],
   ['schema', { verb: 'schema' }],
   ['help', { verb: 'help' }],
@@ -57,6 +68,9 @@ it.each([
   ['booklet a.json', 'booklet needs --out'],
   ['booklet --out a.pdf', 'booklet needs a FILE'],
   ['booklet a.json --out a.txt', 'does not end in .pdf'],
+  ['booklet demo --out a.pdf --pdf Oboe', '--pdf "Oboe" is not of the form PART='],
+  ['booklet demo --out a.pdf --paper A9', '--paper "A9" is not one of'],
+  ['turns', 'turns needs a FILE'],
   ['schema x', 'schema takes nothing more'],
   ['plot demo --out a.pdf --scale 1:50 --scale 1:100', '--scale is given twice'],
   ['check demo --setup 1 --setup=2', '--setup is given twice'],
