@@ -1,6 +1,7 @@
 /** A suggested change in words: "Move stand 3 by 120 mm towards stage left". */
 
-import type { ItemChange, RemedyChange } from '#model/checks/finding.ts';
+import type { Finding, ItemChange, Remedy, RemedyChange } from '#model/checks/finding.ts';
+import { isTried } from '#model/checks/remedy.ts';
 import { formatLength, type Units } from '#model/document/measures.ts';
 import { text } from './text.ts';
 
@@ -17,6 +18,13 @@ export function remedyWords(remedy: RemedyChange, nameOf: (id: string) => string
     case 'turn':
       return words.turn(nameOf(remedy.item), Math.abs(Math.round(remedy.by)), sideWords(remedy.by));
   }
+}
+
+/** Said of a finding with no remedy beside it; null: nothing, because nothing is tried, or something was found. */
+export function noRemedyWords({ code }: Finding, remedies: readonly Remedy[] | undefined): string | null {
+  if (!isTried(code)) return null;
+  if (!remedies) return text.findings.looking;
+  return remedies.length === 0 ? text.findings.noRemedy : null;
 }
 
 function lowerWords({ item, by }: ItemChange, nameOf: (id: string) => string, units: Units): string {

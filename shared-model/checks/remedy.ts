@@ -29,6 +29,11 @@ const SOLVERS: Partial<Readonly<Record<FindingCode, (task: Task) => Remedy[]>>> 
   'room.turning': wheelchairRemedies,
 };
 
+/** Whether changes are tried against findings of this code at all: of the others nothing is known. */
+export function isTried(code: FindingCode): boolean {
+  return code in SOLVERS;
+}
+
 /**
  * The smallest change of each kind that clears the finding, best first; empty when none of those tried does. Amounts
  * are round (5 mm of height, 10 mm on plan, 1 degree) and the next smaller one does not do. The building, levels and
