@@ -20,6 +20,8 @@ import { drawRowFigures } from './section/row-table.ts';
 import { drawThing } from './section/things.ts';
 
 export { sectionSource } from './section/context.ts';
+export { clearanceWords } from './section/clearance-words.ts';
+export { sectionRows, type BlockFigures } from './section/row-figures.ts';
 export type { SectionCut, SectionPlacement, SectionRequest, SectionSource } from './section/context.ts';
 
 /** In mm on the page. Empty when the seat or the player that the section asks for is not there. */

@@ -264,7 +264,11 @@ test('the section shows the house from the side and follows every change', async
   await editor.field('Lip above the floor').fill('1200');
   await page.keyboard.press('Enter');
   await expect.poll(picture).not.toBe(before);
+  const rows = section.getByRole('group', { name: 'C-values row by row' });
+  const away = rows.getByRole('row', { name: /^A / }).first().getByRole('cell').first();
+  const toEdge = await away.innerText();
   await section.getByLabel('Lines of sight to').selectOption('Viola (player 2)');
+  await expect(away).not.toHaveText(toEdge);
   await expect(drawn).toHaveAccessibleName(/to Viola/);
   await section.getByRole('button', { name: 'Close the section' }).click();
   await expect(section).toHaveCount(0);

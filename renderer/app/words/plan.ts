@@ -1,5 +1,6 @@
 /** The plan and what belongs to it: section, house, what is seen from a place. */
 
+import type { Units } from '#model/document/measures.ts';
 import { counted, percent, places, points } from './counting.ts';
 
 export const planWords = {
@@ -37,6 +38,24 @@ export const planWords = {
     described: (focus: string) => `The house from the side, with the line of sight of every row to ${focus}`,
     noRoom: 'There is no room here for a section of this house.',
     close: 'Close the section',
+    rows: {
+      label: 'C-values row by row',
+      row: 'Row',
+      away: 'Away',
+      awayHelp: 'From the eyes of the row to what is looked at, measured level',
+      clearance: (units: Units) => `C, ${units === 'metric' ? 'mm' : 'in'}`,
+      overNext: 'next',
+      overNextHelp: 'C over the eyes of the next row in front',
+      overInLine: 'in line',
+      overInLineHelp: 'C over the nearest head in line: the one that counts where rows are staggered',
+      step: 'Step',
+      stepHelp: 'How much higher these eyes are than those of the next row in front',
+      needed: 'Step for a C of',
+      neededHelp: (clearance: string) =>
+        `The step that would give a C of ${clearance} over the head in line, the rows in front as they are`,
+      sees: 'The row sees',
+      notDrawn: (name: string) => `${name}, not on this cut: along its own middle`,
+    },
   },
 
   house: {

@@ -38,6 +38,8 @@ export interface SectionRequest {
   readonly palette: Palette;
   readonly measure: MeasureText;
   readonly units: Units;
+  /** The figures of the rows are told beside the drawing, which then has only the rows' names and discs. */
+  readonly figuresBeside?: boolean;
 }
 
 /** Where it goes on the page. */
@@ -101,6 +103,8 @@ export interface SectionContext extends SectionSource, SectionPlacement {
 
 export interface NamedRake extends BlockRake {
   readonly name: string;
+  /** All that it stands for. */
+  readonly blocks: readonly Id<'seatBlock'>[];
 }
 
 /** Beside the centre line, and beside a line through a seat: about what such a line passes near. */
@@ -109,14 +113,9 @@ const STRIP = { centre: 1000, seat: 500 } as const;
 /** Null when the seat or the player of the cut, or the player of the focus, is not there. */
 export function sectionSource(request: SectionRequest): SectionSource | null {
   const { document, setup, cut, focus } = request;
-  const plane = planeOfCut(request);
-  const scene = sceneWithoutHeads(document, setup);
-  if (!plane || (focus.kind === 'player' && !scene.targets.some(({ id }) => id === focus.player)))
-    return null;
-  const rakes = withoutDoubles(
-    document,
-    rakesOnPlane(document, scene, { plane, focus, beside: cut.through === 'centre' }),
-  );
+  const cutHouse = houseOnCut(request);
+  if (!cutHouse) return null;
+  const { plane, scene, rakes } = cutHouse;
   const strip = STRIP[cut.through];
   const places = shownPlaces(document, plane, strip);
   const lines = sightLines(request, { plane, scene, rakes, places });
@@ -140,13 +139,26 @@ export function sectionSource(request: SectionRequest): SectionSource | null {
   };
 }
 
+/** The rakes that a section shows; null as above. */
+export function houseOnCut(request: HouseCut): Pick<SectionSource, 'plane' | 'scene' | 'rakes'> | null {
+  const { document, setup, cut, focus } = request;
+  const plane = planeOfCut(request);
+  const scene = sceneWithoutHeads(document, setup);
+  if (!plane || (focus.kind === 'player' && !scene.targets.some(({ id }) => id === focus.player)))
+    return null;
+  const view = { plane, focus, beside: cut.through === 'centre' };
+  return { plane, scene, rakes: withoutDoubles(document, rakesOnPlane(document, scene, view)) };
+}
+
+export type HouseCut = Pick<SectionRequest, 'document' | 'setup' | 'cut' | 'focus'>;
+
 export function placedSection(source: SectionSource, placement: SectionPlacement): SectionContext {
   const { scale, origin } = placement;
   const toPage = { a: 1 / scale, b: 0, c: 0, d: -1 / scale, e: origin.x, f: origin.y };
   return { ...source, ...placement, toPage };
 }
 
-function planeOfCut(request: SectionRequest): SightPlane | null {
+function planeOfCut(request: HouseCut): SightPlane | null {
   const { document, setup, cut } = request;
   if (cut.through === 'centre') return CENTRE_PLANE;
   const seat = chosenPlace(request);
@@ -162,7 +174,12 @@ function withoutDoubles(document: Document, rakes: readonly BlockRake[]): NamedR
     const name = oneLine(find(document, rake.block)?.name ?? '');
     const look = rake.rows.map(({ out, eyeZ }) => `${Math.round(out)} ${Math.round(eyeZ)}`).join();
     const known = looks.get(look);
-    looks.set(look, known ? { ...known, name: `${known.name} · ${name}` } : { ...rake, name });
+    looks.set(
+      look,
+      known
+        ? { ...known, name: `${known.name} · ${name}`, blocks: [...known.blocks, rake.block] }
+        : { ...rake, name, blocks: [rake.block] },
+    );
   }
   return [...looks.values()];
 }
@@ -206,7 +223,7 @@ function eyeOfPlace({ out, floorZ, eyeZ }: ShownPlace, rows: readonly RakeRow[])
   return { out, z: eyeZ, looks: 1, inLine };
 }
 
-function chosenPlace({ document, cut }: SectionRequest): HousePlace | undefined {
+function chosenPlace({ document, cut }: HouseCut): HousePlace | undefined {
   return cut.through === 'seat' ? housePlaces(document).find(({ id }) => id === cut.seat) : undefined;
 }
 

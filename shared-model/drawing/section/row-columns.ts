@@ -59,7 +59,8 @@ export function tableHeight({ lines, figureHeight, named }: Columns): number {
   return (named ? LINE + AIR : 0) + LINE + lines.length * figureHeight + 2 * DISC + AIR;
 }
 
-function figureLines({ rakes, units }: SectionContext): FigureLine[] {
+function figureLines({ rakes, units, figuresBeside }: SectionContext): FigureLine[] {
+  if (figuresBeside) return [];
   const unit = units === 'metric' ? 'mm' : 'in';
   const figure = (clearance: Millimetres | undefined): string =>
     clearance === undefined ? NONE : clearanceWords(clearance, units);

@@ -1,14 +1,10 @@
 /** The C-values row by row with what they are computed from, as a table. */
 
-import { clearanceWords } from '../section/clearance-words.ts';
-import {
-  CLEARANCE_BANDS,
-  NAMED_CLEARANCES,
-  type RowClearance,
-} from '../../checks/sightlines/rake-clearance.ts';
-import { rakeFigures, type BlockRake, type RakeRow } from '../../checks/sightlines/rake.ts';
+import { NAMED_CLEARANCES } from '../../checks/sightlines/rake-clearance.ts';
+import { rakeFigures, type BlockRake } from '../../checks/sightlines/rake.ts';
 import { find } from '../../document/document.ts';
-import { formatBare, formatLength, type Units } from '../../document/measures.ts';
+import { formatLength, type Units } from '../../document/measures.ts';
+import { rowFigures, type RowFigures } from '../section/row-figures.ts';
 import { oneLine } from '../text.ts';
 import type { PlotSheetRequest } from './request.ts';
 import type { Column, Table } from './table.ts';
@@ -19,7 +15,9 @@ export function rakeTable({ document, setup, units }: PlotSheetRequest): Table {
   const nameOf = ({ block }: BlockRake): string =>
     rakes.length > 1 ? `${oneLine(find(document, block)?.name ?? '')} ` : '';
   const rows = rakes.flatMap((rake) =>
-    rake.rows.flatMap((row) => (row.oneRow ? [cellsOf(nameOf(rake), row, row.oneRow, units)] : [])),
+    rake.rows
+      .filter(({ oneRow }) => oneRow !== null)
+      .map((row) => cellsOf(nameOf(rake), rowFigures(row, rake.focus, units))),
   );
   return { columns: columnsOf(units), rows };
 }
@@ -40,20 +38,17 @@ function columnsOf(units: Units): Column[] {
   ];
 }
 
-function cellsOf(block: string, row: RakeRow, next: RowClearance, units: Units): string[] {
+function cellsOf(block: string, { row, ...told }: RowFigures): string[] {
   return [
-    `${block}${row.name}`,
-    ...[next.distance, next.height, next.riser, next.rowDepth].map((length) => formatBare(length, units)),
-    clearanceWords(next.clearance, units),
-    row.inLine?.over ?? '',
-    row.inLine ? clearanceWords(row.inLine.clearance, units) : '',
-    ...neededSteps(row, next, units),
-    row.level === null ? 'between the heads of the next row' : CLEARANCE_BANDS[row.level].words,
+    `${block}${row}`,
+    told.rowAhead,
+    told.height,
+    told.step,
+    told.rowDepth,
+    told.overNext,
+    told.inLine,
+    told.overInLine,
+    ...told.needed,
+    told.sees,
   ];
-}
-
-/** How high the step up to this row would have to be, the rows before it as they are: beside N, so that they compare. */
-function neededSteps({ inLine }: RakeRow, next: RowClearance, units: Units): string[] {
-  if (!inLine) return NAMED_CLEARANCES.map(() => '');
-  return inLine.needed.map(({ riser }) => formatBare(next.riser + (riser - inLine.riser), units));
 }
