@@ -15,7 +15,8 @@ const recordId = v.pipe(v.string(), v.regex(/^[A-Za-z][A-Za-z0-9_-]{0,63}$/));
 const fileName = v.pipe(v.string(), v.minLength(1), v.maxLength(1024));
 const text = v.pipe(v.string(), v.maxLength(LONGEST_TEXT));
 const hash = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/));
-const fileType = v.picklist(['standlines', 'pdf']);
+const savedType = v.picklist(['standlines', 'pdf']);
+const fileType = v.picklist(['standlines', 'pdf', 'score']);
 
 const saveRequest = v.strictObject({
   handle,
@@ -36,8 +37,7 @@ const settings = v.strictObject({
   theme: v.picklist(['system', 'light', 'dark']),
   units: v.picklist(['document', 'metric', 'imperial']),
   paper: v.nullable(v.pipe(v.string(), v.maxLength(32))),
-  // Settings of older versions do not say.
-  singleKeys: v.optional(v.boolean(), true),
+  singleKeys: v.boolean(),
 });
 
 const plotRequest = v.strictObject({
@@ -55,11 +55,12 @@ export const SETTINGS_SCHEMA = settings;
 export const ARGUMENT_SCHEMAS = {
   'app.hello': v.strictTuple([]),
   'files.askOpen': v.strictTuple([fileType]),
-  'files.askSave': v.strictTuple([fileName, fileType]),
+  'files.askSave': v.strictTuple([fileName, savedType]),
   'files.list': v.strictTuple([v.nullable(handle)]),
   'files.inFolder': v.strictTuple([handle, fileName]),
   'files.read': v.strictTuple([handle]),
   'files.save': v.strictTuple([saveRequest]),
+  'score.read': v.strictTuple([handle, v.nullable(fileName)]),
   'files.demo': v.strictTuple([]),
   'recent.list': v.strictTuple([]),
   'recent.clear': v.strictTuple([]),

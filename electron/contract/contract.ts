@@ -4,6 +4,8 @@
  * failure is a value.
  */
 
+import type { Music } from '#model/document/music.ts';
+
 export type Result<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: Fault };
 
@@ -74,7 +76,20 @@ export interface FolderListing {
   readonly entries: readonly FolderEntry[];
 }
 
-export type FileType = 'standlines' | 'pdf';
+export type FileType = 'standlines' | 'pdf' | 'score';
+
+/** Scores are only read. */
+export type SavedType = Exclude<FileType, 'score'>;
+
+/** A score as music; its file is not needed any more. */
+export interface ScoreFile {
+  readonly name: string;
+  readonly music: Music;
+  /** The file inside a compressed score that was read; null: it is not compressed. */
+  readonly root: string | null;
+  /** All scores that a compressed file holds, this one included; empty for any other. */
+  readonly roots: readonly string[];
+}
 
 export interface RecentFile {
   readonly handle: Handle;
@@ -136,13 +151,15 @@ export interface PlotOptions {
 export interface Contract {
   'app.hello': () => Result<Hello>;
   'files.askOpen': (type: FileType) => Result<Handle | null>;
-  'files.askSave': (suggestedName: string, type: FileType) => Result<Handle | null>;
+  'files.askSave': (suggestedName: string, type: SavedType) => Result<Handle | null>;
   /** Null: the folder last used, or the user's documents. */
   'files.list': (folder: Handle | null) => Result<FolderListing>;
   /** A handle for a (perhaps not yet existing) file in a folder. */
   'files.inFolder': (folder: Handle, name: string) => Result<{ handle: Handle; exists: boolean }>;
   'files.read': (handle: Handle) => Result<FileText>;
   'files.save': (request: SaveRequest) => Result<Saved>;
+  /** `root` chooses among several scores of a compressed file, the first for null. */
+  'score.read': (handle: Handle, root: string | null) => Result<ScoreFile>;
   'files.demo': () => Result<{ name: string; text: string }>;
   'recent.list': () => Result<readonly RecentFile[]>;
   'recent.clear': () => Result<null>;

@@ -7,6 +7,7 @@ import type { Dialogs } from '../services/handlers.ts';
 const FILTERS: Readonly<Record<FileType, FileFilter>> = {
   standlines: { name: 'Standlines concert', extensions: ['standlines'] },
   pdf: { name: 'PDF', extensions: ['pdf'] },
+  score: { name: 'MusicXML', extensions: ['musicxml', 'xml', 'mxl'] },
 };
 
 export function dialogsOver(window: BrowserWindow): Dialogs {

@@ -2,15 +2,15 @@
 
 import { homedir } from 'node:os';
 import { basename, dirname, extname, join, parse } from 'node:path';
-import type { FileType, FolderEntry, FolderListing } from '#contract/contract.ts';
+import type { FolderEntry, FolderListing, SavedType } from '#contract/contract.ts';
 import { FaultError } from './faults.ts';
 import type { Fs } from './fs.ts';
 import type { Handles } from './handles.ts';
 
-const SHOWN_ENDINGS: readonly string[] = ['.standlines', '.pdf'];
+const SHOWN_ENDINGS: readonly string[] = ['.standlines', '.pdf', '.musicxml', '.xml', '.mxl'];
 const MOST_ENTRIES = 2_000;
 
-/** Folders, documents and prints of a folder, each with a handle; hidden ones left out. */
+/** Folders, documents, prints and scores of a folder, each with a handle; hidden ones left out. */
 export async function listFolder(fs: Fs, handles: Handles, path: string): Promise<FolderListing> {
   const folder = await fs.realpath(path);
   const names = (await fs.readdir(folder)).filter((name) => !name.startsWith('.')).sort(inNaturalOrder);
@@ -74,11 +74,11 @@ function whatIsWrong(name: string): string | null {
 }
 
 /** Documents are saved as documents and prints as prints, so that no other file of the user is ever replaced. */
-export function checkEnding(path: string, type: FileType): void {
+export function checkEnding(path: string, type: SavedType): void {
   if (extname(path).toLowerCase() === `.${type}`) return;
   throw new FaultError('file.wrongEnding', `Give the file a name that ends in ".${type}".`);
 }
 
-export function withEnding(path: string, type: FileType): string {
+export function withEnding(path: string, type: SavedType): string {
   return extname(path).toLowerCase() === `.${type}` ? path : `${path}.${type}`;
 }

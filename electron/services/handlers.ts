@@ -1,7 +1,15 @@
 /** The whole contract, once for both shells. What differs between them is handed in. */
 
 import { basename, dirname, join } from 'node:path';
-import type { FileType, Handle, Handlers, Hello, PlotRequest, Result } from '#contract/contract.ts';
+import type {
+  FileType,
+  Handle,
+  Handlers,
+  Hello,
+  PlotRequest,
+  Result,
+  SavedType,
+} from '#contract/contract.ts';
 import { fault, ok } from '#contract/result.ts';
 import { settled } from './faults.ts';
 import { checkFileName, listFolder, startFolder, withEnding } from './folders.ts';
@@ -12,13 +20,14 @@ import type { Plot } from './plot.ts';
 import { version } from './program.ts';
 import { clearRecent, recentFiles } from './recent-files.ts';
 import type { Recovery } from './recovery.ts';
+import { openScore } from './score-file.ts';
 import { readSettings, writeSettings } from './settings.ts';
 import type { UserFiles } from './user-files.ts';
 
 /** The system's file dialogs; each answers with a path, or null when the user changed his mind. */
 export interface Dialogs {
   askOpen(type: FileType): Promise<string | null>;
-  askSave(suggestedName: string, type: FileType): Promise<string | null>;
+  askSave(suggestedName: string, type: SavedType): Promise<string | null>;
 }
 
 /** What every window of a running program shares. */
@@ -50,6 +59,7 @@ export function createHandlers(services: Services, window: WindowShell): Handler
     ...dialogHandlers(services, window),
     ...folderHandlers(services),
     ...fileHandlers(services),
+    ...scoreHandlers(services),
     ...recoveryHandlers(services),
     ...settingsHandlers(services),
     ...plotHandlers(services),
@@ -111,6 +121,16 @@ function fileHandlers(
         })),
       ),
     'recent.clear': () => settled(state, () => clearRecent(fs, state).then(() => null)),
+  };
+}
+
+function scoreHandlers({ fs, handles }: Services): Pick<Handlers, 'score.read'> {
+  return {
+    'score.read': (handle, root) =>
+      settledAt(handles, handle, async (path) => {
+        const { music, ...file } = await openScore(fs, path, { root, repeatsAfterJump: false });
+        return { name: basename(path), music, root: file.root, roots: file.roots };
+      }),
   };
 }
 

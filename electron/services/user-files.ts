@@ -1,7 +1,7 @@
 /** The user's own files by handle: read, saved in order, and remembered for "open recent". */
 
 import { basename, dirname } from 'node:path';
-import type { FileText, FileType, Handle, SaveRequest, Saved } from '#contract/contract.ts';
+import type { FileText, Handle, SaveRequest, Saved, SavedType } from '#contract/contract.ts';
 import { readDocument } from '#model/file-format/read.ts';
 import { FaultError } from './faults.ts';
 import { checkEnding } from './folders.ts';
@@ -33,7 +33,7 @@ interface Surroundings {
 interface Writing {
   readonly handle: Handle;
   readonly bytes: Uint8Array;
-  readonly type: FileType;
+  readonly type: SavedType;
   readonly expectedHash: string | null;
   readonly replace: boolean;
 }

@@ -17,6 +17,8 @@ import { commandWords } from './command-words.ts';
 import * as looking from './looking.ts';
 import * as filing from './filing.ts';
 import { removeFrom } from './removing.ts';
+import { showMusic } from './music/giving-music.ts';
+import { toggleTurns } from './turns/showing-turns.ts';
 import { askForSetupName, addSetupCopy, addEmptySetup } from './setup-actions.ts';
 import { STEPS, type Steps } from './steps.ts';
 
@@ -377,6 +379,8 @@ export const ACTIONS: readonly Action[] = [
     keys: ['Mod+PageUp', 'Alt+ArrowLeft'],
     run: (e) => looking.showSetupBeside(e, -1),
   }),
+  action({ id: 'setup.music', words: text.music.action, run: showMusic }),
+  action({ id: 'setup.turns', words: text.turns.action, run: toggleTurns }),
   action({ id: 'setup.add', words: w.setupAdd, run: addEmptySetup }),
   action({ id: 'setup.copy', words: w.setupCopy, run: addSetupCopy }),
   action({ id: 'setup.rename', words: w.setupRename, run: askForSetupName }),

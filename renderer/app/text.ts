@@ -4,8 +4,10 @@ import { counted, percent } from './words/counting.ts';
 import { dialogsWords } from './words/dialogs.ts';
 import { findingsWords } from './words/findings.ts';
 import { formsWords } from './words/forms.ts';
+import { musicWords } from './words/music.ts';
 import { guides, kinds, kindsMany, shelves } from './words/names.ts';
 import { planWords } from './words/plan.ts';
+import { turnsWords } from './words/turns.ts';
 import { windowWords } from './words/window.ts';
 
 const english = {
@@ -26,6 +28,8 @@ const english = {
   ...planWords,
   ...findingsWords,
   ...formsWords,
+  ...musicWords,
+  ...turnsWords,
   ...dialogsWords,
 } as const;
 

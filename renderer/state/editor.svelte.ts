@@ -27,6 +27,7 @@ import {
 } from './remarks.ts';
 import { refusalWords } from './refusal-words.ts';
 import { Session } from './session.svelte.ts';
+import { TurnPlans } from './turn-plans.svelte.ts';
 import { View } from './view.svelte.ts';
 
 export interface Beginning {
@@ -44,6 +45,7 @@ export class Editor {
   readonly view = new View();
   readonly checks = new Checks();
   readonly drawings = new Drawings();
+  readonly turnPlans = new TurnPlans();
   readonly questions = new Questions();
   readonly desk: FileDesk;
   readonly keeper: WorkKeeper;

@@ -26,6 +26,13 @@ export interface Dialogs {
   print: { readonly about: null; readonly answer: null };
   commands: { readonly about: null; readonly answer: null };
   concert: { readonly about: null; readonly answer: null };
+  /** Of the setup in view. */
+  music: { readonly about: null; readonly answer: null };
+  /** Which of several scores in one file; the answer is one of `roots`. */
+  scoreChoice: {
+    readonly about: { readonly name: string; readonly roots: readonly string[] };
+    readonly answer: string;
+  };
   seen: { readonly about: { readonly from: Onlooker }; readonly answer: null };
 }
 

@@ -39,8 +39,31 @@ export class View {
   reach = $state(false);
   routes = $state(false);
 
-  /** The section under the plan. */
-  section = $state(false);
+  #below: 'section' | 'turns' | null = $state(null);
+
+  /** The section under the plan; it and the page turns take each other's place. */
+  get section(): boolean {
+    return this.#below === 'section';
+  }
+
+  set section(shown: boolean) {
+    this.#show('section', shown);
+  }
+
+  /** The page turns under the plan. */
+  get turns(): boolean {
+    return this.#below === 'turns';
+  }
+
+  set turns(shown: boolean) {
+    this.#show('turns', shown);
+  }
+
+  #show(what: 'section' | 'turns', shown: boolean): void {
+    if (shown) this.#below = what;
+    else if (this.#below === what) this.#below = null;
+  }
+
   /** The player whom the section through the place looked into goes to; null: it is on the centre line. */
   sectionCut: string | null = $state(null);
   /** The player to whom the lines of sight lead; null: to the edge of the platform. */

@@ -35,7 +35,7 @@ export const dialogsWords = {
       sure: 'Really throw away?',
     },
     place: {
-      openTitle: 'Open a concert',
+      openTitles: { standlines: 'Open a concert', pdf: 'Open a PDF', score: 'Open a score' },
       saveTitle: 'Save the concert',
       pdfTitle: 'Save the plot as PDF',
       up: 'Folder above',

@@ -5,7 +5,7 @@ import { severities } from './names.ts';
 
 export const findingsWords = {
   figures: {
-    title: 'Reading and seeing each other',
+    title: 'Reading, turning and seeing each other',
     pages: (stand: string) => `Pages on ${stand}`,
     distance: (nearest: string, farthest: string) =>
       nearest === farthest ? `${nearest} away` : `${nearest} to ${farthest} away`,
@@ -25,6 +25,22 @@ export const findingsWords = {
     eyesMeet: 'eyes meet',
     blocked: (things: string) => `${things} in the way`,
     house: 'The house',
+    grips: {
+      turnCorner: (item: string) => `Turning on ${item}`,
+      turnRidge: (item: string) => `Turning on ${item}`,
+      pickUp: (item: string) => `Taking up ${item}`,
+    },
+    manners: {
+      reach: 'within reach',
+      lean: 'leaning over',
+      step: 'with a step',
+      walk: 'has to walk',
+      none: 'cannot be reached',
+    },
+    takes: (seconds: number) => `about ${seconds.toFixed(1)}\u00a0s`,
+    rest: (seconds: number, source: 'part' | 'typed') =>
+      `rest ${seconds.toFixed(1)}\u00a0s, ${source === 'part' ? 'from the part' : 'as typed'}`,
+    noRest: 'rest not known',
     toHouse: (degrees: number) =>
       Math.round(degrees) === 0 ? 'straight ahead' : `${Math.round(degrees)}° from where the player faces`,
   },

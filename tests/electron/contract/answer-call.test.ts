@@ -26,6 +26,7 @@ const GOOD: { readonly [C in Channel]: Arguments<C> } = {
   'files.inFolder': [HANDLE, 'Trio.standlines'],
   'files.read': [HANDLE],
   'files.save': [{ handle: HANDLE, text: '{}', expectedHash: 'f'.repeat(64), replace: false }],
+  'score.read': [HANDLE, null],
   'files.demo': [],
   'recent.list': [],
   'recent.clear': [],
@@ -95,6 +96,9 @@ describe('single values that must not pass', () => {
     ['files.read', ['a'.repeat(65)]],
     ['files.list', [undefined]],
     ['files.askOpen', ['exe']],
+    ['files.askSave', ['Trio', 'score']],
+    ['score.read', ['../../etc/passwd', null]],
+    ['score.read', [HANDLE, '']],
     ['files.save', [{ ...GOOD['files.save'][0], path: '/etc/passwd' }]],
     ['files.save', [{ ...GOOD['files.save'][0], expectedHash: 'F'.repeat(64) }]],
     [

@@ -110,9 +110,10 @@ describe('save and open', () => {
 });
 
 describe('folders', () => {
-  it('lists folders first, then documents and prints in natural order, nothing hidden and nothing else', async () => {
+  it('lists folders first, then documents, prints and scores in natural order, nothing hidden and nothing else', async () => {
     const shell = testShell();
-    for (const name of ['b 10.standlines', 'b 9.standlines', 'a.pdf', '.hidden.standlines', 'notes.txt']) {
+    const shown = ['b 10.standlines', 'b 9.standlines', 'a.pdf', 'c.musicxml', 'd.XML', 'e.mxl'];
+    for (const name of [...shown, '.hidden.standlines', 'notes.txt']) {
       writeFileSync(join(shell.folder, name), 'x');
     }
     mkdirSync(join(shell.folder, 'z folder'));
@@ -123,6 +124,9 @@ describe('folders', () => {
       'a.pdf',
       'b 9.standlines',
       'b 10.standlines',
+      'c.musicxml',
+      'd.XML',
+      'e.mxl',
     ]);
     const parent = value(await shell.handlers['files.list'](listing.parent));
     expect(parent.entries.some((entry) => join(parent.location, entry.name) === shell.folder)).toBe(true);

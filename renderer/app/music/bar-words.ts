@@ -1,0 +1,34 @@
+/** Bars, pages and times of a piece in words, in the form in which they can be typed back. */
+
+import type { BarRange, Music, Part } from '#model/document/music.ts';
+
+/** By the printed number where that is plain and stands once, else "#14", the fourteenth bar of the file. */
+export function barNames({ bars }: Music): (bar: number) => string {
+  const counts = new Map<string, number>();
+  for (const { number } of bars) counts.set(number, (counts.get(number) ?? 0) + 1);
+  return (bar) => {
+    const number = bars[bar]?.number ?? '';
+    return counts.get(number) === 1 && /^[\p{L}\p{N}.]+$/u.test(number) ? number : `#${bar + 1}`;
+  };
+}
+
+/** "0-12, 4-20" */
+export function orderWords(music: Music): string {
+  const name = barNames(music);
+  const range = ([first, last]: BarRange): string =>
+    first === last ? name(first) : `${name(first)}-${name(last)}`;
+  return music.order.map(range).join(', ');
+}
+
+/** "1, 38, 77"; empty for pages that no player reads from. */
+export function pageWords(music: Music, { pages, ownPages }: Part): string {
+  const name = barNames(music);
+  return ownPages ? pages.map(({ bar }) => name(bar)).join(', ') : '';
+}
+
+/** 137.6 as "2:17.6". */
+export function timeWords(seconds: number): string {
+  const tenths = Math.round(seconds * 10);
+  const rest = ((tenths % 600) / 10).toFixed(1).padStart(4, '0');
+  return `${Math.floor(tenths / 600)}:${rest}`;
+}

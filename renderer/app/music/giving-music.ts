@@ -1,0 +1,76 @@
+/** From a score file to the music of a setup: the file is chosen, read by the shell, and given by a command. */
+
+import type { Handle, ScoreFile } from '#contract/contract.ts';
+import { setScore } from '#model/commands/score.ts';
+import type { Id } from '#model/document/ids.ts';
+import type { Editor } from '../../state/editor.svelte.ts';
+import { text } from '../text.ts';
+
+/** As much of the editor as is needed, so that tests can stand one in. */
+export type Giving = Pick<Editor, 'host' | 'hello' | 'questions'> & {
+  readonly session: Pick<Editor['session'], 'settled' | 'carryOut'>;
+};
+
+export type Given =
+  | { readonly outcome: 'given'; readonly name: string }
+  /** The user changed his mind. */
+  | { readonly outcome: 'left' }
+  /** What is wrong, for the user; the concert is as it was. */
+  | { readonly outcome: 'refused'; readonly problem: string };
+
+const LEFT: Given = { outcome: 'left' };
+
+/** `busy` hears when reading begins and when it ends. */
+export async function giveMusic(
+  editor: Giving,
+  setup: Id<'setup'>,
+  busy: (reading: boolean) => void,
+): Promise<Given> {
+  const place = await chosenFile(editor);
+  if (place.outcome !== 'chosen') return place;
+  busy(true);
+  const read = await readChosen(editor, place.handle).finally(() => busy(false));
+  if (!('music' in read)) return read;
+  const { name, music } = read;
+  const refusal = editor.session.carryOut(setScore(editor.session.settled, { setup, music, source: name }));
+  return refusal ? refused(refusal.reason) : { outcome: 'given', name };
+}
+
+type Chosen = { readonly outcome: 'chosen'; readonly handle: Handle } | Given;
+
+async function chosenFile({ host, hello, questions }: Giving): Promise<Chosen> {
+  if (!hello.nativeDialogs) {
+    const place = await questions.ask('place', { mode: 'open', type: 'score', name: '' });
+    return place ? { outcome: 'chosen', handle: place.handle } : LEFT;
+  }
+  const answer = await host.call('files.askOpen', 'score');
+  if (!answer.ok) return refused(answer.error.message);
+  return answer.value === null ? LEFT : { outcome: 'chosen', handle: answer.value };
+}
+
+/** Of several scores in one file the user says which. */
+async function readChosen(editor: Giving, handle: Handle): Promise<ScoreFile | Given> {
+  const first = await editor.host.call('score.read', handle, null);
+  if (!first.ok) return refused(first.error.message);
+  const { name, root, roots } = first.value;
+  if (roots.length < 2) return first.value;
+  const wanted = await editor.questions.ask('scoreChoice', { name, roots });
+  if (wanted === null) return LEFT;
+  if (wanted === root) return first.value;
+  const other = await editor.host.call('score.read', handle, wanted);
+  return other.ok ? other.value : refused(other.error.message);
+}
+
+function refused(problem: string): Given {
+  return { outcome: 'refused', problem };
+}
+
+export async function showMusic(editor: Editor): Promise<void> {
+  await editor.questions.ask('music', null);
+}
+
+/** Says what became of it to a screen reader; what comes back is what is wrong. */
+export function toldOf(editor: Editor, given: Given): string | null {
+  if (given.outcome === 'given') editor.announce(text.music.given(given.name));
+  return given.outcome === 'refused' ? given.problem : null;
+}

@@ -1,0 +1,27 @@
+/** The page turns under the plan: shown, planned, and found on the plan. */
+
+import type { Turn } from '#model/pages/planner/plan.ts';
+import type { Editor } from '../../state/editor.svelte.ts';
+import { focusOn, lookAt } from '../looking.ts';
+
+/** What was never planned, or not as the concert is now, is planned at once. */
+export function toggleTurns(editor: Editor): void {
+  const { view, session, turnPlans } = editor;
+  view.turns = !view.turns;
+  if (!view.turns) return;
+  const { state } = turnPlans;
+  const isNew = state.kind !== 'idle' && state.setup === session.setup && state.document === session.settled;
+  if (!isNew) planTurns(editor);
+  requestAnimationFrame(() => focusOn('turns'));
+}
+
+export function planTurns({ session, turnPlans }: Editor): void {
+  turnPlans.plan(session.settled, session.setup);
+}
+
+/** Selects who turns, and the stand, and brings both into the view. */
+export function showTurn(editor: Editor, { player, station }: Turn): void {
+  const ids = [player, station].filter((id) => editor.session.settled.records.has(id));
+  editor.session.select(ids);
+  lookAt(editor, null, ids);
+}

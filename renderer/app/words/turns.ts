@@ -1,0 +1,91 @@
+/** The page turns of a setup. */
+
+import { counted } from './counting.ts';
+
+const turns = (count: number): string => counted(count, 'turn', 'turns');
+const stations = (count: number): string => counted(count, 'stand', 'stands');
+const panels = (count: number): string => counted(count, 'printed panel', 'printed panels');
+
+export const turnsWords = {
+  turns: {
+    label: 'Page turns',
+    action: 'Page turns of this setup',
+    close: 'Put the page turns away',
+    why: 'Finds which page goes where, who turns it and in which rest: with as few turns, stands and printed panels as can be.',
+    plan: 'Plan the page turns',
+    again: 'Plan again',
+    cancel: 'Stop',
+    stale: 'The concert has changed since this was planned.',
+    otherSetup: 'These are the turns of another setup.',
+    failed: (message: string) => `The planning stopped with an error: ${message}`,
+    missing: 'Something is missing:',
+    faulty: 'This cannot be planned:',
+    begun: 'Reading the parts…',
+    stages: {
+      turns: 'Looking for the fewest turns',
+      width: 'Looking for the narrowest rows of pages',
+      panels: 'Looking for the fewest printed panels',
+      jumps: 'Looking for the fewest jumps of the eye',
+    },
+    progress: (stage: string, states: number) => `${stage}: ${states.toLocaleString('en')} states looked at`,
+    planned: (count: number) => `Planned: ${turns(count)}.`,
+    noneNow: 'There is no plan of the page turns.',
+
+    figures: 'What it takes',
+    figure: {
+      turns,
+      stations,
+      width: (count: number) => `${counted(count, 'page', 'pages')} side by side at most`,
+      panels,
+      jumps: (count: number) => counted(count, 'jump of the eye', 'jumps of the eye'),
+    },
+    proved: 'fewest possible',
+    bound: (least: number) => `at least ${least}; not proved to be the fewest`,
+    others: 'Plans worth comparing',
+    candidate: (cost: { readonly turns: number; readonly stations: number; readonly panels: number }) =>
+      `${turns(cost.turns)}, ${stations(cost.stations)}, ${panels(cost.panels)}`,
+    strict: 'Counted in strict time from the score: try the turns in rehearsal.',
+
+    list: 'Turns',
+    none: 'Nobody has to turn: everything stands side by side.',
+    at: (time: string, bar: string | null) => (bar === null ? time : `${time}, bar ${bar}`),
+    who: (player: string, hand: string) => `${player}, ${hand} hand`,
+    hands: { left: 'left', right: 'right' },
+    page: (page: number, during: boolean) => `${during ? 'during' : 'after'} page ${page}`,
+    back: 'back again',
+    spare: (seconds: number) =>
+      Number.isFinite(seconds) ? `${seconds.toFixed(1)}\u00a0s to spare` : 'any time',
+    serves: 'also for the partner',
+    sentence: (pieces: readonly string[]) => pieces.join('; '),
+
+    onStands: 'On the stands',
+    kinds: {
+      loose: 'loose pages',
+      book: 'a book',
+      concertina: 'a concertina',
+      ridge: 'a ridge booklet',
+    },
+    binding: (kind: string, leaves: number) =>
+      leaves === 0 ? kind : `${kind}, ${counted(leaves, 'leaf', 'leaves')}`,
+    stack: (reader: string) => `at first all leaves lie before ${reader}`,
+    nobody: 'nobody reads here',
+    state: (turned: number) => (turned === 0 ? 'At first' : `${counted(turned, 'leaf', 'leaves')} turned`),
+    always: 'All the time',
+    blank: 'blank',
+    side: (index: number) => `side ${index + 1}`,
+
+    noPlan:
+      'There is no plan: with these rests, hands and stands somebody would have to play on without his page.',
+    notFound: 'No plan was found in the steps allowed; there may be one.',
+    remedies: 'Each of these alone would make one:',
+    noRemedies: 'No single rest, wider stand or further stand was found that makes one.',
+    remedy: {
+      rest: (seconds: number, player: string, page: number, at: string) =>
+        `a rest of ${seconds.toFixed(1)}\u00a0s for ${player} after page ${page}, at ${at}`,
+      wider: (pages: number, stand: string) =>
+        `room for ${counted(pages, 'page', 'pages')} side by side at ${stand}`,
+      station: (stand: string) => `one more stand like ${stand}`,
+      pin: (number: number) => `letting go of pin ${number}`,
+    },
+  },
+} as const;

@@ -1,0 +1,43 @@
+/** Page turns of a setup, planned step by step: the turns worker without the worker. */
+
+import type { Document } from '#model/document/document.ts';
+import type { Id } from '#model/document/ids.ts';
+import { labelOf } from '#model/document/labels.ts';
+import { instanceOf } from '#model/pages/instance/instance-of.ts';
+import { relabelled } from '#model/pages/instance/relabelled.ts';
+import { planning, planNow, type PlanProgress, type PlanResult } from '#model/pages/planner/planner.ts';
+import { remediesFor, type Remedy } from '#model/pages/planner/remedies.ts';
+
+export type PlannedTurns = Extract<PlanResult, { status: 'planned' }>;
+
+/** Everything in it goes by record ids; sentences are for people. */
+export type TurnsAnswer =
+  | { readonly kind: 'missing' | 'faulty'; readonly sentences: readonly string[] }
+  | {
+      readonly kind: 'none';
+      readonly proved: boolean;
+      readonly remedies: readonly Remedy[];
+      readonly notes: readonly string[];
+    }
+  | { readonly kind: 'planned'; readonly result: PlannedTurns; readonly notes: readonly string[] };
+
+export function* turnPlanning(
+  document: Document,
+  setup: Id<'setup'>,
+): Generator<PlanProgress, TurnsAnswer, undefined> {
+  const asked = instanceOf(document, setup);
+  if (!asked.ok) return { kind: 'missing', sentences: asked.missing };
+  const { instance, notes } = asked;
+  const result = yield* planning(instance);
+  switch (result.status) {
+    case 'planned':
+      return { kind: 'planned', result, notes };
+    case 'none':
+      return { kind: 'none', proved: result.proved, remedies: yield* remediesFor(instance), notes };
+    case 'faulty': {
+      // Found before anything is searched, so asking again in people's names costs nothing.
+      const named = planNow(relabelled(instance, (id) => labelOf(document, setup, id)));
+      return { kind: 'faulty', sentences: named.status === 'faulty' ? named.faults : result.faults };
+    }
+  }
+}

@@ -1,0 +1,52 @@
+/** Bars as they are shown can be typed back. */
+
+import { describe, expect, it } from 'vitest';
+import type { Music } from '#model/document/music.ts';
+import { withOrder, withPages } from '#model/score/music/typed-over.ts';
+import { barNames, orderWords, pageWords, timeWords } from '../../../../renderer/app/music/bar-words.ts';
+import { MUSIC } from '../../../helpers/build.ts';
+
+/** Numbers that stand twice, that are none, and that look like a range. */
+const odd: Music = {
+  ...MUSIC,
+  bars: ['0', '1', '2', '2', '', '3-4', 'X1'].map((number) => ({ number, ticks: 8 })),
+  order: [
+    [0, 3],
+    [1, 1],
+    [4, 6],
+  ],
+};
+
+describe('bars in words', () => {
+  it('go by the printed number where it is plain and stands once, else by the place in the file', () => {
+    const name = barNames(odd);
+    expect(odd.bars.map((_, bar) => name(bar))).toEqual(['0', '1', '#3', '#4', '#5', '#6', 'X1']);
+  });
+
+  it('the order as it is shown, typed, is the same order', () => {
+    expect(orderWords(odd)).toBe('0-#4, 1, #5-X1');
+    const typed = withOrder(odd, orderWords(odd));
+    expect(typed).toMatchObject({ ok: true, value: { order: odd.order } });
+  });
+
+  it('pages as they are shown, typed, are the same pages', () => {
+    const part = MUSIC.parts[0]!;
+    expect(pageWords(MUSIC, part)).toBe('1, 3');
+    const typed = withPages(MUSIC, 0, pageWords(MUSIC, part));
+    expect(typed).toMatchObject({ ok: true, value: { parts: [{ pages: part.pages, ownPages: true }] } });
+  });
+
+  it('pages from which no player reads are not shown', () => {
+    expect(pageWords(MUSIC, { ...MUSIC.parts[0]!, ownPages: false })).toBe('');
+  });
+});
+
+describe('times in words', () => {
+  it.each([
+    [0, '0:00.0'],
+    [7.46, '0:07.5'],
+    [59.96, '1:00.0'],
+    [137.6, '2:17.6'],
+    [3723, '62:03.0'],
+  ])('%d s is %s', (seconds, words) => expect(timeWords(seconds)).toBe(words));
+});

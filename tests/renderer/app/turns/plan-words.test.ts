@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import type { StationPlan, Turn } from '#model/pages/planner/plan.ts';
+import type { Remedy } from '#model/pages/planner/remedies.ts';
+import { bindingWords, remedyWords, turnWords } from '../../../../renderer/app/turns/plan-words.ts';
+
+const named = (id: string): string => `<${id}>`;
+
+const TURN: Turn = {
+  station: 'stand-2',
+  player: 'player-1',
+  hand: 'left',
+  at: 107.5,
+  seconds: 3,
+  direction: 'forward',
+  fromState: 0,
+  toState: 1,
+  liftedFrom: 0,
+  bar: '44',
+  readers: [
+    { player: 'player-2', page: 5, during: true, bar: '44' },
+    { player: 'player-1', page: 3, during: false, bar: '44' },
+  ],
+  window: { from: 107.5, to: 112 },
+  margin: 1.5,
+  servesPartner: true,
+};
+
+const RIDGE: StationPlan = {
+  station: 'stand-2',
+  kind: 'ridge',
+  leaves: 1,
+  pagesAcross: [1, 1],
+  stackSide: 1,
+  views: [],
+};
+
+describe('a turn in words', () => {
+  it('says when, who, where, on which of the turner\u2019s pages, how much to spare and for whom', () => {
+    expect(turnWords(TURN, named)).toEqual({
+      when: '1:47.5, bar 44',
+      who: '<player-1>, left hand',
+      how: '<stand-2>; after page 3; 1.5\u00a0s to spare; also for the partner',
+    });
+  });
+
+  it('leaves out what is not known and what is not so', () => {
+    const plain: Turn = {
+      ...TURN,
+      bar: null,
+      direction: 'back',
+      readers: [],
+      servesPartner: false,
+      margin: Infinity,
+    };
+    expect(turnWords(plain, named)).toMatchObject({
+      when: '1:47.5',
+      how: '<stand-2>; back again; any time',
+    });
+  });
+});
+
+describe('a binding in words', () => {
+  it('of a ridge booklet says before whom the leaves lie at first', () => {
+    const readers = ['player-1', 'player-2'];
+    expect(bindingWords(RIDGE, readers, named)).toBe(
+      'a ridge booklet, 1 leaf; at first all leaves lie before <player-2>',
+    );
+    expect(bindingWords(RIDGE, ['player-1', null], named)).toContain('before side 2');
+  });
+
+  it('of pages that nobody turns names no leaves', () => {
+    expect(bindingWords({ ...RIDGE, kind: 'loose', leaves: 0 }, [], named)).toBe('loose pages');
+  });
+});
+
+it('remedies in words', () => {
+  const remedies: Remedy[] = [
+    { kind: 'rest', player: 'player-1', at: 62, seconds: 4.25, afterPage: 2 },
+    { kind: 'wider', station: 'stand-2', pages: 3 },
+    { kind: 'station', like: 'stand-2' },
+    { kind: 'pin', index: 0 },
+  ];
+  expect(remedies.map((remedy) => remedyWords(remedy, named))).toEqual([
+    'a rest of 4.3\u00a0s for <player-1> after page 2, at 1:02.0',
+    'room for 3 pages side by side at <stand-2>',
+    'one more stand like <stand-2>',
+    'letting go of pin 1',
+  ]);
+});
