@@ -10,9 +10,14 @@ import type { Finding } from './finding.ts';
 export interface Told {
   readonly headline: string;
   readonly text: string;
-  /** Empty: there is nothing to be done. */
+  /** What may be done, an order that nobody has tried: it is told as "Try: ...". Empty: there is nothing to be done. */
   readonly advice: string;
+  /** What is no order: "It fits the rest." */
+  readonly remark?: string;
 }
+
+/** As it is told outside, the advice with its mark and all remarks. */
+export type Explained = Omit<Told, 'remark'>;
 
 export type Sentence = (finding: Finding, document: Document, setup: Id<'setup'>, units: Units) => Told;
 

@@ -7,7 +7,7 @@ import { facingSentence } from './facing/facing-sentence.ts';
 import type { Finding, FindingCode } from './finding.ts';
 import { reachSentence } from './reach/reach-sentence.ts';
 import { readingSentence } from './reading/reading-sentence.ts';
-import type { Sentence, Told } from './sentence-parts.ts';
+import { capital, type Explained, type Sentence } from './sentence-parts.ts';
 import { roomSentence } from './room/room-sentence.ts';
 import { sightSentence } from './sightlines/sight-sentence.ts';
 
@@ -19,14 +19,22 @@ const SENTENCES: Readonly<Record<FindingCode, Sentence>> = {
   ...facingSentence,
 };
 
-/** What a finding says, how much, against what, and what to do, in the units asked for. */
-export function explain(finding: Finding, document: Document, setup: Id<'setup'>, units: Units): Told {
-  const told = SENTENCES[finding.code](finding, document, setup, units);
+/**
+ * What a finding says, how much, against what, and what to do, in the units asked for. Advice is the sentence's own
+ * and untried, and says so; changes that were tried are in remedy.ts.
+ */
+export function explain(finding: Finding, document: Document, setup: Id<'setup'>, units: Units): Explained {
+  const { headline, text, advice, remark = '' } = SENTENCES[finding.code](finding, document, setup, units);
   return {
-    headline: told.headline.charAt(0).toUpperCase() + told.headline.slice(1),
-    text: told.text,
-    advice: told.advice + othersOf(finding),
+    headline: capital(headline),
+    text,
+    advice: [untried(advice), remark, othersOf(finding)].filter(Boolean).join(' '),
   };
+}
+
+/** "Lower the desk." is told as "Try: lower the desk." */
+function untried(advice: string): string {
+  return advice === '' ? '' : `Try: ${advice.charAt(0).toLowerCase()}${advice.slice(1)}`;
 }
 
 /** Said with the last one listed of very many. */
@@ -34,5 +42,5 @@ function othersOf({ detail }: Finding): string {
   const { notListed } = detail;
   return notListed === undefined
     ? ''
-    : ` There are ${notListed} more of this kind, not listed; mend the ones in the list first.`;
+    : `There are ${notListed} more of this kind, not listed; mend the ones in the list first.`;
 }

@@ -5,13 +5,14 @@ import { asId } from '../document/ids.ts';
 import type { Finding } from './finding.ts';
 import type { HouseFigure, SightReport } from './report.ts';
 import type { SeatPoint } from './scene.ts';
+import { coverPartOf } from './sightlines/cover-part.ts';
 import { hidingOf } from './sightlines/hidden-part.ts';
 
 /**
  * `sight.house`, one a player at most: the share of places that see him well against the share the director asked for.
  * Subjects: the player, then what covers him most. Detail: `lost` places of `places` do not see him well, in rows
  * `firstRow` to `lastRow` of one block, or in several `blocks` (empty: not so); the worst place and its share; the mean share of the
- * window that the worst cover takes; which `part` of the window it hides from `hiddenFrom` places, and in which rows or blocks
+ * window that the worst cover takes; what of the cover it is (`coverPart`, see CoverPart), which `part` of the window it hides from `hiddenFrom` places, and in which rows or blocks
  * these are (`hiddenFirstRow`, `hiddenLastRow`, `hiddenBlocks`).
  */
 export function sightFindings(document: Document, sight: SightReport): Finding[] {
@@ -66,9 +67,10 @@ function hiddenBy(
   const target = scene.targets.find(({ id }) => id === player);
   const { seesWell } = concertOf(document).limits;
   const hiding = target && cover !== undefined ? hidingOf(scene, target, cover, seesWell) : null;
-  if (!hiding) return {};
+  if (!target || cover === undefined || !hiding) return {};
   const { firstRow, lastRow, blocks } = rowsOf(document, hiding.from);
   return {
+    coverPart: coverPartOf(document, scene, target, cover),
     part: hiding.part,
     hiddenFrom: hiding.from.length,
     hiddenFirstRow: firstRow,

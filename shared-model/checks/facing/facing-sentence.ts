@@ -3,14 +3,17 @@
 import type { Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import { labelOf } from '../../document/labels.ts';
+import { isPlaced, type AnyRecord } from '../../document/records.ts';
 import type { Units } from '../../document/measures.ts';
 import type { Finding } from '../finding.ts';
 import { TURN_LIMITS } from '../reading/gaze.ts';
+import { weightOf } from '../remedies/weights.ts';
 import {
   angle,
   angleOver,
   atLeast,
   atLeastAngle,
+  capital,
   figure,
   subject,
   type Sentence,
@@ -26,7 +29,7 @@ export const facingSentence: Readonly<Record<FacingCode, Sentence>> = {
     const [worst = ''] = things;
     return {
       headline: `${first} and ${second} cannot see each other’s eyes`,
-      text: `${listed(things)} ${things.length === 1 ? 'stands' : 'stand'} in the line between their eyes; ${worst} reaches ${atLeast(finding.measured, units)} above it.`,
+      text: `${capital(listed(things))} ${things.length === 1 ? 'stands' : 'stand'} in the line between their eyes${things.length === 1 ? ' and' : `; ${worst}`} reaches ${atLeast(finding.measured, units)} above it.`,
       advice: blockedAdvice(finding, document, worst, units),
     };
   },
@@ -36,8 +39,8 @@ export const facingSentence: Readonly<Record<FacingCode, Sentence>> = {
     const side = figure(finding, 'bearing') > 0 ? 'left' : 'right';
     return {
       headline: `${looker} turns the whole body to look at ${partner}`,
-      text: `${partner} is ${angleOver(finding.measured, TURN_LIMITS.head)} to the ${side} of ${gazeWords(finding, document, setup)}. Eyes alone turn ${TURN_LIMITS.eyes}°, with the head ${TURN_LIMITS.head}° (NUREG-0700, after MIL-STD-1472G). ${fieldWords(finding)} The other way it is ${angle(Math.abs(figure(finding, 'bearingBack')))}.`,
-      advice: turnAdvice(finding, looker, side),
+      text: `${capital(partner)} is ${angleOver(finding.measured, TURN_LIMITS.head)} to the ${side} of ${gazeWords(finding, document, setup)}. Eyes alone turn ${TURN_LIMITS.eyes}°, with the head ${TURN_LIMITS.head}° (NUREG-0700, after MIL-STD-1472G). ${fieldWords(finding)} From ${partner} to ${looker} it is ${angle(Math.abs(figure(finding, 'bearingBack')))}${TURN_WORDS[String(finding.detail['turnBack'])] ?? ''}.`,
+      advice: turnAdvice(finding, looker, partner),
     };
   },
 
@@ -47,7 +50,8 @@ export const facingSentence: Readonly<Record<FacingCode, Sentence>> = {
     return {
       headline: `${player} faces away from the house`,
       text: `${angleOver(finding.measured, PROFILE)} from straight at the house; a profile is ${PROFILE}°.`,
-      advice: `Turned back by ${back} it is a profile. Leave it if it is meant so.`,
+      advice: `Turn them back by ${back}, to a profile.`,
+      remark: 'Leave it if it is meant so.',
     };
   },
 };
@@ -61,16 +65,24 @@ function listed(things: readonly string[]): string {
 
 function blockedAdvice(finding: Finding, document: Document, thing: string, units: Units): string {
   const by = atLeast(finding.measured, units);
-  const kind = document.records.get(finding.subjects[2] ?? '')?.kind;
+  const record = document.records.get(finding.subjects[2] ?? '');
   const others = finding.subjects.length > 3 ? ' Then look at the others in the line.' : '';
-  if (kind === 'player') return `Move one of the three sideways.${others}`;
   const { lid } = finding.detail;
-  if (lid !== undefined) {
-    return `${lid === 'closed' ? `Close the lid of ${thing}` : `Put the lid of ${thing} on half stick`}: then it is clear.${others}`;
-  }
-  if (kind !== 'stand') return `Move ${thing} out of the line, or have it ${by} lower.${others}`;
+  if (lid !== undefined)
+    return `${lid === 'closed' ? `Close the lid of ${thing}` : `Put the lid of ${thing} on half stick`}.${others}`;
+  if (record?.kind !== 'stand') return `${movingAdvice(document, record, thing)}.${others}`;
   if (figure(finding, 'lipThen') >= figure(finding, 'lowestLip')) return `Lower ${thing} by ${by}.${others}`;
-  return `${thing} would have to be ${by} lower, which is lower than its model goes: tilt its desk flatter, or move it out of the line.${others}`;
+  return `Tilt the desk of ${thing} flatter, or move it out of the line: its model does not go ${by} lower.${others}`;
+}
+
+/** What cannot be lowered is moved, if it can be; the building and levels stay. */
+function movingAdvice(document: Document, record: AnyRecord | undefined, thing: string): string {
+  if (record?.kind === 'player') return 'Move one of the three sideways';
+  const weight = record && isPlaced(record) ? weightOf(document, record) : null;
+  if (weight === null) return 'Move one of the two sideways';
+  return weight === 'bulky'
+    ? `Move one of the two sideways, or ${thing} out of the line`
+    : `Move ${thing} out of the line`;
 }
 
 function gazeWords({ detail }: Finding, document: Document, setup: Id<'setup'>): string {
@@ -86,10 +98,23 @@ function fieldWords(finding: Finding): string {
     : `That is outside the field of view, ${HALF_FIELD}° to either side.`;
 }
 
-/** A page that stands farther round by what is over the limit leaves a turn of the head. */
-function turnAdvice(finding: Finding, looker: string, side: string): string {
-  const over = atLeastAngle(finding.measured - finding.required);
-  return finding.detail['stand'] === ''
-    ? `Turn ${looker} by ${over} to the ${side}: then a turn of the head will do.`
-    : `Set the page ${over} farther round to the ${side} of ${looker}: then a turn of the head will do.`;
+const TURN_WORDS: Readonly<Record<string, string>> = {
+  glance: '',
+  eyes: ', a turn of the eyes',
+  head: ', a turn of the head',
+  body: ', a turn of the whole body too',
+};
+
+/** One turn for all whom the looker must see; none that turns a back to the house. */
+function turnAdvice(finding: Finding, looker: string, partner: string): string {
+  const { round, stand } = finding.detail;
+  const page = stand === '' ? '' : ' and the page';
+  if (round === 'opposed') {
+    const whoOrWhat = stand === '' ? 'no way of facing' : 'no place of the page';
+    return `Set ${looker} or those whom they must see elsewhere: ${whoOrWhat} suits all of them.`;
+  }
+  if (round === 'back')
+    return `Set ${looker} or ${partner} elsewhere: turned round far enough for all whom they must see, ${looker} would have the back to the house.`;
+  const by = figure(finding, 'by');
+  return `Turn ${looker}${page} ${angle(Math.abs(by))} to the ${by > 0 ? 'left' : 'right'}, which leaves a turn of the head for all whom they must see.`;
 }

@@ -11,6 +11,7 @@ import type { Blocker } from './blockers.ts';
 import { facingResults, type FacingResults, type HouseAngle, type PairFacing } from './facing.ts';
 import { lidThatClears } from './lids.ts';
 import { PROFILE } from './published.ts';
+import { setRound } from './set-round.ts';
 
 export type FacingCode = Extract<FindingCode, `facing.${string}`>;
 
@@ -24,11 +25,22 @@ export function facingFindings(
   setup: Id<'setup'>,
   results: FacingResults = facingResults(document, setup),
 ): Finding[] {
+  const glances = glancesByLooker(results);
   return [
     ...results.pairs.flatMap((pair) => blockedFinding(document, setup, pair) ?? []),
-    ...results.pairs.flatMap((pair) => turnFinding(document, pair) ?? []),
+    ...results.pairs.flatMap((pair) => turnFinding(document, pair, glances) ?? []),
     ...results.toHouse.flatMap((angle) => houseFinding(document, angle) ?? []),
   ];
+}
+
+function glancesByLooker({ pairs }: FacingResults): Map<string, Glance[]> {
+  const byLooker = new Map<string, Glance[]>();
+  for (const glance of pairs.flatMap(({ glances }) => glances)) {
+    const known = byLooker.get(glance.looker);
+    if (known) known.push(glance);
+    else byLooker.set(glance.looker, [glance]);
+  }
+  return byLooker;
 }
 
 function blockedFinding(
@@ -73,7 +85,11 @@ function lidDetail(
   return lid ? { lid } : {};
 }
 
-function turnFinding(document: Document, { glances: [there, back] }: PairFacing): Finding | null {
+function turnFinding(
+  document: Document,
+  { glances: [there, back] }: PairFacing,
+  glancesOf: ReadonlyMap<string, readonly Glance[]>,
+): Finding | null {
   const isBackWorse = isBeyond(Math.abs(back.bearing), Math.abs(there.bearing));
   const [worse, other] = isBackWorse ? [back, there] : [there, back];
   if (worse.turn !== 'body') return null;
@@ -85,7 +101,7 @@ function turnFinding(document: Document, { glances: [there, back] }: PairFacing)
     required: TURN_LIMITS.head,
     unit: 'degrees',
     where: spotOf(document, worse.looker),
-    detail: glanceDetail(worse, other),
+    detail: { ...glanceDetail(worse, other), ...roundDetail(glancesOf.get(worse.looker) ?? []) },
   };
 }
 
@@ -99,6 +115,12 @@ function glanceDetail(worse: Glance, other: Glance): Finding['detail'] {
     bearingBack: other.bearing,
     turnBack: other.turn,
   };
+}
+
+/** What would suit everybody whom he must see: see `setRound`. */
+function roundDetail(glances: readonly Glance[]): Finding['detail'] {
+  const round = setRound(glances);
+  return round.kind === 'round' ? { round: round.kind, by: round.by } : { round: round.kind };
 }
 
 function houseFinding(document: Document, { player, angle }: HouseAngle): Finding | null {

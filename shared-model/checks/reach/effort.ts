@@ -112,12 +112,26 @@ function stoopTime(stoops: boolean): Span {
   return stoops ? motionTime(BEND_AND_RISE) : NO_TIME;
 }
 
+/** The least that a grip at its height costs from the place, however near it is; null when nobody gets to that height there. */
+export function leastEffort(reacher: Reacher, { grip }: Task, settings = USUAL_SETTINGS): Effort | null {
+  const limits = limitsOf(reacher.arm, grip.z - reacher.floor, grip, settings);
+  const hand = reachTime(CASES[grip.purpose], Math.abs(grip.z - reacher.handsAt.z));
+  if (limits.arm >= 0) return { manner: 'reach', stoops: false, time: hand };
+  if (limits.lean >= 0) return { manner: 'lean', stoops: false, time: hand };
+  return limits.stoop >= 0 ? { manner: 'lean', stoops: true, time: sumOf(hand, stoopTime(true)) } : null;
+}
+
+/** Greatest distance in plan from the shoulder that asks for no step at the grip's height; negative: none. */
+export function planReachInPlace(reacher: Reacher, { grip }: Task, settings = USUAL_SETTINGS): number {
+  const { arm, lean, stoop } = limitsOf(reacher.arm, grip.z - reacher.floor, grip, settings);
+  return Math.max(arm, lean, stoop);
+}
+
 /**
  * Greatest distance of a grip at its height from the shoulder, in 3D, that asks for no step, mm: what a stand or a
  * table would have to come within. At a height that cannot be got to it is the arm's length.
  */
-export function reachInPlace(reacher: Reacher, { grip, shoulder }: Task, settings = USUAL_SETTINGS): number {
-  const limits = limitsOf(reacher.arm, grip.z - reacher.floor, grip, settings);
-  const farthest = Math.max(limits.arm, limits.lean, limits.stoop);
-  return farthest < 0 ? reacher.arm.length : Math.hypot(farthest, grip.z - shoulder.z);
+export function reachInPlace(reacher: Reacher, task: Task, settings = USUAL_SETTINGS): number {
+  const farthest = planReachInPlace(reacher, task, settings);
+  return farthest < 0 ? reacher.arm.length : Math.hypot(farthest, task.grip.z - task.shoulder.z);
 }

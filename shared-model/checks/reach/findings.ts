@@ -63,8 +63,10 @@ function finding(result: DetailedReach, code: FindingCode, severity: Severity, f
   };
 }
 
-function detailOf({ grip, hand, manner, stoops, ...figures }: DetailedReach): Finding['detail'] {
+function detailOf(result: DetailedReach): Finding['detail'] {
+  const { grip, hand, manner, stoops, ...figures } = result;
   return {
+    ...nearerDetail(result),
     purpose: grip.purpose,
     hand: hand ?? 'none',
     manner,
@@ -77,6 +79,15 @@ function detailOf({ grip, hand, manner, stoops, ...figures }: DetailedReach): Fi
     secondsLeast: figures.secondsRange[0],
     secondsMost: figures.secondsRange[1],
     rest: figures.freeTimeSource ?? 'unknown',
+  };
+}
+
+/** `nearer`, `nearestSeconds` and `nearestStoops` are what `IfNearer` says; each is left out where there is none. */
+function nearerDetail({ ifNearer: { by, seconds, stoops }, freeTime }: DetailedReach): Finding['detail'] {
+  return {
+    ...(by === null ? {} : { nearer: by }),
+    ...(seconds === null ? {} : { nearestSeconds: seconds, nearestStoops: stoops ? 1 : 0 }),
+    ...(freeTime === null ? {} : { restSeconds: freeTime }),
   };
 }
 

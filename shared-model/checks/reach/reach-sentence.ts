@@ -4,7 +4,9 @@ import type { Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import { formatApart, formatLength, type Units } from '../../document/measures.ts';
 import type { Finding, FindingCode } from '../finding.ts';
-import { atLeast, figure, subject, type Sentence } from '../sentence-parts.ts';
+import { figure, subject, type Sentence } from '../sentence-parts.ts';
+import { farAdvice, lateAdvice } from './reach-advice.ts';
+import { timeWords, seconds } from './time-words.ts';
 
 type ReachCode = Extract<FindingCode, `reach.${string}`>;
 
@@ -12,18 +14,13 @@ export const reachSentence: Readonly<Record<ReachCode, Sentence>> = {
   'reach.far': (finding, document, setup, units) => ({
     headline: `${subject(finding, 0, document, setup)} ${mannerWords(finding)} ${purposeWords(finding, document, setup)}`,
     text: farText(finding, units),
-    advice: farAdvice(finding, document, setup, units),
+    ...farAdvice(finding, document, setup, units),
   }),
 
   'reach.late': (finding, document, setup) => ({
     headline: `${subject(finding, 0, document, setup)} ${finding.severity === 'fail' ? 'has' : 'may have'} too little time ${purposeWords(finding, document, setup)}`,
-    text:
-      `It takes ${seconds(figure(finding, 'seconds'))} (${seconds(figure(finding, 'secondsLeast'))} to ` +
-      `${seconds(figure(finding, 'secondsMost'))} by the published ranges); ${restWords(finding)}.`,
-    advice:
-      finding.severity === 'fail'
-        ? `Bring ${subject(finding, 1, document, setup)} nearer, or find a longer rest.`
-        : 'It fits at the usual pace; try it at the rehearsal.',
+    text: `${timeWords(finding, document)}; ${restWords(finding)}.`,
+    ...lateAdvice(finding, document, setup),
   }),
 
   'reach.noHand': (finding, document, setup) => ({
@@ -52,18 +49,10 @@ function farText(finding: Finding, units: Units): string {
   );
 }
 
-function farAdvice(finding: Finding, document: Document, setup: Id<'setup'>, units: Units): string {
-  const item = subject(finding, 1, document, setup);
-  if (finding.severity === 'note') return 'It fits the rest.';
-  const short = finding.measured - finding.required;
-  return short > 0
-    ? `Bring ${item} about ${atLeast(short, units)} nearer.`
-    : `Bring ${item} to a height they reach.`;
-}
-
 function mannerWords({ detail }: Finding): string {
-  if (detail['manner'] === 'step') return 'has to take a step';
-  if (detail['manner'] === 'walk') return 'has to walk';
+  const stooping = detail['stoops'] === 1 ? ' and stoop' : '';
+  if (detail['manner'] === 'step') return `has to take a step${stooping}`;
+  if (detail['manner'] === 'walk') return `has to walk${stooping}`;
   return 'cannot get there';
 }
 
@@ -71,8 +60,4 @@ function purposeWords(finding: Finding, document: Document, setup: Id<'setup'>):
   const item = subject(finding, 1, document, setup);
   const purpose = finding.detail['purpose'];
   return purpose === 'pickUp' ? `to take up ${item}` : `to turn the page on ${item}`;
-}
-
-function seconds(value: number): string {
-  return `${value.toFixed(1)} s`;
 }

@@ -3,12 +3,22 @@
 import { find, type Document } from '../../document/document.ts';
 import { asId, type Id } from '../../document/ids.ts';
 import { floorHeightAt } from '../../document/levels.ts';
-import type { Player } from '../../document/records.ts';
+import { isPlaced, type Player, type Point } from '../../document/records.ts';
 import type { FreeTime, Grip, Hand, Manner, ReachResult } from '../report.ts';
 import type { Vec3 } from '../../geometry/frame.ts';
-import { effortOf, reachInPlace, USUAL_SETTINGS, type Effort, type ReachSettings } from './effort.ts';
+import {
+  effortOf,
+  leastEffort,
+  planReachInPlace,
+  reachInPlace,
+  USUAL_SETTINGS,
+  type Effort,
+  type ReachSettings,
+  type Task,
+} from './effort.ts';
 import { freeTimeFor } from './free-time.ts';
 import { gripsOf } from './grips.ts';
+import { approachNeeded, type IfNearer } from './if-nearer.ts';
 import { NO_TIME } from './motion-times.ts';
 import { freeHands, reachersOf, type Reacher } from './hands.ts';
 
@@ -20,6 +30,7 @@ export interface DetailedReach extends ReachResult {
   readonly armResidual: number;
   /** Greatest distance from the shoulder, mm, that asks for no step at the grip's height. */
   readonly reachInPlace: number;
+  readonly ifNearer: IfNearer;
 }
 
 /**
@@ -57,8 +68,9 @@ export function reachOf(question: ReachQuestion): DetailedReach {
   const { document, setup, player, grip, hands, settings = USUAL_SETTINGS } = question;
   const floorThere = floorHeightAt(document, setup, grip);
   const freeTime = freeTimeFor(document, setup, grip);
+  const spot = spotOf(document, grip);
   return reachersOf(document, setup, player)
-    .map((reacher) => resultOf({ reacher, grip, hands, floorThere, freeTime, settings }))
+    .map((reacher) => resultOf({ reacher, grip, hands, floorThere, spot, freeTime, settings }))
     .reduce(worseOf);
 }
 
@@ -68,11 +80,13 @@ interface Case {
   /** The free ones. */
   readonly hands: readonly Hand[];
   readonly floorThere: number;
+  /** Of the stand, or of what the instrument waits on. */
+  readonly spot: Point;
   readonly freeTime: FreeTime | null;
   readonly settings: ReachSettings;
 }
 
-function resultOf({ reacher, grip, hands, floorThere, freeTime, settings }: Case): DetailedReach {
+function resultOf({ reacher, grip, hands, floorThere, spot, freeTime, settings }: Case): DetailedReach {
   const hand = nearerOf(reacher, grip, hands);
   const shoulder = reacher.shoulders[hand ?? nearerOf(reacher, grip, BOTH_HANDS) ?? 'left'];
   const task = { grip, shoulder, floorThere };
@@ -90,7 +104,24 @@ function resultOf({ reacher, grip, hands, floorThere, freeTime, settings }: Case
     stoops,
     armResidual: reacher.armResidual,
     reachInPlace: reachInPlace(reacher, task, settings),
+    ifNearer: ifNearer(reacher, task, spot, settings),
   };
+}
+
+function ifNearer(reacher: Reacher, task: Task, from: Point, settings: ReachSettings): IfNearer {
+  const least = leastEffort(reacher, task, settings);
+  const limit = planReachInPlace(reacher, task, settings);
+  return {
+    by: approachNeeded({ from, to: reacher.player, ...task, limit }),
+    seconds: least?.time.usual ?? null,
+    stoops: least?.stoops ?? false,
+  };
+}
+
+function spotOf(document: Document, grip: Grip): Point {
+  const item = document.records.get(grip.item);
+  const thing = item?.kind === 'instrument' ? document.records.get(item.support ?? '') : item;
+  return thing && isPlaced(thing) ? thing : grip;
 }
 
 const BOTH_HANDS: readonly Hand[] = ['left', 'right'];

@@ -53,18 +53,18 @@ export const readingSentence: Readonly<Record<ReadingCode, Sentence>> = {
 function angleAdvice(finding: Finding): string {
   const { change } = finding.detail;
   const [to, after] = [figure(finding, 'to'), angle(figure(finding, 'after'))];
-  if (change === 'tilt') return `Tilt the desk to ${angle(to)}: then it is ${after}.`;
-  if (change === 'facing') return `Turn the stand to face ${formatFacing(to)}: then it is ${after}.`;
+  if (change === 'tilt') return `Tilt the desk to ${angle(to)}, for ${after}.`;
+  if (change === 'facing') return `Turn the stand to face ${formatFacing(to)}, for ${after}.`;
   if (finding.severity === 'note')
     return 'Bring the row nearer to its reader’s middle, or use fewer pages side by side.';
-  return 'No tilt of this desk clears it, nor does turning a single stand: change its height or its place.';
+  return 'Change the desk’s height or its place: no tilt of it clears this, nor does turning a single stand.';
 }
 
 function turnAdvice(finding: Finding): string {
   if (!('fewerPages' in finding.detail)) return 'Move the stand farther away.';
   const pages = figure(finding, 'fewerPages');
   const after = angle(figure(finding, 'after'));
-  return `Move the stand farther away, or put ${pages === 1 ? 'one page' : `${pages} pages`} on it: then it is ${after}.`;
+  return `Move the stand farther away, or put ${pages === 1 ? 'one page' : `${pages} pages`} on it, for ${after}.`;
 }
 
 const GUIDELINE: Readonly<Record<string, string>> = {
@@ -76,5 +76,5 @@ const GUIDELINE: Readonly<Record<string, string>> = {
 /** The print that brings the staves to the size that reads best, or down to the largest that is asked for. */
 function staffAdvice({ measured, detail }: Finding): string {
   const wanted = detail['verdict'] === 'tooLarge' ? STAFF.most : STAFF.good;
-  return `Printed at ${Math.round((wanted / measured) * 100)} % they are ${staff(wanted)}.`;
+  return `Print them at ${Math.round((wanted / measured) * 100)} %, for ${staff(wanted)}.`;
 }

@@ -48,7 +48,7 @@ export const wheelchairSentence: Readonly<Record<WheelchairCode, Sentence>> = {
       finding.measured === 1
         ? `It lies across the way of ${subject(finding, 1, document, setup)}, who uses a wheelchair.`
         : `It lies across the way of ${finding.measured} wheelchairs, that of ${subject(finding, 1, document, setup)} among them.`,
-    advice: `A ramp or mat may still stop or tip a wheelchair: try it together, or lay the cable elsewhere. ${WHO_DECIDES}`,
+    advice: `Cross it together beforehand, or lay the cable elsewhere: a ramp or mat may still stop or tip a wheelchair. ${WHO_DECIDES}`,
   }),
 };
 

@@ -89,7 +89,7 @@ export function headOccluders(document: Document): CapsuleOccluder[] {
       const behind = r + HEAD_CLEARANCE;
       const crown = place.eyeZ + eyeToCrown;
       return {
-        id: `head:${place.id}`,
+        id: `${HEAD}${place.id}`,
         record: place.record,
         kind: 'capsule',
         x: place.x - ahead.x * behind,
@@ -100,6 +100,9 @@ export function headOccluders(document: Document): CapsuleOccluder[] {
       };
     });
 }
+
+/** What the id of a head begins with. */
+export const HEAD = 'head:';
 
 /** Keeps a head clear of its own eye. */
 const HEAD_CLEARANCE = 5;

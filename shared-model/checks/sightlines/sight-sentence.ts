@@ -1,8 +1,10 @@
 /** The findings of the sight check in words. */
 
+import type { Document } from '../../document/document.ts';
 import { labelOf } from '../../document/labels.ts';
 import type { Finding, FindingCode } from '../finding.ts';
-import { figure, subject, type Sentence } from '../sentence-parts.ts';
+import { capital, figure, subject, type Sentence } from '../sentence-parts.ts';
+import { coverName, type CoverPart } from './cover-part.ts';
 
 type SightCode = Extract<FindingCode, `sight.${string}`>;
 
@@ -12,22 +14,25 @@ export const sightSentence: Readonly<Record<SightCode, Sentence>> = {
     const [, cover] = finding.subjects;
     const [lost, places] = [figure(finding, 'lost'), figure(finding, 'places')];
     const { worstSeat } = finding.detail;
-    const most = cover ? ` ${coverWords(finding, capital(labelOf(document, setup, cover)))}` : '';
+    const most = cover ? ` ${coverWords(finding, labelOf(document, setup, cover), player)}` : '';
     return {
       headline: `${lost} of ${places} places do not see ${player} well`,
       text:
         `${percentBelow(finding.measured, finding.required)} of the places see ${player} well; you asked for ${percent(finding.required)}. ` +
         `${rowWords(finding)}${worstSeat} sees least, ${percent(figure(finding, 'worstShare'))}.${most}`,
-      advice: adviceAbout(document.records.get(cover ?? '')?.kind, player),
+      advice: adviceAbout(finding, document, player),
     };
   },
 };
 
-/** What usually helps, for when no single tried change clears it. */
-function adviceAbout(cover: string | undefined, player: string): string {
-  if (cover === 'stand') return `Lower the desk, lay it flatter, or move it to the side of ${player}.`;
-  if (cover === 'player') return `Set the two apart sideways, or raise ${player} on a riser.`;
-  return `Move ${player} to the side or forward, or raise them on a riser.`;
+/** What usually helps. Nobody in a wheelchair is sent up on a riser. */
+function adviceAbout({ subjects }: Finding, document: Document, player: string): string {
+  const [who, cover] = subjects.map((id) => document.records.get(id));
+  const isWheeled = who?.kind === 'player' && who.mobility === 'wheelchair';
+  if (cover?.kind === 'stand') return `Lower the desk, lay it flatter, or move it to the side of ${player}.`;
+  if (cover?.kind === 'player')
+    return `Set the two apart sideways${isWheeled ? '' : `, or raise ${player} on a riser`}.`;
+  return `Move ${player} to the side or forward${isWheeled ? '' : ', or raise them on a riser'}.`;
 }
 
 const PARTS: Readonly<Record<string, string>> = {
@@ -37,19 +42,20 @@ const PARTS: Readonly<Record<string, string>> = {
   'lower two thirds': 'the lower two thirds',
   'upper two thirds': 'the upper two thirds',
   whole: 'nearly everything',
-  some: 'a part',
 };
 
-/** "Stand 3 hides most: the lower third from 41 places in rows B to D, 22 % on average over the house." */
-function coverWords(finding: Finding, cover: string): string {
-  const { part, hiddenFirstRow, hiddenLastRow, hiddenBlocks } = finding.detail;
+/** "Stand 3 hides most: the lower third, from 41 places in rows B to D, 22 % on average over the house." */
+function coverWords(finding: Finding, label: string, player: string): string {
+  const { coverPart, part, hiddenFirstRow, hiddenLastRow, hiddenBlocks } = finding.detail;
+  const name = capital(coverName((coverPart ?? 'self') as CoverPart, label));
+  const cover = `${name} ${coverPart === 'heads' ? 'hide' : 'hides'} most`;
   const loss = percent(figure(finding, 'loss'));
-  if (typeof part !== 'string') return `${cover} hides most: ${loss} on average.`;
+  if (typeof part !== 'string') return `${cover}: ${loss} on average.`;
   const places = counted(figure(finding, 'hiddenFrom'));
   const rows = rowsInWords({ firstRow: hiddenFirstRow, lastRow: hiddenLastRow, blocks: hiddenBlocks });
   // As a rule they are the rows that were named just before.
   const where = rows === rowsInWords(finding.detail) ? '' : rows;
-  return `${cover} hides most: ${PARTS[part] ?? 'a part'} from ${places}${where}, ${loss} on average over the house.`;
+  return `${cover}: ${PARTS[part] ?? `some of ${player}`}, from ${places}${where}, ${loss} on average over the house.`;
 }
 
 function counted(places: number): string {
@@ -66,7 +72,7 @@ function rowsInWords({ firstRow, lastRow, blocks }: RowNames): string {
 
 function rowWords({ detail }: Finding): string {
   const where = rowsInWords(detail);
-  return where === '' ? '' : `They are${where}; `;
+  return where === '' ? '' : `Those that do not are${where}; `;
 }
 
 function percent(share: number): string {
@@ -78,8 +84,4 @@ function percentBelow(share: number, limit: number): string {
   return percent(share) === percent(limit)
     ? `${(Math.floor(share * 1000) / 10).toFixed(1)} %`
     : percent(share);
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -69,7 +69,7 @@ test('tells which part of the player the worst cover hides, from how many places
     hiddenBlocks: '',
   });
   const told = finding && explain(finding, aDocument(SEATS, PLAYER, SCREEN), SETUP, 'metric');
-  expect(told?.text).toMatch(/hides most: nearly everything from 4 places, 50 % on average/);
+  expect(told?.text).toMatch(/hides most: nearly everything, from 4 places, 50 % on average/);
 });
 
 test('single places have no row', () => {

@@ -48,7 +48,7 @@ describe('sentences say what was measured and what to do', () => {
     expect(toldOf('facing.blocked', [...two, desk(1263.4)])).toEqual([
       {
         headline: 'Oboe (player 1) and Horn (player 2) cannot see each other’s eyes',
-        text: 'stand 1 stands in the line between their eyes; stand 1 reaches 64 mm above it.',
+        text: 'Stand 1 stands in the line between their eyes and reaches 64 mm above it.',
         advice: 'Lower stand 1 by 64 mm.',
       },
     ]);
@@ -64,23 +64,21 @@ describe('sentences say what was measured and what to do', () => {
       desk(1000),
     ]);
     expect(blocked?.advice).toBe(
-      'stand 1 would have to be 100 mm lower, which is lower than its model goes: tilt its desk flatter, or move it out of the line.',
+      'Tilt the desk of stand 1 flatter, or move it out of the line: its model does not go 100 mm lower.',
     );
   });
 
   it('of a third player and of a lid', () => {
     const third = aPlayer({ id: 'player-3', x: 0, facing: 90 });
     const [blocked] = toldOf('facing.blocked', [...two, third]);
-    expect(blocked?.text).toMatch(/^player 3 stands in the line/);
+    expect(blocked?.text).toMatch(/^Player 3 stands in the line/);
     expect(blocked?.advice).toBe('Move one of the three sideways.');
     const [overLid] = toldOf('facing.blocked', [
       aPlayer({ x: 300, y: 1200, person: eyesAt(1300) }),
       aPlayer({ id: 'player-2', x: 300, y: 3600, person: eyesAt(1300) }),
       aPiano({ x: 0, y: 2500, facing: 90, lid: 'full' }),
     ]);
-    expect(overLid?.advice).toMatch(
-      /^(?:Close the lid of piano 1|Put the lid of piano 1 on half stick): then it is clear\.$/,
-    );
+    expect(overLid?.advice).toMatch(/^(?:Close the lid of piano 1|Put the lid of piano 1 on half stick)\.$/);
   });
 
   it('of a partner behind', () => {
@@ -91,9 +89,9 @@ describe('sentences say what was measured and what to do', () => {
     expect(turned).toEqual({
       headline: 'player 2 turns the whole body to look at player 1',
       text:
-        'player 1 is 110° to the right of straight ahead. Eyes alone turn 35°, with the head 60° (NUREG-0700, after ' +
-        'MIL-STD-1472G). That is outside the field of view, 95° to either side. The other way it is 90°.',
-      advice: 'Turn player 2 by 50° to the right: then a turn of the head will do.',
+        'Player 1 is 110° to the right of straight ahead. Eyes alone turn 35°, with the head 60° (NUREG-0700, after ' +
+        'MIL-STD-1472G). That is outside the field of view, 95° to either side. From player 1 to player 2 it is 90°, a turn of the whole body too.',
+      advice: 'Turn player 2 50° to the right, which leaves a turn of the head for all whom they must see.',
     });
   });
 
@@ -102,7 +100,8 @@ describe('sentences say what was measured and what to do', () => {
       {
         headline: 'player 1 faces away from the house',
         text: '90.4° from straight at the house; a profile is 90°.',
-        advice: 'Turned back by 1° it is a profile. Leave it if it is meant so.',
+        advice: 'Turn them back by 1°, to a profile.',
+        remark: 'Leave it if it is meant so.',
       },
     ]);
   });
@@ -116,7 +115,7 @@ describe('sentences say what was measured and what to do', () => {
     expect(steep?.text).toMatch(
       /^The line of sight meets the page 60° off square at the middle of a page\. /,
     );
-    expect(steep?.advice).toMatch(/^Tilt the desk to \d\d°: then it is 4[45]°\.$/);
+    expect(steep?.advice).toMatch(/^Tilt the desk to \d\d°, for 4[45]°\.$/);
   });
 
   it('of small staves', () => {
@@ -133,7 +132,7 @@ describe('sentences say what was measured and what to do', () => {
     expect(small?.text).toMatch(
       /no staves under 7 mm; 7\.5 mm reads best .* From up to 717 mm away a space .* looks 7\.1 /,
     );
-    expect(small?.advice).toBe('Printed at 125 % they are 7.5 mm.');
+    expect(small?.advice).toBe('Print them at 125 %, for 7.5 mm.');
   });
 });
 
