@@ -1,6 +1,7 @@
 /** `check` in words, for a terminal. */
 
 import type { Finding, Severity } from '#model/checks/finding.ts';
+import type { ReadingResult } from '#model/checks/reading/reading.ts';
 import type { HouseFigure, ReachResult, RouteResult } from '#model/checks/report.ts';
 import { explain } from '#model/checks/sentences.ts';
 import { concertOf, setupsOf } from '#model/document/document.ts';
@@ -17,6 +18,7 @@ export function checkAsText(checked: Checked): string {
     heading(checked),
     section('Seen from the house', sightLines(checked)),
     section('Reach', reachLines(checked)),
+    section('Reading', readingLines(checked)),
     section('Ways out', routeLines(checked)),
     section('Findings', findingLines(checked)),
     CAUTION,
@@ -102,6 +104,26 @@ function reachFigures(
   if (manner === 'none') return lengths;
   const rest = freeTime === null ? '' : ` of ${freeTime.toFixed(1)} s`;
   return `${lengths}, ${seconds.toFixed(1)} s${rest}`;
+}
+
+function readingLines(checked: Checked): string[] {
+  const { reading } = checked.report;
+  const tasks = reading.map(({ player, stand }) => `${label(checked, player)}, ${label(checked, stand)}`);
+  const width = longest(tasks);
+  return reading.map(
+    (result, index) => `${(tasks[index] ?? '').padEnd(width)}  ${readingFigures(checked, result)}`,
+  );
+}
+
+function readingFigures(
+  { document }: Checked,
+  { nearest, farthest, angle, spaceMinutes }: ReadingResult,
+): string {
+  const { units } = concertOf(document);
+  const space = spaceMinutes
+    ? `a staff space looks ${spaceMinutes.middle.toFixed(1)} minutes of arc tall`
+    : 'staff size not given';
+  return `${formatLength(nearest, units)} to ${formatLength(farthest, units)} away, ${Math.round(angle)}° off square, ${space}`;
 }
 
 function routeLines(checked: Checked): string[] {

@@ -5,7 +5,7 @@ import type { Point } from '../document/records.ts';
 /** `fail`: the director's own limit is missed. `caution`: somebody should look. `note`: worth knowing. */
 export type Severity = 'fail' | 'caution' | 'note';
 
-export type Unit = 'mm' | 'share' | 's' | 'count' | 'degrees';
+export type Unit = 'mm' | 'share' | 's' | 'count' | 'degrees' | 'minutesOfArc';
 
 export type FindingCode =
   /** A player is seen well from too small a share of the places. Subjects: player, then what covers him most. */
@@ -48,6 +48,8 @@ export type FindingCode =
   | 'reading.turn'
   /** Staves are printed smaller or larger than librarians ask for. Subjects: player, stand. */
   | 'reading.staff'
+  /** Pages are so far away that a space of their staves looks small. Subjects: player, stand. */
+  | 'reading.far'
   /** Two players who must see each other cannot. Subjects: the two, then what is in the way, worst first. */
   | 'facing.blocked'
   /** A player has to turn his body to look at another whom he must see. Subjects: player, partner. */

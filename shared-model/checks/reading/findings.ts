@@ -4,10 +4,11 @@ import type { Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import type { Finding, FindingCode, Severity } from '../finding.ts';
 import { clearingOf, fewerPagesFor } from './clearing.ts';
-import { isBeyond, TURN_LIMITS } from './gaze.ts';
-import { EDGE_ON, GREATEST_ANGLE } from './published.ts';
-import { readingResults, type ReadingResult } from './reading.ts';
+import { isBeyond, SAME_ANGLE, TURN_LIMITS } from './gaze.ts';
+import { EDGE_ON, GREATEST_ANGLE, LEAST_SPACE, SPACES_OF_STAFF, STAFF } from './published.ts';
+import { readingResults, spaceMinutes, type ReadingResult } from './reading.ts';
 import { staffLimit, type StaffVerdict } from './staff-size.ts';
+import { difference, lengthOf } from './vectors.ts';
 
 export type ReadingCode = Extract<FindingCode, `reading.${string}`>;
 
@@ -15,7 +16,8 @@ export type ReadingCode = Extract<FindingCode, `reading.${string}`>;
  * `reading.angle`: degrees against 45. A page on edge or from behind fails; one whose middle is too steep is a
  * caution; if only outer lines are, a note. `reading.turn`: from the row's middle to its outer end, degrees; a caution
  * if the body turns, a note if the head does. `reading.staff`: mm against the size of the guideline; what the
- * guideline refuses is a caution. Nothing is said of apparent size: no standard sets a least one for a staff.
+ * guideline refuses is a caution. `reading.far`: minutes of arc of a staff space; a caution of the tool's own, for no
+ * standard sets a least one for a staff.
  */
 export function readingFindings(
   document: Document,
@@ -27,6 +29,7 @@ export function readingFindings(
       angleFinding(document, setup, result),
       turnFinding(document, setup, result),
       staffFinding(result),
+      farFinding(result),
     ].filter((found) => found !== null),
   );
 }
@@ -80,6 +83,23 @@ function staffFinding(result: ReadingResult): Finding | null {
     required: staffLimit(result.staff),
     unit: 'mm',
     detail: { verdict: result.staff },
+  });
+}
+
+/** Staves of unknown size are taken to be those that read best: only the distance is judged then. */
+function farFinding(result: ReadingResult): Finding | null {
+  const { pages, staffSize, eye, middle } = result;
+  const { middle: looks } = spaceMinutes(pages, (staffSize ?? STAFF.good) / SPACES_OF_STAFF);
+  // On edge or from behind it is the angle that has to change.
+  if (result.angle >= EDGE_ON || looks >= LEAST_SPACE - SAME_ANGLE) return null;
+  return finding(result, 'reading.far', 'caution', {
+    measured: looks,
+    required: LEAST_SPACE,
+    unit: 'minutesOfArc',
+    detail: {
+      staff: staffSize === null ? 'guideline' : 'typed',
+      within: (lengthOf(difference(eye, middle)) * looks) / LEAST_SPACE,
+    },
   });
 }
 

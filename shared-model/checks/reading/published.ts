@@ -35,3 +35,13 @@ export const STAFF = {
  * the words and numbers of a part; no source gives a least angle for a staff.
  */
 export const LEAST_LETTERING = 16;
+
+/** Details on the height of a letter: strokes and gaps, as of the letters of eye charts (ISO 8596, Snellen). From memory. */
+const DETAILS_OF_LETTER = 5;
+
+/**
+ * Least apparent height of a staff space, minutes of arc: 3.2, that of the details of the least lettering, some three
+ * times what an eye of 20/20 tells apart (1 minute). That a staff space is such a detail is this tool's own step, and
+ * so is the caution: no source gives a least angle for a staff. One of `STAFF.good` falls under it from 2.0 m on.
+ */
+export const LEAST_SPACE = LEAST_LETTERING / DETAILS_OF_LETTER;

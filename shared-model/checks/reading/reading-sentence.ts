@@ -2,6 +2,7 @@
 
 import { formatFacing, formatLength } from '../../document/measures.ts';
 import type { Finding } from '../finding.ts';
+import { farSentence } from './far-sentence.ts';
 import type { ReadingCode } from './findings.ts';
 import { TURN_LIMITS } from './gaze.ts';
 import { EDGE_ON, GREATEST_ANGLE, STAFF } from './published.ts';
@@ -9,6 +10,8 @@ import { angle, angleOver, figure, staff, subject, type Sentence } from '../sent
 
 /** To be used by the code of a finding. */
 export const readingSentence: Readonly<Record<ReadingCode, Sentence>> = {
+  'reading.far': farSentence,
+
   'reading.angle': (finding, document, setup) => {
     const [player, stand] = [subject(finding, 0, document, setup), subject(finding, 1, document, setup)];
     if (finding.severity === 'fail') {

@@ -96,7 +96,11 @@ function readersOf(stand: ReadingPlace['stand']): Set<string> {
   );
 }
 
-function spaceMinutes(pages: readonly PageView[], space: Millimetres): { middle: number; least: number } {
+/** Apparent height of a staff space, minutes of arc: at the middle of the page, and at the line, where it is least. */
+export function spaceMinutes(
+  pages: readonly PageView[],
+  space: Millimetres,
+): { middle: number; least: number } {
   const minutes = (scale: number): number => minutesOfArc(space * scale, 1);
   return {
     middle: minutes(smallest(pages, ({ scale }) => scale.middle)),

@@ -110,7 +110,14 @@ function matters({ code, severity }: Complaint, cleared: Severity): boolean {
 }
 
 /** Less than this is measured, but not noticed. */
-const NOTICED: Readonly<Record<Unit, number>> = { mm: 1, share: 0.01, s: 0.1, count: 0, degrees: 1 };
+const NOTICED: Readonly<Record<Unit, number>> = {
+  mm: 1,
+  share: 0.01,
+  s: 0.1,
+  count: 0,
+  degrees: 1,
+  minutesOfArc: 0.1,
+};
 
 function isWorse(found: Complaint, known: Complaint | undefined): boolean {
   if (!known || SEVERITIES.indexOf(found.severity) < SEVERITIES.indexOf(known.severity)) return true;

@@ -42,7 +42,7 @@ describe('the demo concert', () => {
     expect([status, stderr]).toEqual([0, '']);
     expect(stdout).toMatch(/^Hedge and Harbour/);
     expect(stdout).toContain('Setup "Lock Gates" (others: "Hedgerow Dances", "Hedgerow Dances, opened out")');
-    for (const title of ['Seen from the house', 'Reach', 'Ways out', 'Findings'])
+    for (const title of ['Seen from the house', 'Reach', 'Reading', 'Ways out', 'Findings'])
       expect(stdout).toContain(`\n${title}\n`);
     expect(stdout).toMatch(/Local codes, the venue/);
   });

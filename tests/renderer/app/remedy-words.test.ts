@@ -28,6 +28,7 @@ const TRIED: Readonly<Record<FindingCode, boolean>> = {
   'reading.angle': true,
   'reading.turn': false,
   'reading.staff': false,
+  'reading.far': false,
   'facing.blocked': true,
   'facing.turn': false,
   'facing.house': false,

@@ -154,6 +154,10 @@ export const FAULTS: Readonly<Record<FindingCode, Fault>> = {
     faulty: aDocument(...reading(600, { staffSize: 6.9 })),
     sound: aDocument(...reading(600, { staffSize: 7.5 })),
   },
+  'reading.far': {
+    faulty: aDocument(...reading(2600, { staffSize: 7.5 })),
+    sound: aDocument(...reading(1200, { staffSize: 7.5 })),
+  },
   'facing.blocked': {
     faulty: aDocument(facing(-1200, 1500), facing(1200, 1500), aShape({ y: 3000, height: 1600 })),
     sound: aDocument(facing(-1200, 1500), facing(1200, 1500), aShape({ y: 3000, height: 1400 })),
