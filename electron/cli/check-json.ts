@@ -1,6 +1,7 @@
 /** `check --json`: everything the checks say, as data. Its form is described in DEVELOPERS.md. */
 
-import type { Finding } from '#model/checks/finding.ts';
+import type { Finding, Remedy } from '#model/checks/finding.ts';
+import { suggestRemedy } from '#model/checks/remedy.ts';
 import type { Report } from '#model/checks/report.ts';
 import type { Occluder } from '#model/checks/scene.ts';
 import { explain } from '#model/checks/sentences.ts';
@@ -35,7 +36,10 @@ export function checkAsData(checked: Checked, more: More): object {
     setup: named(setup),
     setups: setupsOf(document).map(named),
     units: concertOf(document).units,
-    findings: report.findings.map((finding) => findingAsData(checked, finding)),
+    findings: report.findings.map((finding) => ({
+      ...findingAsData(checked, finding),
+      ...(more.whatIf ? { tried: triedAsData(checked, finding) } : {}),
+    })),
     sight: sightAsData(checked, label),
     reach: report.reach.map((result) => ({
       ...result,
@@ -64,6 +68,11 @@ function findingAsData({ document, setup }: Checked, finding: Finding) {
     labels: subjects.map((id) => labelOf(document, setup.id, id)),
     ...explain(finding, document, setup.id, concertOf(document).units),
   };
+}
+
+/** The change that was tried and clears the finding; null: none of those tried does, or it is one against which none is. */
+function triedAsData({ document, setup }: Checked, finding: Finding): Remedy | null {
+  return suggestRemedy(document, setup.id, finding);
 }
 
 type Label = (id: string) => string;

@@ -179,6 +179,18 @@ it('a concert whose models are all known has no notes', async () => {
   expect(JSON.parse(out)).toMatchObject({ notes: [] });
 });
 
+it('tells with --what-if what was tried against a finding, and only then', async () => {
+  const steep = aDocument(aPlayer(), { ...READER, facing: READER.facing + 80 });
+  interface Told {
+    readonly findings: readonly { readonly code: string; readonly tried?: object | null }[];
+  }
+  const told = async (...flags: string[]) =>
+    (JSON.parse((await run(steep, 'check', ...flags)).out) as Told).findings;
+  const [angle] = (await told('--what-if')).filter(({ code }) => code === 'reading.angle');
+  expect(angle?.tried).toMatchObject({ kind: expect.any(String), after: expect.any(Number) });
+  for (const finding of await told('--json')) expect(finding).not.toHaveProperty('tried');
+});
+
 it('the data have the form that DEVELOPERS.md describes', async () => {
   const { out } = await run(aDocument(aPlayer(), READER), 'check', '--geometry', '--what-if');
   const data = JSON.parse(out) as Readonly<Record<string, unknown>>;
@@ -188,7 +200,7 @@ it('the data have the form that DEVELOPERS.md describes', async () => {
     'file notes setup setups units findings sight reach routes reading facing whatIf scene'.split(' '),
   );
   expect(keysOf(first('findings'))).toEqual(
-    'advice code detail headline labels measured required severity subjects text unit where'.split(' '),
+    'advice code detail headline labels measured required severity subjects text tried unit where'.split(' '),
   );
   expect(keysOf(first('sight'))).toEqual(
     'bands coveredBy faceSeenWell label median player seenWell worst'.split(' '),
