@@ -22,12 +22,14 @@ export type FindingCode =
   | 'room.offPlatform'
   /** A player lacks elbow room. Subjects: player, what is in the way. */
   | 'room.elbow'
-  /** A player, chair or stand is near an open edge. Subjects: item. */
+  /** A player, chair or stand is near an open edge. Subjects: item; the level it stands on, if the edge is of that. */
   | 'room.edge'
   /** Something stands close before a door. Subjects: door, item. */
   | 'room.door'
-  /** No route of the asked width from a player to an exit. Subjects: player. */
+  /** No route of the asked width from a player to an exit. Subjects: player, what makes it narrow (door, or two things). */
   | 'room.route'
+  /** The only way out goes over the edge of a level higher than a step. Subjects: player, level. */
+  | 'room.step'
   /** An uncovered cable lies across routes. Subjects: lamp, the first player whose route it is. */
   | 'room.cable'
   /** The platform has no exit. */
@@ -36,7 +38,7 @@ export type FindingCode =
   | 'room.noStepFreeExit'
   /** The place of somebody in a wheelchair is on a level that he cannot roll off. Subjects: he, the level. */
   | 'room.wheelchairLevel'
-  /** No step-free route of the asked width for a wheelchair. Subjects: its user, what makes the way narrow (at most two). */
+  /** No step-free route of the asked width for a wheelchair. Subjects: its user, what makes it narrow, as above. */
   | 'room.wheelchairRoute'
   /** Too little room to turn a wheelchair. Subjects: its user; the exit if it is there. */
   | 'room.turning'

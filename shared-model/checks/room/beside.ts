@@ -5,9 +5,9 @@ import { distancePointToSegment } from '../../geometry/segments.ts';
 import { grown } from './box-grid.ts';
 import type { Walker } from './walk.ts';
 
-/** The ids of at most two things there, nearest first; walls and edges of levels have none. */
+/** The ids of at most two things there, nearest first; of a wall that of the platform, of the edge of a level its own. */
 export function beside({ clearances, free }: Walker, { x, y }: Vec2, width: number): string[] {
-  const near: { readonly owner: string; readonly distance: number }[] = [];
+  const near: { readonly of: string; readonly distance: number }[] = [];
   const spot = { minX: x, minY: y, maxX: x, maxY: y };
   for (const index of clearances.grid.touching(grown(spot, width))) {
     const thing = clearances.outlines[index];
@@ -17,8 +17,8 @@ export function beside({ clearances, free }: Walker, { x, y }: Vec2, width: numb
         Math.min(least, distancePointToSegment({ x, y }, { x: ax, y: ay }, { x: bx, y: by })),
       Infinity,
     );
-    if (distance <= width) near.push({ owner: thing.owner, distance });
+    if (distance <= width) near.push({ of: thing.of, distance });
   }
-  const owners = near.sort((a, b) => a.distance - b.distance).map(({ owner }) => owner);
-  return [...new Set(owners)].slice(0, 2).filter((owner) => owner !== '');
+  const names = near.sort((a, b) => a.distance - b.distance).map(({ of }) => of);
+  return [...new Set(names)].slice(0, 2);
 }

@@ -10,7 +10,7 @@ import type { Ground } from './sites.ts';
 export const FARTHEST = 1500;
 
 export interface Clearances {
-  readonly outlines: readonly OwnedEdges[];
+  readonly outlines: readonly NamedEdges[];
   readonly grid: BoxGrid;
 }
 
@@ -36,10 +36,15 @@ interface OwnedEdges {
   readonly radius: number;
 }
 
+/** `of`: the record to name; of a wall the platform, or the level whose edge it is. */
+interface NamedEdges extends OwnedEdges {
+  readonly of: string;
+}
+
 export function clearancesOf({ walls, obstacles }: Ground): Clearances {
   const outlines = [
-    ...walls.map(({ a, b }) => ownedEdges('', [a, b])),
-    ...obstacles.map(({ owner, outline }) => ownedEdges(owner, outline)),
+    ...walls.map(({ a, b, of }) => ({ ...ownedEdges('', [a, b]), of })),
+    ...obstacles.map(({ owner, outline }) => ({ ...ownedEdges(owner, outline), of: owner })),
   ];
   return { outlines, grid: new BoxGrid(outlines.map(({ bounds }) => bounds)) };
 }

@@ -5,6 +5,7 @@ import type { Id } from '../../document/ids.ts';
 import type { Millimetres, Player, Seat } from '../../document/records.ts';
 import { WHEELCHAIR } from '../../catalogue/seats.ts';
 import { SQUEEZE } from './first-step.ts';
+import { HIGHEST_STEP, LEAST_STEP } from './level-edges.ts';
 import { CLEAR_WIDTH, PINCH_WIDTH } from './pinch-points.ts';
 
 export interface Gait {
@@ -14,11 +15,19 @@ export interface Gait {
   readonly asked: Millimetres;
   /** Width that will do within the first step out of his own place. */
   readonly squeeze: Millimetres;
+  /** Over the edge of a level higher than this he does not go. */
+  readonly highestStep: Millimetres;
 }
 
 /** As wide as the director asks for. */
 export function onFoot(document: Document): Gait {
-  return { onWheels: false, asked: concertOf(document).limits.routeWidth, squeeze: SQUEEZE };
+  const asked = concertOf(document).limits.routeWidth;
+  return { onWheels: false, asked, squeeze: SQUEEZE, highestStep: HIGHEST_STEP };
+}
+
+/** Up and down the edge of any level, where there is no other way. */
+export function climbing(document: Document): Gait {
+  return { ...onFoot(document), highestStep: Infinity };
 }
 
 /**
@@ -27,7 +36,7 @@ export function onFoot(document: Document): Gait {
  */
 export function onWheels(document: Document): Gait {
   const asked = Math.max(concertOf(document).limits.routeWidth, CLEAR_WIDTH);
-  return { onWheels: true, asked, squeeze: PINCH_WIDTH };
+  return { onWheels: true, asked, squeeze: PINCH_WIDTH, highestStep: LEAST_STEP };
 }
 
 /**

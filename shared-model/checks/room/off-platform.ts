@@ -48,8 +48,8 @@ function overPlatform(solid: Solid, { platform }: Room): Finding | null {
   return over && findingOf(over, [solid.record.id]);
 }
 
-/** Compared corner by corner: levels side by side carry together. */
-function overLevel(solid: Solid, { risers }: Room): Finding | null {
+/** What reaches over the level it stands on. Compared corner by corner: levels side by side carry together. */
+export function overLevel(solid: Solid, { risers }: Pick<Room, 'risers'>): Finding | null {
   const { record, low } = solid;
   if (record.kind === 'riser' || (record.kind === 'player' && solid.part === 'body') || low <= 0) return null;
   const height = floorHeightOn(risers, record);

@@ -4,9 +4,9 @@ import type { Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import { formatApart, formatLength, type Units } from '../../document/measures.ts';
 import type { Finding, FindingCode } from '../finding.ts';
-import { atLeast, capital, figure, subject, type Sentence } from '../sentence-parts.ts';
+import { atLeast, capital, figure, subject, type Sentence, type Told } from '../sentence-parts.ts';
 import { GUARD_DROP } from './edges.ts';
-import { narrowFigures, pinchWords, WHO_DECIDES } from './room-words.ts';
+import { besideWords, narrowFigures, pinchWords, widenWords, WHO_DECIDES } from './room-words.ts';
 import { wheelchairSentence } from './wheelchair-sentence.ts';
 
 type RoomCode = Extract<FindingCode, `room.${string}`>;
@@ -41,10 +41,14 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
 
   'room.edge': (finding, document, setup, units) => {
     const [measured, required] = formatApart([finding.measured, finding.required], units);
+    const drop = formatLength(figure(finding, 'drop'), units);
+    const level = finding.subjects[1] === undefined ? null : subject(finding, 1, document, setup);
     return {
-      headline: `${subject(finding, 0, document, setup)} is near an open edge`,
+      headline: `${subject(finding, 0, document, setup)} is near an open edge${level === null ? '' : ` of ${level}`}`,
       text:
-        `${measured} to the edge, with a drop of ${formatLength(figure(finding, 'drop'), units)}; ` +
+        (level === null
+          ? `${measured} to the edge, with a drop of ${drop}; `
+          : `${measured} from the edge of ${level}, which drops ${drop}; `) +
         `you asked for ${required}. ${guardWords(finding, units)}`,
       advice: `Move it in by ${atLeast(finding.required - finding.measured, units)}, or mark and watch the edge. ${WHO_DECIDES}`,
     };
@@ -59,8 +63,17 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
     };
   },
 
-  'room.route': (finding, document, setup, units) =>
-    routeSentence(finding, subject(finding, 0, document, setup), units),
+  'room.route': routeSentence,
+
+  'room.step': (finding, document, setup, units) => {
+    const [measured, required] = formatApart([finding.measured, finding.required], units);
+    const level = subject(finding, 1, document, setup);
+    return {
+      headline: `The way out for ${subject(finding, 0, document, setup)} goes over a step of ${measured}`,
+      text: `It is at ${level}, and no way round it was found. Up to ${required} the tool takes it for a step like any other, a figure of its own.`,
+      advice: `Set steps at ${level}, or open a way round. ${WHO_DECIDES}`,
+    };
+  },
 
   'room.cable': (finding, document, setup) => ({
     headline: `The cable of ${subject(finding, 0, document, setup)} lies across a way out`,
@@ -80,7 +93,8 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
   ...wheelchairSentence,
 };
 
-function routeSentence(finding: Finding, player: string, units: Units): ReturnType<Sentence> {
+function routeSentence(finding: Finding, document: Document, setup: Id<'setup'>, units: Units): Told {
+  const player = subject(finding, 0, document, setup);
   if (finding.measured <= 0) {
     return {
       headline: `${player} has no way out`,
@@ -91,8 +105,8 @@ function routeSentence(finding: Finding, player: string, units: Units): ReturnTy
   const [measured, required] = narrowFigures(finding, units);
   return {
     headline: `The way out for ${player} is narrow`,
-    text: `${measured} at its narrowest; you asked for ${required}.${pinchWords(finding, units)}`,
-    advice: `Widen it by ${atLeast(finding.required - finding.measured, units)} there. ${WHO_DECIDES}`,
+    text: `${measured} at its narrowest${besideWords(finding, document, setup)}; you asked for ${required}.${pinchWords(finding, units)}`,
+    advice: widenWords(finding, document, units),
   };
 }
 

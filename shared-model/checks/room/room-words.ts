@@ -1,7 +1,11 @@
 /** What sentences about ways out share. */
 
+import type { Document } from '../../document/document.ts';
+import type { Id } from '../../document/ids.ts';
+import { labelOf } from '../../document/labels.ts';
 import { formatApart, formatLength, type Units } from '../../document/measures.ts';
 import type { Finding } from '../finding.ts';
+import { atLeast } from '../sentence-parts.ts';
 import { CLEAR_WIDTH, PINCH_LENGTH, PINCH_WIDTH } from './pinch-points.ts';
 
 /** Whose word counts. Ends every sentence about something on which people can be hurt. */
@@ -13,6 +17,31 @@ export function narrowFigures(
   units: Units,
 ): readonly [string, string, string] {
   return formatApart([measured, required, CLEAR_WIDTH], units);
+}
+
+/** Things can be set wider apart, doors cannot. */
+export function widenWords(finding: Finding, document: Document, units: Units): string {
+  if (isAtDoor(finding, document))
+    return `Open another way out, or agree on this door with the venue. ${WHO_DECIDES}`;
+  return `Widen it by ${atLeast(finding.required - finding.measured, units)} there. ${WHO_DECIDES}`;
+}
+
+function isAtDoor({ subjects }: Finding, document: Document): boolean {
+  return document.records.get(subjects[1] ?? '')?.kind === 'door';
+}
+
+/** What a way is narrow between: ", between piano 1 and the wall", ", at door 1"; nothing when it is not known. */
+export function besideWords(finding: Finding, document: Document, setup: Id<'setup'>): string {
+  const [, first, second] = finding.subjects;
+  if (first === undefined) return '';
+  if (isAtDoor(finding, document)) return `, at ${labelOf(document, setup, first)}`;
+  const words = (id: string): string => nearWords(document, setup, id);
+  return second === undefined ? `, beside ${words(first)}` : `, between ${words(first)} and ${words(second)}`;
+}
+
+function nearWords(document: Document, setup: Id<'setup'>, id: string): string {
+  const isWall = document.records.get(id)?.kind === 'platform';
+  return isWall ? 'the edge of the platform' : labelOf(document, setup, id);
 }
 
 /** What the standard says of short narrow places, where the way has no others. */

@@ -2,24 +2,27 @@
 
 import { concertOf, inSetup, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
-import { isPlaced, type Lamp } from '../../document/records.ts';
+import { isPlaced, type Lamp, type Point } from '../../document/records.ts';
 import { gapBetweenSegments, type Gap } from '../../geometry/segments.ts';
 import type { Vec2 } from '../../geometry/frame.ts';
 import type { Finding } from '../finding.ts';
 import type { RouteResult } from '../report.ts';
 import { clearancesOf } from './clearance.ts';
 import { beside } from './beside.ts';
-import { crossWidths } from './cross-widths.ts';
-import { onFoot, wheelchairUsers, type Gait } from './gait.ts';
+import { crossWidths, type CrossStation } from './cross-widths.ts';
+import { climbing, onFoot, wheelchairUsers, type Gait } from './gait.ts';
 import { groundOf } from './ground.ts';
 import { FIRST_STEP } from './first-step.ts';
 import { narrowStretches, pinchVerdict } from './pinch-points.ts';
 import { routeResults } from './routes.ts';
+import { highSteps, stepFindings } from './step-findings.ts';
 import { walkerFrom, type Walker } from './walk.ts';
-import { exitsOf } from './walls.ts';
+import { exitsOf, type Exit } from './walls.ts';
 
 /** The search for the widest way may miss by so much; a route that lacks less is not named. */
 const ACCURACY = 0.5;
+/** A way runs at most so far beside the middle of a narrow place, and measures that much less than is there. */
+const OFF_MIDDLE = 1;
 
 export function routeFindings(
   document: Document,
@@ -29,7 +32,17 @@ export function routeFindings(
   if (exitsOf(document).length === 0) return [noExit()];
   const users = new Set<string>(wheelchairUsers(document, setup).map(({ id }) => id));
   const walking = routes.filter(({ player }) => !users.has(player));
-  return narrowRoutes(document, { setup, routes: walking, gait: onFoot(document) });
+  const highest = highSteps(document, setup);
+  const isLevel = (route: RouteResult): boolean => highest(route) === null;
+  return [
+    ...narrowRoutes(document, { setup, routes: walking.filter(isLevel), gait: onFoot(document) }),
+    ...narrowRoutes(document, {
+      setup,
+      routes: walking.filter((route) => !isLevel(route)),
+      gait: climbing(document),
+    }),
+    ...stepFindings(walking, highest),
+  ];
 }
 
 /** Routes of who gets along in one manner. */
@@ -44,11 +57,13 @@ export function narrowRoutes(document: Document, { setup, routes, gait }: Routes
   const narrow = routes.filter(({ width }) => width < gait.asked - ACCURACY);
   if (narrow.length === 0) return [];
   const clearances = clearancesOf(groundOf(document, setup, gait));
+  const exits = exitsOf(document);
   return narrow.map((route) => {
     const person = document.records.get(route.player);
     const spot = person && isPlaced(person) ? person : { x: 0, y: 0 };
     const walker = walkerFrom(spot, route.player, { clearances, gait });
-    return narrowRoute(route, walker, gait.asked);
+    const exit = exits.find(({ id }) => id === route.exit);
+    return narrowRoute({ route, walker, exit, required: gait.asked });
   });
 }
 
@@ -88,29 +103,57 @@ function noExit(): Finding {
   };
 }
 
-function narrowRoute(route: RouteResult, walker: Walker, required: number): Finding {
+interface NarrowRoute {
+  readonly route: RouteResult;
+  readonly walker: Walker;
+  readonly exit: Exit | undefined;
+  readonly required: number;
+}
+
+function narrowRoute(narrow: NarrowRoute): Finding {
+  const { route, walker, required } = narrow;
   const stations = crossWidths(walker, route.path);
-  const narrowest = stations.reduce<(typeof stations)[number] | null>(
-    (least, next) => (next.width < (least?.width ?? Infinity) ? next : least),
-    null,
-  );
   const stretches = narrowStretches(stations);
+  const { width, where, between } = narrowestPlace(narrow, stations);
   return {
     code: walker.onWheels ? 'room.wheelchairRoute' : 'room.route',
     severity: 'caution',
-    subjects:
-      walker.onWheels && narrowest
-        ? [route.player, ...beside(walker, narrowest.point, route.width)]
-        : [route.player],
-    measured: route.width,
+    subjects: [route.player, ...between],
+    measured: width,
     required,
     unit: 'mm',
-    where: narrowest?.point ?? walker.spot,
+    where,
     detail: {
       exit: route.exit ?? '',
       pinch: pinchVerdict(stretches),
       narrowLength: stretches.reduce((sum, { from, to }) => sum + to - from, 0),
     },
+  };
+}
+
+interface NarrowPlace {
+  readonly width: number;
+  readonly where: Point;
+  /** What it is narrow between: the door, or at most two things. */
+  readonly between: readonly string[];
+}
+
+function narrowestPlace(
+  { route, walker, exit, required }: NarrowRoute,
+  stations: readonly CrossStation[],
+): NarrowPlace {
+  const least = stations.reduce<CrossStation | null>(
+    (least, next) => (next.width < (least?.width ?? Infinity) ? next : least),
+    null,
+  );
+  if (exit && exit.width - route.width < OFF_MIDDLE && exit.width <= (least?.width ?? Infinity) + OFF_MIDDLE)
+    return { width: Math.min(exit.width, required), where: exit.middle, between: [exit.id] };
+  if (!least) return { width: route.width, where: walker.spot, between: [] };
+  const isTaped = Math.abs(least.width - route.width) <= OFF_MIDDLE && least.width < required;
+  return {
+    width: isTaped ? least.width : route.width,
+    where: least.point,
+    between: beside(walker, least.point, Math.max(route.width, least.width)),
   };
 }
 

@@ -1,11 +1,12 @@
 /**
  * A way out for every player: a real path round everything that stands there, to an exit. A player who can get out as
  * wide as asked gets the shortest way that is; any other gets the widest there is. Who uses a wheelchair gets a way
- * without steps, with the room to turn that is asked for on it (turning.ts).
+ * without steps, with the room to turn that is asked for on it (turning.ts). Nobody is led over the edge of a level higher
+ * than HIGHEST_STEP where there is another way.
  *
  * Accuracy: ways are compared by widths that are at most 1 mm too great at 915 mm (see sites.ts); the width reported is
- * that of the path itself, measured on the outlines. Not promised: on foot, steps between levels are not judged; in a
- * bend narrower than asked, turning is judged as for something round.
+ * that of the path itself, measured on the outlines. Not promised: in a bend narrower than asked,
+ * turning is judged as for something round.
  */
 
 import { inSetup, platformOf, type Document } from '../../document/document.ts';
@@ -16,8 +17,9 @@ import { pointInPolygon } from '../../geometry/polygon.ts';
 import { gapBetweenSegments } from '../../geometry/segments.ts';
 import type { RouteResult } from '../report.ts';
 import { clearancesOf, type Clearances } from './clearance.ts';
-import { onFoot, onWheels, wheelchairUsers, type Gait } from './gait.ts';
-import { groundOf } from './ground.ts';
+import { climbing, onFoot, onWheels, wheelchairUsers, type Gait } from './gait.ts';
+import { groundOf, groundWithin } from './ground.ts';
+import { HIGHEST_STEP } from './level-edges.ts';
 import {
   departures,
   ownPlace,
@@ -54,10 +56,19 @@ export function routeResults(document: Document, setup: Id<'setup'>): RouteResul
   const users = wheelchairUsers(document, setup);
   const ofWheels = waysOf(document, setup, { people: users, gait: onWheels(document) });
   const walking = inSetup(document, setup, 'player').filter(({ mobility }) => mobility === 'walks');
-  const ofFeet = waysOf(document, setup, { people: walking, gait: onFoot(document) });
+  const ofFeet = waysOnFoot(document, setup, walking);
   const found = new Map([...ofFeet, ...ofWheels].map((route) => [route.player, route]));
   const seats = users.filter(({ kind }) => kind === 'seat');
   return [...inSetup(document, setup, 'player'), ...seats].flatMap(({ id }) => found.get(id) ?? []);
+}
+
+/** Over the high edge of a level only where there is no other way. */
+function waysOnFoot(document: Document, setup: Id<'setup'>, people: readonly Player[]): RouteResult[] {
+  const level = waysOf(document, setup, { people, gait: onFoot(document) });
+  if (!inSetup(document, setup, 'riser').some(({ height }) => height > HIGHEST_STEP)) return level;
+  const isStuck = new Set(level.flatMap(({ player, exit }) => (exit === null ? [player] : [])));
+  const stuck = people.filter(({ id }) => isStuck.has(id));
+  return [...level, ...waysOf(document, setup, { people: stuck, gait: climbing(document) })];
 }
 
 /** The way of one wheelchair, as `routeResults` finds it; null when nobody of that id uses one. */
@@ -76,13 +87,13 @@ function waysOf(document: Document, setup: Id<'setup'>, { people, gait }: Party)
   if (!gait.onWheels && exitsOf(document).length === 0) return people.map(nowhere);
   const search = searchOn(document, setup, gait);
   const platform = platformOf(document);
+  const within = gait.onWheels ? groundWithin(document, setup, gait) : null;
+  const room = within && { sites: sitesOf(within), clearances: clearancesOf(within) };
   return people.map((person) => {
     if (!isOn(platform, person)) return nowhere(person);
     const walker = walkerFrom(person, person.id, search);
     const route = routeOf(person, { ...search, walker });
-    return gait.onWheels
-      ? { ...route, turning: turningCircles(search.net.graph.sites, walker, route) }
-      : route;
+    return room ? { ...route, turning: turningCircles(room, walker, route) } : route;
   });
 }
 

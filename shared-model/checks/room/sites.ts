@@ -6,7 +6,7 @@
 import type { Segment } from '../../document/openings.ts';
 import type { Vec2 } from '../../geometry/frame.ts';
 import { forEachEdge, type Polygon } from '../../geometry/polygon.ts';
-import { between, lengthOf, type Exit } from './walls.ts';
+import { between, lengthOf, type Exit, type Wall } from './walls.ts';
 
 /** What stands in the way, and whose it is: a player does not run into himself. */
 export interface Obstacle {
@@ -16,7 +16,7 @@ export interface Obstacle {
 
 /** Everything a walker meets on the platform's floor. */
 export interface Ground {
-  readonly walls: readonly Segment[];
+  readonly walls: readonly Wall[];
   readonly obstacles: readonly Obstacle[];
   readonly exits: readonly Exit[];
 }

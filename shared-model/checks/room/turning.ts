@@ -1,6 +1,7 @@
 /**
  * Room to turn a wheelchair: a circle of 60 in (1525 mm), ADA/ABA 304.3.1, over the user's place, over each bend in which
- * his way turns back, and over its end. Of all circles over such a spot the widest free one is found.
+ * his way turns back, and over where he comes to a stand before the exit. Of all circles over such a spot the widest free
+ * one on the platform is found: what lies beyond a door is not known.
  *
  * Through 90 degrees a wheelchair turns within ways of 36 in (ADA Standards 1991, figure 7(a)); to turn back round
  * something less than 48 in (1220 mm) wide it takes more (ADA/ABA 403.5.2: 60 in at the turn where the ways are 36 in).
@@ -12,9 +13,10 @@
 import { circle } from '../../catalogue/shapes.ts';
 import type { Vec2 } from '../../geometry/frame.ts';
 import type { RouteResult, TurningCircle } from '../report.ts';
-import { clearanceAlong } from './clearance.ts';
+import { clearanceAlong, type Clearances } from './clearance.ts';
 import { someSites, type Sites } from './sites.ts';
 import type { Walker } from './walk.ts';
+import { between } from './walls.ts';
 import { discAt, nodeCount, startOf, wayGraph, type Disc } from './way-graph.ts';
 
 export const TURNING_DIAMETER = 1525;
@@ -22,20 +24,44 @@ export const TURNING_DIAMETER = 1525;
 const MOST_TURN = (91 * Math.PI) / 180;
 /** Round something wider than this one drives in two bends. */
 const BEND_LENGTH = 1220;
+/** A wheelchair before a door has its middle so far from it: half of 48 in (1220 mm), ADA/ABA 305.3. */
+const BEFORE_DOOR = 610;
 /** Circles wider than this are found to be so wide at least, and no more is asked. */
 const FAR = 2000;
 
+/** What a wheelchair turns among. */
+export interface TurningRoom {
+  readonly sites: Sites;
+  readonly clearances: Clearances;
+}
+
 /** One circle for each spot on the way where room to turn is asked for; of somebody without a way, at his place. */
-export function turningCircles(sites: Sites, walker: Walker, { path }: RouteResult): TurningCircle[] {
+export function turningCircles(
+  { sites, clearances }: TurningRoom,
+  walker: Walker,
+  { path }: RouteResult,
+): TurningCircle[] {
   const bends = bendsOf(path).map((near) => ({ near, at: 'bend' as const }));
-  const end = path.at(-1);
+  const end = beforeEnd(path, BEFORE_DOOR);
   const ends = end ? [{ near: end, at: 'exit' as const }] : [];
   return [{ near: walker.spot, at: 'place' as const }, ...bends, ...ends].map(({ near, at }) => {
     const { x, y, radius } = widestOver(near, sites, walker.free);
     // Between the sites of an edge the circle bulges over it by a little.
-    const free = clearanceAlong(walker.clearances, { a: { x, y }, b: { x, y } }, walker.free, radius);
+    const free = clearanceAlong(clearances, { a: { x, y }, b: { x, y } }, walker.free, radius);
     return { at, near, x, y, diameter: 2 * free };
   });
+}
+
+/** The point of a way so far before its end, or its start; null of no way. */
+function beforeEnd(path: readonly Vec2[], length: number): Vec2 | null {
+  let left = length;
+  for (let index = path.length - 1; index > 0; index--) {
+    const [a, b] = [path[index - 1], path[index]];
+    const leg = a && b ? Math.hypot(b.x - a.x, b.y - a.y) : 0;
+    if (a && b && leg >= left) return leg > 0 ? between({ a: b, b: a }, left / leg) : b;
+    left -= leg;
+  }
+  return path[0] ?? null;
 }
 
 /** The corners about which a way turns back: the middle of each bend. */

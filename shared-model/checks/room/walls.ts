@@ -16,6 +16,11 @@ export interface Exit {
   readonly outward: Vec2;
 }
 
+/** What nobody goes over. `of`: the platform, or the level whose edge it is. */
+export interface Wall extends Segment {
+  readonly of: string;
+}
+
 export function exitsOf(document: Document): Exit[] {
   const platform = platformOf(document);
   return allOf(document, 'door')
@@ -27,14 +32,14 @@ export function exitsOf(document: Document): Exit[] {
  * The platform's edges without the stretches that exits take up, those of them that are `open`. Open edges are walls too:
  * nobody walks over them.
  */
-export function wallsOf(document: Document, open: (door: Door) => boolean = () => true): Segment[] {
+export function wallsOf(document: Document, open: (door: Door) => boolean = () => true): Wall[] {
   const platform = platformOf(document);
   const exits = allOf(document, 'door').filter((door) => door.exit && open(door));
   return platform.outline.flatMap((_, index) =>
     withoutDoors(
       edgeOf(platform, index),
       exits.filter((door) => door.edge === index),
-    ),
+    ).map((wall) => ({ ...wall, of: platform.id })),
   );
 }
 

@@ -6,7 +6,7 @@ import { labelOf } from '../../document/labels.ts';
 import { formatApart, formatLength, type Units } from '../../document/measures.ts';
 import type { Finding, FindingCode } from '../finding.ts';
 import { atLeast, subject, type Sentence, type Told } from '../sentence-parts.ts';
-import { narrowFigures, pinchWords, WHO_DECIDES } from './room-words.ts';
+import { besideWords, narrowFigures, pinchWords, widenWords, WHO_DECIDES } from './room-words.ts';
 
 type WheelchairCode = Extract<
   FindingCode,
@@ -65,14 +65,8 @@ function wayWords(finding: Finding, document: Document, setup: Id<'setup'>, unit
   return {
     headline: `The way out for ${who} is narrow for a wheelchair`,
     text: `${measured} at its narrowest${besideWords(finding, document, setup)}; ${required} are wanted.${pinchWords(finding, units)}`,
-    advice: `Widen it by ${atLeast(finding.required - finding.measured, units)} there. ${WHO_DECIDES}`,
+    advice: widenWords(finding, document, units),
   };
-}
-
-function besideWords({ subjects }: Finding, document: Document, setup: Id<'setup'>): string {
-  const [a, b] = subjects.slice(1).map((id) => labelOf(document, setup, id));
-  if (a === undefined) return '';
-  return b === undefined ? `, beside ${a}` : `, between ${a} and ${b}`;
 }
 
 function whereWords(finding: Finding, document: Document, setup: Id<'setup'>): string {

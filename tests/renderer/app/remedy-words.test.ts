@@ -19,6 +19,7 @@ const TRIED: Readonly<Record<FindingCode, boolean>> = {
   'room.door': true,
   'room.route': false,
   'room.cable': false,
+  'room.step': false,
   'room.noExit': false,
   'room.noStepFreeExit': false,
   'room.wheelchairLevel': false,

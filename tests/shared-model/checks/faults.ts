@@ -100,6 +100,10 @@ export const FAULTS: Readonly<Record<FindingCode, Fault>> = {
     faulty: aDocument(DOOR, aPlayer({ y: 1000 }), ...gap(900)),
     sound: aDocument(DOOR, aPlayer({ y: 1000 }), ...gap(920)),
   },
+  'room.step': {
+    faulty: aDocument(DOOR, aPlayer({ y: 1500 }), aRiser({ y: 1500, width: 3000, depth: 2500, height: 210 })),
+    sound: aDocument(DOOR, aPlayer({ y: 1500 }), aRiser({ y: 1500, width: 3000, depth: 2500, height: 200 })),
+  },
   'room.cable': {
     faulty: aDocument(DOOR, aPlayer({ y: 1000 }), aLamp({ x: 2000, cable: across(3000, -2000) })),
     sound: aDocument(DOOR, aPlayer({ y: 1000 }), aLamp({ x: 2000, cable: across(3000, 500) })),
@@ -179,6 +183,9 @@ export const MORE_FAULTS: readonly Document[] = [
   aDocument(DOOR, aPlayer({ y: 1000 }), ...gap(0)),
   aDocument(DOOR, wheeled(), ...gap(0)),
   aDocument(DOOR, wheeled(), ...gap(840)),
+  aDocument(aStand({ y: 2500 }), aRiser({ y: 2500, width: 1000, depth: 1000, height: 900 })),
+  aDocument(DOOR, wheeled(), aRiser({ x: -350, y: 3000, width: 7300, depth: 600, height: 400 })),
+  aDocument(aDoor({ offset: 3500, width: 880 }), aPlayer({ y: 1000 })),
   aDocument(aSeatBlock({ rows: 1 }), aPlayer({ y: 2600 }), aStand({ lip: 1200, y: 2000 })),
 ];
 

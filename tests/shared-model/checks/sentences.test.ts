@@ -78,6 +78,7 @@ describe('the words', () => {
     'room.edge',
     'room.door',
     'room.route',
+    'room.step',
     'room.cable',
     'room.noExit',
     'room.noStepFreeExit',
@@ -119,9 +120,27 @@ describe('what is said of the room', () => {
     const { headline, text } = toldOf('room.route');
     expect(headline).toBe('The way out for player 1 is narrow');
     expect(text).toBe(
-      '900 mm at its narrowest; you asked for 915 mm. ' +
+      '900 mm at its narrowest, between object 1 and object 2; you asked for 915 mm. ' +
         'ADA/ABA 403.5.1 speaks of 915 mm, and of 815 mm over at most 610 mm.',
     );
+  });
+
+  test('where a way is narrow, of doors, levels and the platform’s own boundary', () => {
+    const texts = everything('metric').flatMap(({ code, text }) =>
+      code === 'room.route' || code === 'room.wheelchairRoute' ? [text] : [],
+    );
+    const saying = (words: RegExp) => expect(texts).toContainEqual(expect.stringMatching(words));
+    saying(/^880 mm at its narrowest, at door 1; you asked for 915 mm\./);
+    saying(/^700 mm at its narrowest, between .*riser 1/);
+    saying(/^700 mm at its narrowest, between .*the edge of the platform/);
+  });
+
+  test('an edge of a level, and a step on the way out', () => {
+    const texts = everything('metric').map(({ text }) => text);
+    expect(texts).toContainEqual(
+      expect.stringMatching(/^250 mm from the edge of riser 1, which drops 900 mm; you asked for 600 mm\./),
+    );
+    expect(toldOf('room.step').headline).toBe('The way out for player 1 goes over a step of 210 mm');
   });
 
   test('a closed way', () => {
@@ -164,7 +183,9 @@ describe('what is said of the room', () => {
           fc.double({ min: 1e-6, max: 3, noNaN: true }),
           (limit, lack) => {
             const [, measured, required] =
-              /^(.*) at its narrowest; you asked for (.*?)\.(?: |$)/.exec(text(limit - lack, limit)) ?? [];
+              /^(.*) at its narrowest, between object 1 and object 2; you asked for (.*?)\.(?: |$)/.exec(
+                text(limit - lack, limit),
+              ) ?? [];
             expect(lengthIn(measured)).toBeLessThan(lengthIn(required));
             expect(Math.abs(lengthIn(measured) - (limit - lack))).toBeLessThan(25.4 / 8 + 1e-9);
           },

@@ -258,7 +258,7 @@ describe('findings', () => {
     expect(pinch).toMatchObject({
       code: 'room.route',
       severity: 'caution',
-      subjects: ['player-1'],
+      subjects: ['player-1', expect.stringMatching(/^shape-[12]$/), expect.stringMatching(/^shape-[12]$/)],
       measured: expect.closeTo(850, 1),
       required: 915,
       unit: 'mm',
@@ -269,6 +269,32 @@ describe('findings', () => {
     // 620 mm long, or 800 mm wide: not such a point.
     expect(findings(WIDE_DOOR, PLAYER, ...barrier(850, 630))[0]?.detail).toMatchObject({ pinch: 'narrow' });
     expect(findings(WIDE_DOOR, PLAYER, ...barrier(810, 300))[0]?.detail).toMatchObject({ pinch: 'narrow' });
+  });
+
+  test.each([600, 700, 850, 900])('tell a straight passage of %i mm as it is measured by hand', (gap) => {
+    for (const slant of [0, 7, 20]) {
+      const sides = ([1, -1] as const).map((side) =>
+        aShape({
+          id: side > 0 ? 'shape-1' : 'shape-2',
+          y: 3000,
+          facing: slant,
+          outline: [
+            { x: (side * gap) / 2, y: -500 },
+            { x: side * 5000, y: -500 },
+            { x: side * 5000, y: 500 },
+            { x: (side * gap) / 2, y: 500 },
+          ],
+        }),
+      );
+      const [told] = findings(WIDE_DOOR, PLAYER, ...sides);
+      expect(Math.abs((told?.measured ?? NaN) - gap)).toBeLessThan(0.3);
+    }
+  });
+
+  test('name the door where that is what is narrow', () => {
+    expect(findings(aDoor({ offset: 3000, width: 880 }), PLAYER)).toMatchObject([
+      { subjects: ['player-1', 'door-1'], measured: 880, where: { x: 560, y: 5000 } },
+    ]);
   });
 
   test('no way at all is one too', () => {

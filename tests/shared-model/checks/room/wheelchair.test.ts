@@ -117,6 +117,14 @@ describe('the way of a wheelchair', () => {
     });
     const [long] = found(DOOR, wheeled(), ...barrier(850, 700));
     expect(long?.detail).toMatchObject({ pinch: 'narrow' });
+    // Of a level and of the platform's own boundary as well.
+    const level = aRiser({ x: -350, y: 3000, width: 7300, depth: 600, height: 400 });
+    expect(found(DOOR, wheeled(), level)).toMatchObject([
+      {
+        subjects: expect.arrayContaining(['player-1', 'riser-1', 'platform-1']),
+        measured: expect.closeTo(700, 3),
+      },
+    ]);
   });
 
   test('goes to an exit without steps, though another is nearer', () => {
@@ -197,8 +205,8 @@ describe('the way of a wheelchair', () => {
 describe('room to turn', () => {
   /** A yard of so much by so much about the player, open towards the door. */
   const yard = (width: number) => [
-    box('shape-1', [-width / 2 - 100, -width / 2], [200, 5000]),
-    box('shape-2', [width / 2, width / 2 + 100], [200, 5000]),
+    box('shape-1', [-width / 2 - 100, -width / 2], [200, 3500]),
+    box('shape-2', [width / 2, width / 2 + 100], [200, 3500]),
   ];
 
   test.each([
@@ -251,6 +259,32 @@ describe('room to turn', () => {
     expect(bendsOf(around(1220))).toHaveLength(1);
     expect(bendsOf(around(1221))).toHaveLength(0);
     expect(bendsOf([])).toEqual([]);
+  });
+
+  test.each([
+    [1530, []],
+    [1000, [{ code: 'room.turning', subjects: ['player-1', 'door-1'], detail: { at: 'exit' } }]],
+  ])(
+    'before the exit counts the %i mm of the platform there, and nothing beyond the door',
+    (deep, expected) => {
+      // A wide door, and a long object in front of it that leaves a strip along the wall.
+      const door = aDoor({ offset: 1000, width: 3000 });
+      const strip = box('shape-1', [-2300, 4000], [3000, 5000 - deep]);
+      const user = wheeled({ x: -3200, y: 2000 });
+      const findings = found(door, user, strip).filter(({ detail }) => detail['at'] === 'exit');
+      expect(findings).toMatchObject(expected);
+      for (const { measured } of findings) expect(Math.abs(measured - deep)).toBeLessThan(1);
+      for (const { x, y, diameter } of way(door, user, strip).turning) {
+        expect(y + diameter / 2).toBeLessThanOrEqual(5000.001);
+        expect(Math.abs(x) + diameter / 2).toBeLessThanOrEqual(4000.001);
+      }
+    },
+  );
+
+  test('before the exit is over the spot where the wheelchair comes to a stand, 610 mm from it', () => {
+    const end = way(DOOR, wheeled()).turning.find(({ at }) => at === 'exit');
+    expect(end?.near.y).toBeCloseTo(5000 - 610, 0);
+    expect(end?.diameter).toBeGreaterThan(2600);
   });
 
   test('is measured where he turns back', () => {
