@@ -4,6 +4,7 @@ import type { Finding, Severity } from '#model/checks/finding.ts';
 import type { ReadingResult } from '#model/checks/reading/reading.ts';
 import type { HouseFigure, ReachResult, RouteResult } from '#model/checks/report.ts';
 import { explain } from '#model/checks/sentences.ts';
+import { coverName, coverPartOf } from '#model/checks/sightlines/cover-part.ts';
 import { concertOf, setupsOf } from '#model/document/document.ts';
 import { labelOf } from '#model/document/labels.ts';
 import { formatLength } from '#model/document/measures.ts';
@@ -62,13 +63,22 @@ function spread({ report }: Checked, { median, worst }: HouseFigure): string {
   return `half of them see ${percent(median)} or more; worst ${seat?.label ?? worst.seat}: ${percent(worst.share)}`;
 }
 
-function coverLine(checked: Checked, { coveredBy }: HouseFigure, width: number): string[] {
+function coverLine(checked: Checked, { player, coveredBy }: HouseFigure, width: number): string[] {
   const worst = coveredBy.filter(({ loss }) => loss >= 0.005).slice(0, 3);
   if (worst.length === 0) return [];
   const words = worst.map(
-    ({ record, loss }) => `${label(checked, record)} (${percent(loss)} of the player, over the house)`,
+    ({ record, loss }) =>
+      `${coverOf(checked, player, record)} (${percent(loss)} of the player, over the house)`,
   );
   return [`${' '.repeat(width)}         covered by ${words.join(', ')}`];
+}
+
+/** Of a block of seats its heads or its rail. */
+function coverOf(checked: Checked, player: string, record: string): string {
+  const { document, report } = checked;
+  const target = report.sight.scene.targets.find(({ id }) => id === player);
+  const part = target ? coverPartOf(document, report.sight.scene, target, record) : 'self';
+  return coverName(part, label(checked, record));
 }
 
 const MANNERS: Readonly<Record<ReachResult['manner'], string>> = {
@@ -77,6 +87,14 @@ const MANNERS: Readonly<Record<ReachResult['manner'], string>> = {
   step: 'with a step',
   walk: 'a walk',
   none: 'not at all',
+};
+
+/** With a stoop besides. */
+const STOOPING: Readonly<Record<ReachResult['manner'], string>> = {
+  ...MANNERS,
+  lean: 'stooping',
+  step: 'step, stoop',
+  walk: 'walk, stoop',
 };
 
 const PURPOSES: Readonly<Record<ReachResult['grip']['purpose'], string>> = {
@@ -91,7 +109,7 @@ function reachLines(checked: Checked): string[] {
   );
   const width = longest(tasks);
   return checked.report.reach.map((result, index) =>
-    `${(tasks[index] ?? '').padEnd(width)}  ${MANNERS[result.manner].padEnd(11)}  ${reachFigures(checked, result)}`.trimEnd(),
+    `${(tasks[index] ?? '').padEnd(width)}  ${(result.stoops ? STOOPING : MANNERS)[result.manner].padEnd(11)}  ${reachFigures(checked, result)}`.trimEnd(),
   );
 }
 

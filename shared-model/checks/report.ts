@@ -55,6 +55,8 @@ export interface ReachResult {
   /** What the arm alone reaches; when anyone may play, the arm of the end who gets there worse. */
   readonly armReach: number;
   readonly manner: Manner;
+  /** He stoops or squats for it. */
+  readonly stoops: boolean;
   /** Time there (and back for a walk), seconds, with its published or stated range. */
   readonly seconds: number;
   readonly secondsRange: readonly [number, number];

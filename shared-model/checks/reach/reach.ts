@@ -24,8 +24,6 @@ import { freeHands, reachersOf, type Reacher } from './hands.ts';
 
 /** A result with what the findings tell besides. */
 export interface DetailedReach extends ReachResult {
-  /** He stoops or squats for it. */
-  readonly stoops: boolean;
   /** Standard deviation of the arm about what stature predicts, mm; 0 when it was measured. */
   readonly armResidual: number;
   /** Greatest distance from the shoulder, mm, that asks for no step at the grip's height. */

@@ -15,6 +15,7 @@ import {
   aDocument,
   aDoor,
   anInstrument,
+  anInstrumentStand,
   aPlace,
   aPlatform,
   aPlayer,
@@ -177,6 +178,15 @@ describe('a model that the catalogue does not have', () => {
 it('a concert whose models are all known has no notes', async () => {
   const { out } = await run(aDocument(), 'check', '--json');
   expect(JSON.parse(out)).toMatchObject({ notes: [] });
+});
+
+it('says what of the house hides somebody, and who stoops', async () => {
+  const low = anInstrumentStand({ x: -500, y: 1700, height: 200 });
+  const shaker = anInstrument({ model: 'clarinet-a', support: asId('instrumentStand-1') });
+  const balcony = aSeatBlock({ rows: 2, name: 'Balcony', frontRail: 1800 });
+  const { out } = await run(aDocument(aPlayer(), low, shaker, balcony), 'check');
+  expect(out).toMatch(/covered by the rail of Balcony \(\d+ % of the player/);
+  expect(out).toMatch(/take up .* stooping /);
 });
 
 it('tells with --what-if what was tried against a finding, and only then', async () => {

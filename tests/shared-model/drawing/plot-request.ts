@@ -70,6 +70,7 @@ export function inventedReport(document: Document): Report {
       distance: 690,
       armReach: 640,
       manner: 'lean',
+      stoops: false,
       seconds: 1.1,
       secondsRange: [0.9, 1.4],
       freeTimeSource: 'typed',
