@@ -28,7 +28,8 @@ export function bookletOfStation(planned: PlannedPaper, station: StationPlan): B
     title: `${piece}: ${labelOf(document, setup.id, station.station)}`,
     binding: station.kind,
     leaves: station.leaves,
-    pagesPerPanel: station.kind === 'book' ? 1 : station.pagesAcross.reduce((most, across) => Math.max(most, across), 1),
+    pagesPerPanel:
+      station.kind === 'book' ? 1 : station.pagesAcross.reduce((most, across) => Math.max(most, across), 1),
     stackSide: station.stackSide === 1 ? 'second' : 'first',
     paper: paper.toLowerCase(),
     pageSize: null,

@@ -22,9 +22,9 @@ test('what was not saved is offered after the program was killed', async ({ edit
   await editor.open(await program.startAgain());
   await editor.dialog.getByRole('button', { name: 'Open it' }).click();
   await expect(editor.dialog).toBeHidden();
+  await expect(page.getByText('not saved yet')).toBeVisible();
   await editor.select(/^Viola/);
   await expect(editor.field('From the centre line')).toHaveValue('1234 SL');
-  await expect(page.getByText('not saved yet')).toBeVisible();
 });
 
 test('a path typed into the dialog is found folder by folder, and a folder that is not there is named', async ({
