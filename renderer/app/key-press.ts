@@ -29,6 +29,11 @@ export type Focus = 'plan' | 'typing' | 'field' | 'menu' | 'control';
 /** Keys that a field needs for its own text while there is some that is not taken over yet. */
 const FOR_TYPING: readonly string[] = ['Mod+Z', 'Mod+Shift+Z', 'Mod+Y', 'Mod+D'];
 
+/** Whether a field would use this press for its own text. */
+export function isForTyping(press: Pressed): boolean {
+  return FOR_TYPING.some((keys) => isPressed(keys, press));
+}
+
 /**
  * Whether an action's key counts where the focus is. Single letters and signs keep clear of fields and of menus, which
  * jump to what begins with a letter; Escape keeps clear of them, too; all other keys of the plan belong to whatever

@@ -4,18 +4,17 @@ import type { Editor } from '../state/editor.svelte.ts';
 import { ACTIONS, actionNamed, keysOf, type Action } from './actions.ts';
 import { countsAt, isPressed, type Focus } from './key-press.ts';
 
-/** The action for a press, if it counts where the focus is and may be done now. */
+/** The action for a press, if it counts where the focus is; whether it may be done now is another matter. */
 export function actionFor(event: KeyboardEvent, editor: Editor): Action | null {
   if (editor.questions.open.length > 0 || event.defaultPrevented) return null;
   const focus = focusOf(event.target);
   // A field that has something to take back has kept this key to itself.
   if (focus === 'field' && isPressed('Escape', event)) return actionNamed('go.plan');
-  const found = ACTIONS.find(
+  return ACTIONS.find(
     (action) =>
       !action.byBrowser &&
       keysOf(action, editor).some((keys) => isPressed(keys, event) && countsAt(focus, keys, action.onPlan)),
-  );
-  return found?.may(editor) ? found : null;
+  ) ?? null;
 }
 
 function focusOf(target: EventTarget | null): Focus {

@@ -391,6 +391,9 @@ test('undo works right after an exact figure was typed, and Escape leads back to
   await expect(page.getByRole('button', { name: /^Undo move/ })).toBeVisible();
   await keyboard.press('Control+z');
   await expect(across).toHaveValue(before);
+  // With nothing left to undo, the browser must not begin to take back what was typed in the field.
+  for (let times = 0; times < 3; times++) await keyboard.press('Control+z');
+  await expect(across).toHaveValue(before);
   await keyboard.press('Control+y');
   await expect(across).toHaveValue('999 SL');
 
