@@ -31,7 +31,7 @@ export async function turns(order: TurnsOrder, surroundings: Surroundings): Prom
   surroundings.print(
     order.json
       ? `${JSON.stringify({ ...told, ...(planJson(instance, result, remedies) as object) })}\n`
-      : `${[heading(document, setup), ...wordsOf(result, remedies)].join('\n')}\n`,
+      : `${[heading(document, setup), ...wordsOf(instance, result, remedies)].join('\n')}\n`,
   );
   return exitCode(result);
 }

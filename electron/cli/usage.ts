@@ -48,7 +48,7 @@ export const HELP = `Standlines without a window.
       This text.
 
 FILE of check, plot and turns is a .standlines file; the word demo stands for the demo concert.
-Exit codes: 0 done, 1 failing findings under --strict, 2 bad usage or bad input.
+Exit codes: 0 done, 1 failing findings under --strict or no plan of the turns, 2 bad usage or bad input.
 `;
 
 export interface CheckOrder {

@@ -4,12 +4,13 @@ import type { Seconds } from '../../score/time-line.ts';
 import {
   COST_ORDER,
   isProved,
-  type Plan,
   type PlanCost,
+  type PlanView,
   type Proof,
   type StationPlan,
   type Turn,
 } from './plan.ts';
+import type { PlanInstance } from './instance.ts';
 import type { PlanResult } from './planner.ts';
 import type { Remedy } from './remedies.ts';
 
@@ -28,7 +29,11 @@ const KINDS: Readonly<Record<StationPlan['kind'], string>> = {
   ridge: 'ridge booklet',
 };
 
-export function wordsOf(result: PlanResult, remedies: readonly Remedy[] = []): string[] {
+export function wordsOf(
+  instance: PlanInstance,
+  result: PlanResult,
+  remedies: readonly Remedy[] = [],
+): string[] {
   switch (result.status) {
     case 'faulty':
       return result.faults.map((fault) => `cannot be planned: ${fault}`);
@@ -40,7 +45,8 @@ export function wordsOf(result: PlanResult, remedies: readonly Remedy[] = []): s
     case 'planned':
       return [
         ...costWords(result.cost, result.proof),
-        ...planWords(result.plan),
+        ...result.plan.stations.flatMap((station) => stationWords(instance, station)),
+        ...result.plan.turns.map(turnWords),
         ...(result.front.length > 1 ? ['Other plans:'] : []),
         ...result.front.slice(1).map(({ cost }) => `  ${shortWords(cost)}`),
       ];
@@ -67,21 +73,30 @@ function shortWords(cost: PlanCost): string {
     .join(', ');
 }
 
-export function planWords({ stations, turns }: Plan): string[] {
-  return [...stations.flatMap(stationWords), ...turns.map(turnWords)];
+function stationWords(
+  instance: PlanInstance,
+  { station, kind, leaves, stackSide, views }: StationPlan,
+): string[] {
+  const sides = instance.stations.find(({ id }) => id === station)?.sides ?? [];
+  const readerOn = (side: number) => sides[side]?.reader ?? null;
+  const paper = leaves === 0 ? '' : ` with ${counted(leaves, ['leaf', 'leaves'])}`;
+  const stack =
+    kind === 'ridge' && leaves > 0
+      ? `; at first ${leaves === 1 ? 'it lies' : 'they lie'} before ${readerOn(stackSide) ?? 'the side without a reader'}`
+      : '';
+  return [
+    `${station}: ${KINDS[kind]}${paper}${stack}`,
+    ...views.flatMap((states, side) => {
+      const reader = readerOn(side);
+      return reader === null ? [] : [`  ${reader} sees ${states.map(viewWords).join(', then ')}`];
+    }),
+  ];
 }
 
-function stationWords({ station, kind, leaves, stackSide, views }: StationPlan): string[] {
-  const leaf = counted(leaves, ['leaf', 'leaves']);
-  const stack = kind === 'ridge' && leaves > 0 ? `, leaves lie on side ${stackSide + 1} at first` : '';
-  return [
-    `${station}: ${KINDS[kind]}${kind === 'loose' ? '' : `, ${leaf}${stack}`}`,
-    ...views.flatMap((states, side) =>
-      states.map(
-        (view, state) => `  side ${side + 1}, state ${state}: ${view.map((page) => page ?? '-').join(' ')}`,
-      ),
-    ),
-  ];
+/** Left to right; a dash stands for a blank. */
+function viewWords(view: PlanView): string {
+  const pages = view.filter((page) => page !== null).length;
+  return `${pages === 1 ? 'page' : 'pages'} ${view.map((page) => page ?? '-').join(' ')}`;
 }
 
 function turnWords(turn: Turn): string {

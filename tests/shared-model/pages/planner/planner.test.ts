@@ -101,7 +101,7 @@ describe('a plan', () => {
     const result = planNow({ ...big, limits: { maxStates: 1 } });
     expect(result.status).toBe('none');
     if (result.status === 'none') expect(result.proved).toBe(false);
-    expect(wordsOf(result)).toEqual(['no plan was found in the steps allowed']);
+    expect(wordsOf(big, result)).toEqual(['no plan was found in the steps allowed']);
   });
 
   it('says how far it got when only the last proof is missing', () => {
@@ -211,7 +211,7 @@ describe('where there is no plan', () => {
   });
 
   it('says it in words', () => {
-    expect(wordsOf({ status: 'none', proved: true }, remedies(busy))).toEqual([
+    expect(wordsOf(busy, { status: 'none', proved: true }, remedies(busy))).toEqual([
       'there is no plan',
       '  would make one: a rest of 3.5 s for cello after page 1, at 0:30',
       '  would make one: room for 3 pages at desk',
@@ -224,15 +224,14 @@ describe('text and JSON', () => {
   const result = planned(INSTANCE);
 
   it('says the plan in lines', () => {
-    expect(wordsOf(result)).toEqual([
+    expect(wordsOf(INSTANCE, result)).toEqual([
       '1 turn (fewest possible)',
       '1 station (fewest possible)',
       '2 pages before a reader (fewest possible)',
       '3 printed panels (fewest possible)',
       '0 jumps of the eye (fewest possible)',
-      'desk: book, 1 leaf',
-      '  side 1, state 0: 1 2',
-      '  side 1, state 1: - 3',
+      'desk: book with 1 leaf',
+      '  cello sees pages 1 2, then page - 3',
       '0:58 bar 30, cello turns desk with the left hand, after page 2; 4.5 s to spare',
     ]);
   });
