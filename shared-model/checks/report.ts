@@ -45,6 +45,15 @@ export interface Grip {
 export interface FreeTime {
   readonly seconds: number;
   readonly source: 'part' | 'typed';
+  /** Of a part: where its shortest rest for this lies. */
+  readonly at: MusicMoment | null;
+}
+
+export interface MusicMoment {
+  /** As printed. */
+  readonly bar: string;
+  /** Since the beginning of the performance. */
+  readonly seconds: number;
 }
 
 export interface ReachResult {
@@ -64,6 +73,7 @@ export interface ReachResult {
   readonly freeTime: number | null;
   /** Who says so: the rests of his part, or somebody who typed it. */
   readonly freeTimeSource: FreeTime['source'] | null;
+  readonly freeTimeAt: MusicMoment | null;
 }
 
 /** A circle in which a wheelchair can turn: the widest free one over the spot where turning is asked for. */

@@ -79,6 +79,7 @@ function detailOf(result: DetailedReach): Finding['detail'] {
     secondsLeast: figures.secondsRange[0],
     secondsMost: figures.secondsRange[1],
     rest: figures.freeTimeSource ?? 'unknown',
+    ...(figures.freeTimeAt ? { restBar: figures.freeTimeAt.bar, restAt: figures.freeTimeAt.seconds } : {}),
   };
 }
 

@@ -4,7 +4,7 @@ import { inSetup, find, type Document } from '../../document/document.ts';
 import { asId, type Id } from '../../document/ids.ts';
 import type { Music, Part } from '../../document/music.ts';
 import type { Seconds } from '../../document/records.ts';
-import { performanceOf, type Performance } from '../../score/music/performance.ts';
+import { momentAt, performanceOf, type Performance } from '../../score/music/performance.ts';
 import { timeLineOf } from '../../score/music/readings.ts';
 import type { Interval, TimeLine } from '../../score/time-line.ts';
 import type { FreeTime, Grip } from '../report.ts';
@@ -13,9 +13,18 @@ import type { FreeTime, Grip } from '../report.ts';
 export function freeTimeFor(document: Document, setup: Id<'setup'>, grip: Grip): FreeTime | null {
   const played = partOf(document, setup, grip.player);
   const fromPart = played && secondsInPart(document, setup, grip, played);
-  if (fromPart !== null) return { seconds: fromPart, source: 'part' };
+  if (played && fromPart !== null) {
+    const { number: bar = '' } = momentAt(played.music, performanceFor(played.music), fromPart.at) ?? {};
+    return { seconds: fromPart.seconds, source: 'part', at: { bar, seconds: fromPart.at } };
+  }
   const typed = typedTime(document, grip);
-  return typed === null ? null : { seconds: typed, source: 'typed' };
+  return typed === null ? null : { seconds: typed, source: 'typed', at: null };
+}
+
+/** A rest for something that has to be done at a moment of the performance. */
+interface Chance {
+  readonly at: Seconds;
+  readonly seconds: Seconds;
 }
 
 interface PlayedPart {
@@ -36,13 +45,13 @@ function secondsInPart(
   setup: Id<'setup'>,
   { player, purpose }: Grip,
   played: PlayedPart,
-): Seconds | null {
+): Chance | null {
   if (purpose === 'pickUp') return shortestChange(played);
   return played.part.ownPages ? shortestTurn(played, pagesInView(document, setup, player)) : null;
 }
 
 /** The shortest rest in which the player gets from one view of so many pages to the next; null: he never has to. */
-function shortestTurn(played: PlayedPart, inView: number): Seconds | null {
+function shortestTurn(played: PlayedPart, inView: number): Chance | null {
   const { readings, silences } = timeLineFor(played);
   const viewOf = (page: number) => Math.ceil(page / inView);
   const turns = readings.flatMap(({ page, from }, index) => {
@@ -53,11 +62,11 @@ function shortestTurn(played: PlayedPart, inView: number): Seconds | null {
 }
 
 /** The shortest rest at a bar in which the part asks for another instrument; null: it never does. */
-function shortestChange(played: PlayedPart): Seconds | null {
+function shortestChange(played: PlayedPart): Chance | null {
   const { played: bars, begins } = performanceFor(played.music);
   const { silences } = timeLineFor(played);
   const changes = new Set(played.part.instruments.map(({ bar }) => bar));
-  const rests: Seconds[] = [];
+  const rests: Chance[] = [];
   bars.forEach((bar, index) => {
     if (changes.has(bar)) rests.push(restAround(silences, begins[index] ?? 0, begins[index + 1] ?? 0));
   });
@@ -68,14 +77,17 @@ function shortestChange(played: PlayedPart): Seconds | null {
 const MOMENT = 1e-6;
 
 /** The longest of the rests that touch a stretch of time; 0 when there is none. */
-function restAround(silences: readonly Interval[], from: Seconds, to: Seconds): Seconds {
-  return silences
+function restAround(silences: readonly Interval[], from: Seconds, to: Seconds): Chance {
+  const seconds = silences
     .filter((rest) => rest.from <= to + MOMENT && rest.to >= from - MOMENT)
     .reduce((longest, rest) => Math.max(longest, rest.to - rest.from), 0);
+  return { at: from, seconds };
 }
 
-function shortest(rests: readonly Seconds[]): Seconds | null {
-  return rests.length === 0 ? null : rests.reduce((least, rest) => Math.min(least, rest));
+function shortest(rests: readonly Chance[]): Chance | null {
+  return rests.length === 0
+    ? null
+    : rests.reduce((least, rest) => (rest.seconds < least.seconds ? rest : least));
 }
 
 /** All pages that lie side by side before a player. */

@@ -99,6 +99,7 @@ function resultOf({ reacher, grip, hands, floorThere, spot, freeTime, settings }
     secondsRange: [time.least, time.most],
     freeTime: freeTime?.seconds ?? null,
     freeTimeSource: freeTime?.source ?? null,
+    freeTimeAt: freeTime?.at ?? null,
     stoops,
     armResidual: reacher.armResidual,
     reachInPlace: reachInPlace(reacher, task, settings),

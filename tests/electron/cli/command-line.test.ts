@@ -216,7 +216,7 @@ it('the data have the form that DEVELOPERS.md describes', async () => {
     'bands coveredBy faceSeenWell label median player seenWell worst'.split(' '),
   );
   expect(keysOf(first('reach'))).toEqual(
-    'armReach armResidual distance freeTime freeTimeSource grip hand ifNearer labels manner reachInPlace seconds secondsRange stoops'.split(
+    'armReach armResidual distance freeTime freeTimeAt freeTimeSource grip hand ifNearer labels manner reachInPlace seconds secondsRange stoops'.split(
       ' ',
     ),
   );

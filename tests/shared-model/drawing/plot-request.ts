@@ -74,6 +74,7 @@ export function inventedReport(document: Document): Report {
       seconds: 1.1,
       secondsRange: [0.9, 1.4],
       freeTimeSource: 'typed',
+      freeTimeAt: null,
       freeTime: 3,
     })),
     routes: [],

@@ -131,6 +131,22 @@ describe('the time to pick something up', () => {
   });
 });
 
+it('says where in the music the shortest rest lies', () => {
+  const score = aScore({
+    players: [player.id],
+    music: {
+      ...MUSIC,
+      order: [
+        [0, 3],
+        [0, 3],
+      ],
+    },
+  });
+  const [result] = reachResults(aDocument(player, stand, score), SETUP);
+  // Back to page 1 after bar 4, at 16 s, where bar 1 begins again.
+  expect(result?.freeTimeAt).toEqual({ bar: '1', seconds: 16 });
+});
+
 it('a turn without a rest is a finding that says so', () => {
   const score = aScore({
     players: [player.id],
