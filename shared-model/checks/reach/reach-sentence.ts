@@ -33,8 +33,16 @@ export const reachSentence: Readonly<Record<ReachCode, Sentence>> = {
 function restWords({ detail, required }: Finding): string {
   if (detail['rest'] !== 'part') return `the rest is ${seconds(required)}`;
   return required > 0
-    ? `the shortest rest for it in the part is ${seconds(required)}`
-    : 'the part has a place without any rest for it';
+    ? `the shortest rest for it in the part is ${seconds(required)}${placeWords(detail)}`
+    : `the part has a place without any rest for it${placeWords(detail)}`;
+}
+
+/** ", at bar 48 (1:20 into the music)". */
+function placeWords({ restBar, restAt }: Finding['detail']): string {
+  if (typeof restBar !== 'string' || typeof restAt !== 'number') return '';
+  const whole = Math.floor(restAt);
+  const clock = `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+  return restBar === '' ? `, ${clock} into the music` : `, at bar ${restBar} (${clock} into the music)`;
 }
 
 function farText(finding: Finding, units: Units): string {

@@ -156,6 +156,6 @@ it('a turn without a rest is a finding that says so', () => {
   const late = reachFindings(document, SETUP).find(({ code }) => code === 'reach.late');
   expect(late).toMatchObject({ severity: 'fail', required: 0 });
   expect(late && explain(late, document, SETUP, 'metric').text).toMatch(
-    /the part has a place without any rest for it\.$/,
+    /the part has a place without any rest for it, at bar 3 \(0:08 into the music\)\.$/,
   );
 });
