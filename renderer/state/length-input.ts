@@ -21,8 +21,9 @@ const UNIT_LENGTHS: Readonly<Record<string, number>> = {
   "'": 12 * INCH,
 };
 
-/** One signed figure with an optional fraction and unit: `-`, `2`, ` 1/4`, `"`. */
-const TERM = /^\s*([+-]?)\s*(\d+(?:[.,]\d+)?|[.,]\d+)(?:\s+(\d+)\s*\/\s*(\d+))?\s*(mm|cm|m|in|ft|"|')?/i;
+/** One signed fraction, or figure with an optional fraction, and a unit: `-`, `7/8` or `2`, ` 1/4`, `"`. */
+const TERM =
+  /^\s*([+-]?)\s*(?:(\d+)\/(\d+)|(\d+(?:[.,]\d+)?|[.,]\d+)(?:\s+(\d+)\s*\/\s*(\d+))?)\s*(mm|cm|m|in|ft|"|')?/i;
 
 const SIDE = /\s*(SL|SR|US|DS)\s*$/i;
 
@@ -61,10 +62,12 @@ function sumOfTerms(text: string, units: Units): number | null {
   while (rest !== '') {
     const match = TERM.exec(rest);
     if (!match) return null;
-    const [whole, mark, figure = '', over, under, unit] = match;
+    const [whole, mark, aloneOver, aloneUnder, figure = '0', over, under, unit] = match;
+    // Some write 8-1/4 for eight and a quarter: nothing is taken away there, and nothing guessed.
+    if (aloneOver && !first && !continuesFeet(unitBefore)) return null;
     if (mark) sign = mark === '-' ? -1 : 1;
     else if (!first && !continuesFeet(unitBefore)) return null;
-    const value = numberOf(figure) + fraction(over, under);
+    const value = numberOf(figure) + fraction(aloneOver ?? over, aloneUnder ?? under);
     sum += sign * value * lengthOfUnit(unit ?? impliedUnit(unitBefore, mark, units));
     unitBefore = (unit ?? '').toLowerCase();
     rest = rest.slice(whole.length).trim();

@@ -6,9 +6,11 @@ export type Units = Concert['units'];
 
 const INCH = 25.4;
 
-/** "820 mm" or `2'-8 1/4"`. */
+/** "820 mm" or `2'-8 1/4"`; under a foot `7/8"`. */
 export function formatLength(length: Millimetres, units: Units): string {
-  return units === 'metric' ? `${Math.round(length)} mm` : feetAndInches(length);
+  if (units === 'metric') return `${Math.round(length)} mm`;
+  const eighths = countOf(length, 8, units);
+  return Math.abs(eighths) < 12 * 8 ? inchesAlone(eighths, 8) : feetAndInches(length);
 }
 
 /**
@@ -26,7 +28,7 @@ export function formatApart<const L extends readonly Millimetres[]>(
     (each) => new Set(lengths.map((one) => countOf(one, each, units))).size === different,
   );
   const counts = part ? lengths.map((one) => countOf(one, part, units)) : forcedApart(lengths, finest, units);
-  const told = counts.map((count) => formatParts(count, part ?? finest, units));
+  const told = counts.map((count) => formatCompared(count, part ?? finest, units));
   return told as readonly string[] as { readonly [K in keyof L]: string };
 }
 
@@ -91,6 +93,20 @@ function formatParts(count: number, part: number, units: Units): string {
   const feet = Math.floor(parts / (12 * part));
   const inches = Math.floor((parts % (12 * part)) / part);
   return `${count < 0 ? '-' : ''}${feet}'-${inches}${fraction(parts % part, part)}"`;
+}
+
+/** In sentences small lengths have no feet. */
+function formatCompared(count: number, part: number, units: Units): string {
+  const isSmall = units === 'imperial' && Math.abs(count) < 12 * part;
+  return isSmall ? inchesAlone(count, part) : formatParts(count, part, units);
+}
+
+/** `10 1/4"`, `7/8"`, `0"`. */
+function inchesAlone(count: number, part: number): string {
+  const parts = Math.abs(count);
+  const inches = Math.floor(parts / part);
+  const rest = fraction(parts % part, part);
+  return `${count < 0 ? '-' : ''}${inches === 0 && rest !== '' ? rest.trimStart() : `${inches}${rest}`}"`;
 }
 
 /** " 3/4" for 6 of 8 parts; nothing for none. */

@@ -61,6 +61,14 @@ describe('readLength', () => {
     expect(readLength('1 1/0"', 'metric').ok).toBe(false);
   });
 
+  it('takes a fraction alone, and does not guess what 8-1/4 means', () => {
+    expect(millimetres('7/8"', 'imperial')).toBeCloseTo(22.225, 9);
+    expect(millimetres('-3/4"', 'imperial')).toBeCloseTo(-19.05, 9);
+    expect(millimetres('2\' 1/2"', 'imperial')).toBeCloseTo(622.3, 9);
+    expect(readLength('8-1/4"', 'imperial').ok).toBe(false);
+    expect(readLength('1/0"', 'imperial').ok).toBe(false);
+  });
+
   it('reads back whatever the tool itself writes', () => {
     fc.assert(
       fc.property(fc.integer({ min: -50_000, max: 50_000 }), (length) => {

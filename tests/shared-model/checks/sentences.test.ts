@@ -35,7 +35,9 @@ const everything = (units: Units) =>
 function lengthIn(words = ''): number {
   const metric = /^([\d.]+) mm$/.exec(words);
   if (metric) return Number(metric[1]);
-  const [, feet, inches, above, below] = /^(\d+)'-(\d+)(?: (\d+)\/(\d+))?"$/.exec(words) ?? [];
+  const read = /^(?:(\d+)'-)?(\d+(?![\d/]))? ?(?:(\d+)\/(\d+))?"$/.exec(words);
+  if (!read) return NaN;
+  const [, feet = 0, inches = 0, above, below] = read;
   return 25.4 * (12 * Number(feet) + Number(inches) + (above ? Number(above) / Number(below) : 0));
 }
 

@@ -24,15 +24,21 @@ describe('lengths', () => {
     [FOOT, `1'-0"`],
     [2 * FOOT + 8.25 * 25.4, `2'-8 1/4"`],
     [FOOT - 0.1, `1'-0"`],
-    [25.4 / 2, `0'-0 1/2"`],
+    [25.4 / 2, `1/2"`],
+    [22.11, `7/8"`],
+    [22.25, `7/8"`],
+    [10.25 * 25.4, `10 1/4"`],
+    [-10.25 * 25.4, `-10 1/4"`],
+    [11.9 * 25.4, `11 7/8"`],
     [-3 * FOOT, `-3'-0"`],
-    [-1, `0'-0"`],
-    [0, `0'-0"`],
+    [-1, `0"`],
+    [0, `0"`],
   ])('%d mm is %s', (length, words) => expect(formatLength(length, 'imperial')).toBe(words));
 
   it('are within an eighth of an inch when read back from feet and inches', () => {
     fc.assert(
       fc.property(fc.double({ min: -100_000, max: 100_000, noNaN: true }), (length) => {
+        fc.pre(Math.abs(length) >= FOOT);
         const match = /^(-?)(\d+)'-(\d+)(?: (\d)\/(\d))?"$/.exec(formatLength(length, 'imperial'));
         if (!match) throw new Error(formatLength(length, 'imperial'));
         const [, sign, feet, inches, over = '0', under = '1'] = match;
@@ -89,6 +95,8 @@ describe('lengths that are compared', () => {
     [[914, 914.4], 'imperial', [`2'-11 31/32"`, `3'-0"`]],
     [[914.6, 915], 'imperial', [`3'-0"`, `3'-0 1/32"`]],
     [[590, 600], 'imperial', [`1'-11 1/4"`, `1'-11 1/2"`]],
+    [[22.11, 25.4], 'imperial', [`3/4"`, `1"`]],
+    [[-50.8, 320], 'imperial', [`-2"`, `1'-0 1/2"`]],
   ] as const)('%s in %s are %s', (lengths, units, words) => {
     expect(formatApart(lengths, units)).toEqual(words);
   });

@@ -54,7 +54,7 @@ describe('sentences say what was measured and what to do', () => {
     ]);
     // 63.4 mm are 2.496 in: a quarter of an inch that is enough.
     expect(toldOf('facing.blocked', [...two, desk(1263.4)], 'imperial')[0]?.advice).toBe(
-      'Lower stand 1 by 0\'-2 1/2".',
+      'Lower stand 1 by 2 1/2".',
     );
   });
 
