@@ -10,11 +10,13 @@ export function actionFor(event: KeyboardEvent, editor: Editor): Action | null {
   const focus = focusOf(event.target);
   // A field that has something to take back has kept this key to itself.
   if (focus === 'field' && isPressed('Escape', event)) return actionNamed('go.plan');
-  return ACTIONS.find(
-    (action) =>
-      !action.byBrowser &&
-      keysOf(action, editor).some((keys) => isPressed(keys, event) && countsAt(focus, keys, action.onPlan)),
-  ) ?? null;
+  return (
+    ACTIONS.find(
+      (action) =>
+        !action.byBrowser &&
+        keysOf(action, editor).some((keys) => isPressed(keys, event) && countsAt(focus, keys, action.onPlan)),
+    ) ?? null
+  );
 }
 
 function focusOf(target: EventTarget | null): Focus {
