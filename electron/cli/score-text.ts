@@ -5,6 +5,7 @@ import { inScoreOrder, performanceOf, type Performance } from '#model/score/musi
 import { barsIn } from '#model/score/music/ranges.ts';
 import { readingsOf } from '#model/score/music/readings.ts';
 import { restsOf, type Rest } from '#model/score/music/rests.ts';
+import { tenthsWords } from '#model/score/words/clock-words.ts';
 import { remarkSentence } from '#model/score/words/remark-sentence.ts';
 import { longestRests, restCounts, type ToldScore } from './score-json.ts';
 import { onOneLine, withoutDirections } from './terminal.ts';
@@ -31,7 +32,7 @@ export function scoreAsText({ file, root, music }: ToldScore): string {
 function lengthLines(music: Music, { seconds }: Performance): string[] {
   const played = barsIn(music.order);
   return [
-    `${music.bars.length} bars, ${time(inScoreOrder(music).seconds)} as written; ${played} bars, ${time(seconds)} as performed`,
+    `${music.bars.length} bars, ${tenthsWords(inScoreOrder(music).seconds)} as written; ${played} bars, ${tenthsWords(seconds)} as performed`,
   ];
 }
 
@@ -84,7 +85,7 @@ function restLines(music: Music, rests: readonly Rest[]): string[] {
     `rests: ${atLeast2s} of 2 s or more, ${atLeast3s} of 3 s, ${atLeast5s} of 5 s; the longest:`,
     ...longestRests(rests).map(
       ({ from, to, fromBar, toBar }) =>
-        `  ${(to - from).toFixed(1).padStart(6)} s at ${time(from).padStart(7)}, bar ${name(fromBar)}${fromBar === toBar ? '' : ` to ${name(toBar)}`}`,
+        `  ${(to - from).toFixed(1).padStart(6)} s at ${tenthsWords(from).padStart(7)}, bar ${name(fromBar)}${fromBar === toBar ? '' : ` to ${name(toBar)}`}`,
     ),
   ];
 }
@@ -97,13 +98,6 @@ function changeLines(music: Music, part: Part): string[] {
 function remarkLines({ remarks, bars }: Music): string[] {
   if (remarks.length === 0) return [];
   return ['To know', ...remarks.map((remark) => indented(onOneLine(remarkSentence(remark, bars))))];
-}
-
-/** 137.6 as 2:17.6. */
-function time(seconds: number): string {
-  const tenths = Math.round(seconds * 10);
-  const rest = ((tenths % 600) / 10).toFixed(1).padStart(4, '0');
-  return `${Math.floor(tenths / 600)}:${rest}`;
 }
 
 function indented(line: string): string {

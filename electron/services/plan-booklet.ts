@@ -6,6 +6,7 @@ import type { Part } from '#model/document/music.ts';
 import type { Setup } from '#model/document/records.ts';
 import type { PlanInstance } from '#model/pages/planner/instance.ts';
 import type { Plan, StationPlan, Turn } from '#model/pages/planner/plan.ts';
+import { clockWords } from '#model/score/words/clock-words.ts';
 import type { BookletDescription, DescribedSide } from './booklet-description.ts';
 
 export interface PlannedPaper {
@@ -78,12 +79,7 @@ function cuesOf(
     );
     if (!turn) return '';
     const hand = labelOf(document, setup.id, turn.player);
-    const when = turn.bar === null ? clock(turn.at) : `in bar ${turn.bar} (${clock(turn.at)})`;
+    const when = turn.bar === null ? clockWords(turn.at) : `in bar ${turn.bar} (${clockWords(turn.at)})`;
     return `${when}: ${hand} turns${turn.servesPartner ? ' for both' : ''}`;
   });
-}
-
-function clock(seconds: number): string {
-  const whole = Math.floor(seconds);
-  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
 }

@@ -25,10 +25,3 @@ export function pageWords(music: Music, { pages, ownPages }: Part): string {
   const name = barNames(music);
   return ownPages ? pages.map(({ bar }) => name(bar)).join(', ') : '';
 }
-
-/** 137.6 as "2:17.6". */
-export function timeWords(seconds: number): string {
-  const tenths = Math.round(seconds * 10);
-  const rest = ((tenths % 600) / 10).toFixed(1).padStart(4, '0');
-  return `${Math.floor(tenths / 600)}:${rest}`;
-}

@@ -2,7 +2,7 @@
 
 import type { StationPlan, Turn } from '#model/pages/planner/plan.ts';
 import type { Remedy } from '#model/pages/planner/remedies.ts';
-import { timeWords } from '../music/bar-words.ts';
+import { tenthsWords } from '#model/score/words/clock-words.ts';
 import { text } from '../text.ts';
 
 export type NameOf = (id: string) => string;
@@ -19,7 +19,7 @@ export interface TurnWords {
 export function turnWords(turn: Turn, nameOf: NameOf): TurnWords {
   const own = turn.readers.find(({ player }) => player === turn.player);
   return {
-    when: words.at(timeWords(turn.at), turn.bar),
+    when: words.at(tenthsWords(turn.at), turn.bar),
     who: words.who(nameOf(turn.player), words.hands[turn.hand]),
     how: words.sentence([
       nameOf(turn.station),
@@ -46,7 +46,12 @@ export function bindingWords(
 export function remedyWords(remedy: Remedy, nameOf: NameOf): string {
   switch (remedy.kind) {
     case 'rest':
-      return words.remedy.rest(remedy.seconds, nameOf(remedy.player), remedy.afterPage, timeWords(remedy.at));
+      return words.remedy.rest(
+        remedy.seconds,
+        nameOf(remedy.player),
+        remedy.afterPage,
+        tenthsWords(remedy.at),
+      );
     case 'wider':
       return words.remedy.wider(remedy.pages, nameOf(remedy.station));
     case 'station':

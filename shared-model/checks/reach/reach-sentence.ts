@@ -3,6 +3,7 @@
 import type { Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import { formatApart, formatLength, type Units } from '../../document/measures.ts';
+import { clockWords } from '../../score/words/clock-words.ts';
 import type { Finding, FindingCode } from '../finding.ts';
 import { figure, subject, type Sentence } from '../sentence-parts.ts';
 import { farAdvice, lateAdvice } from './reach-advice.ts';
@@ -40,8 +41,7 @@ function restWords({ detail, required }: Finding): string {
 /** ", at bar 48 (1:20 into the music)". */
 function placeWords({ restBar, restAt }: Finding['detail']): string {
   if (typeof restBar !== 'string' || typeof restAt !== 'number') return '';
-  const whole = Math.floor(restAt);
-  const clock = `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+  const clock = clockWords(restAt);
   return restBar === '' ? `, ${clock} into the music` : `, at bar ${restBar} (${clock} into the music)`;
 }
 

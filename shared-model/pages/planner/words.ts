@@ -1,6 +1,7 @@
 /** A result as lines of plain text. */
 
 import type { Seconds } from '../../score/time-line.ts';
+import { clockWords } from '../../score/words/clock-words.ts';
 import {
   COST_ORDER,
   isProved,
@@ -105,13 +106,13 @@ function turnWords(turn: Turn): string {
   const page = own?.page ? `, ${own.during ? 'during' : 'after'} page ${own.page}` : '';
   const partner = turn.servesPartner ? ', for the partner too' : '';
   const way = turn.direction === 'back' ? ' back' : '';
-  return `${clock(turn.at)}${bar} ${turn.player} turns ${turn.station}${way} with the ${turn.hand} hand${page}${partner}; ${seconds(turn.margin)} to spare`;
+  return `${clockWords(turn.at)}${bar} ${turn.player} turns ${turn.station}${way} with the ${turn.hand} hand${page}${partner}; ${seconds(turn.margin)} to spare`;
 }
 
 function remedyWords(remedy: Remedy): string {
   switch (remedy.kind) {
     case 'rest':
-      return `a rest of ${seconds(remedy.seconds)} for ${remedy.player} after page ${remedy.afterPage}, at ${clock(remedy.at)}`;
+      return `a rest of ${seconds(remedy.seconds)} for ${remedy.player} after page ${remedy.afterPage}, at ${clockWords(remedy.at)}`;
     case 'wider':
       return `room for ${remedy.pages} pages at ${remedy.station}`;
     case 'station':
@@ -119,11 +120,6 @@ function remedyWords(remedy: Remedy): string {
     case 'pin':
       return `letting go of pin ${remedy.index + 1}`;
   }
-}
-
-function clock(time: Seconds): string {
-  const whole = Math.floor(time);
-  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
 }
 
 function seconds(time: Seconds): string {

@@ -3,7 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Music } from '#model/document/music.ts';
 import { withOrder, withPages } from '#model/score/music/typed-over.ts';
-import { barNames, orderWords, pageWords, timeWords } from '../../../../renderer/app/music/bar-words.ts';
+import { tenthsWords } from '#model/score/words/clock-words.ts';
+import { barNames, orderWords, pageWords } from '../../../../renderer/app/music/bar-words.ts';
 import { MUSIC } from '../../../helpers/build.ts';
 
 /** Numbers that stand twice, that are none, and that look like a range. */
@@ -48,5 +49,5 @@ describe('times in words', () => {
     [59.96, '1:00.0'],
     [137.6, '2:17.6'],
     [3723, '62:03.0'],
-  ])('%d s is %s', (seconds, words) => expect(timeWords(seconds)).toBe(words));
+  ])('%d s is %s', (seconds, words) => expect(tenthsWords(seconds)).toBe(words));
 });
