@@ -33,13 +33,18 @@ function pageGrips(document: Document, setup: Id<'setup'>): GripFor[] {
   );
 }
 
-function turnGrips(stand: Stand, { side, sideIndex, paper }: Desk): GripFor[] {
-  const { turned, reader } = side;
-  if (!turned || reader === null || paper === null) return [];
+function turnGrips(stand: Stand, desk: Desk): GripFor[] {
+  const { turned, reader } = desk.side;
+  return turned && reader !== null ? leafGrips(stand, desk, reader) : [];
+}
+
+/** What `player` would have to get to, to turn a leaf that lies on a desk, whoever reads there. */
+export function leafGrips(stand: Stand, { sideIndex, paper }: Desk, player: Id<'player'>): GripFor[] {
+  if (paper === null) return [];
   const [, lowerRight, upperRight, upperLeft] = paper;
   const grip = (purpose: 'turnCorner' | 'turnRidge', at: Vec3): GripFor => ({
     id: `${stand.id}/${purpose}-${sideIndex}`,
-    player: reader,
+    player,
     item: stand.id,
     purpose,
     ...at,

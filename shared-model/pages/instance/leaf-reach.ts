@@ -5,10 +5,10 @@ import type { Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import type { Player, Stand } from '../../document/records.ts';
 import type { Vec3 } from '../../geometry/frame.ts';
+import { leafGrips } from '../../checks/reach/grips.ts';
 import { freeHands } from '../../checks/reach/hands.ts';
 import { reachTime } from '../../checks/reach/motion-times.ts';
 import { reachOf, type DetailedReach } from '../../checks/reach/reach.ts';
-import type { Grip } from '../../checks/report.ts';
 import type { StationReach } from '../planner/instance.ts';
 
 export interface LeafQuestion {
@@ -26,7 +26,7 @@ export interface LeafQuestion {
  */
 export function leafReach({ document, setup, stand, desk, players }: LeafQuestion): StationReach[] {
   return players.flatMap((player) => {
-    const grips = gripsOf(stand, desk, player);
+    const grips = leafGrips(stand, desk, player.id);
     return freeHands(document, setup, player.id).flatMap((hand): StationReach[] => {
       const ways = grips.map((grip) => reachOf({ document, setup, player, grip, hands: [hand] }));
       if (ways.length === 0 || !ways.every(isAtHand)) return [];
@@ -48,26 +48,6 @@ function turnSeconds(ways: readonly DetailedReach[], { paper }: Desk): number {
   const [left, right, , upperLeft] = paper ?? [];
   const across = left && right && upperLeft ? Math.max(apart(left, right), 2 * apart(left, upperLeft)) : 0;
   return 2 * there + reachTime('C', across).most;
-}
-
-function gripsOf(stand: Stand, { paper, sideIndex }: Desk, player: Player): Grip[] {
-  if (!paper) return [];
-  const [, lowerRight, upperRight, upperLeft] = paper;
-  const grip = (purpose: 'turnCorner' | 'turnRidge', { x, y, z }: Vec3): Grip => ({
-    id: `${stand.id}/${purpose}-${sideIndex}`,
-    player: player.id,
-    item: stand.id,
-    purpose,
-    x,
-    y,
-    z,
-  });
-  const corner = grip('turnCorner', lowerRight);
-  return stand.form === 'single' ? [corner] : [corner, grip('turnRidge', middle(upperLeft, upperRight))];
-}
-
-function middle(a: Vec3, b: Vec3): Vec3 {
-  return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2, z: (a.z + b.z) / 2 };
 }
 
 function apart(a: Vec3, b: Vec3): number {
