@@ -1,7 +1,8 @@
 /** Music named on the command line, put into a copy of the document. */
 
 import { basename, resolve } from 'node:path';
-import { assignPart, scoreOf, setScore } from '#model/commands/score.ts';
+import { assignPart, setScore } from '#model/commands/score.ts';
+import { scoreOf } from '#model/document/parts.ts';
 import type { Outcome as Proposed } from '#model/commands/command.ts';
 import { applyDiff } from '#model/document/diff.ts';
 import { inSetup, type Document } from '#model/document/document.ts';

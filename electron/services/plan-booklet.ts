@@ -1,8 +1,8 @@
 /** The paper of one station of a plan as a booklet to print. */
 
-import { inSetup, type Document } from '#model/document/document.ts';
+import type { Document } from '#model/document/document.ts';
 import { labelOf } from '#model/document/labels.ts';
-import type { Part } from '#model/document/music.ts';
+import { partPlayedBy } from '#model/document/parts.ts';
 import type { Setup } from '#model/document/records.ts';
 import type { PlanInstance } from '#model/pages/planner/instance.ts';
 import type { Plan, StationPlan, Turn } from '#model/pages/planner/plan.ts';
@@ -58,13 +58,8 @@ function sideOf(
 /** "Oboe", or "Maria (Oboe)" when the player goes by another name than the part. */
 function namedPart(document: Document, setup: Setup, player: string): string {
   const label = labelOf(document, setup.id, player);
-  const part = partOf(document, setup, player)?.name.trim() ?? '';
+  const part = partPlayedBy(document, setup.id, player)?.part.name.trim() ?? '';
   return part === '' || label.toLowerCase().includes(part.toLowerCase()) ? label : `${label}: ${part}`;
-}
-
-function partOf(document: Document, setup: Setup, player: string): Part | undefined {
-  const score = inSetup(document, setup.id, 'score')[0];
-  return score?.music.parts[score.players.findIndex((one) => one === player)];
 }
 
 /** One for each leaf: when it goes over for the first time, and by whose hand. */

@@ -1,8 +1,9 @@
 /** Gives a setup its music, and says who plays which part of it. */
 
-import { allOf, inSetup, type Document } from '../document/document.ts';
+import { inSetup } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import type { Music } from '../document/music.ts';
+import { scoreOf } from '../document/parts.ts';
 import type { Player, ScoreRecord } from '../document/records.ts';
 import { refuse, type Command } from './command.ts';
 import { freshId } from './fresh-id.ts';
@@ -57,11 +58,6 @@ export const assignPart: Command<AssignPart> = (document, { score, part, player 
     label: `say who plays ${name}`.trimEnd(),
   });
 };
-
-/** The music of a setup; undefined: it has none. */
-export function scoreOf(document: Document, setup: Id<'setup'>): ScoreRecord | undefined {
-  return allOf(document, 'score').find((record) => record.setup === setup);
-}
 
 function playersFor(
   { parts }: Music,

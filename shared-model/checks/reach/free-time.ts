@@ -3,6 +3,7 @@
 import { inSetup, find, type Document } from '../../document/document.ts';
 import { asId, type Id } from '../../document/ids.ts';
 import type { Music, Part } from '../../document/music.ts';
+import { partPlayedBy, type PlayedPart } from '../../document/parts.ts';
 import type { Seconds } from '../../document/records.ts';
 import { momentAt, performanceOf, type Performance } from '../../score/music/performance.ts';
 import { timeLineOf } from '../../score/music/readings.ts';
@@ -11,7 +12,7 @@ import type { FreeTime, Grip } from '../report.ts';
 
 /** Null when neither a part nor anybody says. */
 export function freeTimeFor(document: Document, setup: Id<'setup'>, grip: Grip): FreeTime | null {
-  const played = partOf(document, setup, grip.player);
+  const played = partPlayedBy(document, setup, grip.player);
   const fromPart = played && secondsInPart(document, setup, grip, played);
   if (played && fromPart !== null) {
     const { number: bar = '' } = momentAt(played.music, performanceFor(played.music), fromPart.at) ?? {};
@@ -25,19 +26,6 @@ export function freeTimeFor(document: Document, setup: Id<'setup'>, grip: Grip):
 interface Chance {
   readonly at: Seconds;
   readonly seconds: Seconds;
-}
-
-interface PlayedPart {
-  readonly music: Music;
-  readonly part: Part;
-}
-
-function partOf(document: Document, setup: Id<'setup'>, player: string): PlayedPart | null {
-  for (const { music, players } of inSetup(document, setup, 'score')) {
-    const part = music.parts[players.findIndex((one) => one === player)];
-    if (part) return { music, part };
-  }
-  return null;
 }
 
 function secondsInPart(

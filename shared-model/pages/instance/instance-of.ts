@@ -4,6 +4,7 @@ import { inSetup, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import { labelOf } from '../../document/labels.ts';
 import type { Music, Part } from '../../document/music.ts';
+import { scoreOf } from '../../document/parts.ts';
 import type { Player } from '../../document/records.ts';
 import { freeHands } from '../../checks/reach/hands.ts';
 import { performanceOf, type Performance } from '../../score/music/performance.ts';
@@ -18,7 +19,7 @@ export type Asked =
 
 /** Players without a part are left out, and so are stands that nobody reads from who has one. */
 export function instanceOf(document: Document, setup: Id<'setup'>): Asked {
-  const score = inSetup(document, setup, 'score')[0];
+  const score = scoreOf(document, setup);
   if (!score) return { ok: false, missing: ['This setup has no music yet; give it a score.'] };
   const playing = score.music.parts.flatMap((part, index) => {
     const player = inSetup(document, setup, 'player').find(({ id }) => id === score.players[index]);

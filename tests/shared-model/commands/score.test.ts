@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { assignPart, scoreOf, setScore } from '#model/commands/score.ts';
+import { assignPart, setScore } from '#model/commands/score.ts';
+import { scoreOf } from '#model/document/parts.ts';
 import { asId } from '#model/document/ids.ts';
 import { aDocument, aPlayer, aScore, aSetup, MUSIC, recordOf, SETUP } from '../../helpers/build.ts';
 import { carriedOut, refusal } from './check-laws.ts';

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Answer, Channel, Host, ScoreFile } from '#contract/contract.ts';
 import type { Outcome } from '#model/commands/command.ts';
-import { scoreOf } from '#model/commands/score.ts';
+import { scoreOf } from '#model/document/parts.ts';
 import { applyDiff } from '#model/document/diff.ts';
 import type { Document } from '#model/document/document.ts';
 import { giveMusic, type Giving } from '../../../../renderer/app/music/giving-music.ts';

@@ -1,0 +1,23 @@
+/** The music of a setup, and who plays what of it. */
+
+import { inSetup, type Document } from './document.ts';
+import type { Id } from './ids.ts';
+import type { Music, Part } from './music.ts';
+import type { ScoreRecord } from './records.ts';
+
+/** Undefined: the setup has no music. */
+export function scoreOf(document: Document, setup: Id<'setup'>): ScoreRecord | undefined {
+  return inSetup(document, setup, 'score')[0];
+}
+
+export interface PlayedPart {
+  readonly music: Music;
+  readonly part: Part;
+}
+
+/** Null: the player has no part. */
+export function partPlayedBy(document: Document, setup: Id<'setup'>, player: string): PlayedPart | null {
+  const score = scoreOf(document, setup);
+  const part = score?.music.parts[score.players.findIndex((one) => one === player)];
+  return score && part ? { music: score.music, part } : null;
+}
