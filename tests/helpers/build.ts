@@ -272,3 +272,19 @@ export const aScore = (fields: Fields<ScoreRecord> = {}): ScoreRecord =>
     { id: asId('score-1'), kind: 'score', name: '', setup: SETUP, source: '', music: MUSIC, players: [null] },
     fields,
   );
+
+/** A box over a stretch across the platform and one of its depth, as people would say where it stands. */
+export function aBox(
+  id: string,
+  [x0, x1]: readonly [number, number],
+  [y0, y1]: readonly [number, number],
+): Shape {
+  const [w, d] = [(x1 - x0) / 2, (y1 - y0) / 2];
+  const outline = [
+    { x: -w, y: -d },
+    { x: w, y: -d },
+    { x: w, y: d },
+    { x: -w, y: d },
+  ];
+  return aShape({ id, x: (x0 + x1) / 2, y: (y0 + y1) / 2, outline });
+}

@@ -4,24 +4,11 @@ import { routeResults } from '#model/checks/room/routes.ts';
 import { wheelchairFindings } from '#model/checks/room/wheelchair-findings.ts';
 import type { Finding } from '#model/checks/finding.ts';
 import type { Document } from '#model/document/document.ts';
-import { aDocument, aDoor, aPlayer, aShape, aTable, SETUP } from '../../../helpers/build.ts';
+import { aBox, aDocument, aDoor, aPlayer, aShape, aTable, SETUP } from '../../../helpers/build.ts';
 import { carried, weaker } from './trials.ts';
 
 const USER = aPlayer({ y: 1500, chair: { model: 'wheelchair', height: 485 }, mobility: 'wheelchair' });
 const DOOR = aDoor({ offset: 3000, width: 2000 });
-
-const wall = (id: string, [x0, x1]: readonly [number, number], [y0, y1]: readonly [number, number]) =>
-  aShape({
-    id,
-    x: (x0 + x1) / 2,
-    y: (y0 + y1) / 2,
-    outline: [
-      { x: (x0 - x1) / 2, y: (y0 - y1) / 2 },
-      { x: (x1 - x0) / 2, y: (y0 - y1) / 2 },
-      { x: (x1 - x0) / 2, y: (y1 - y0) / 2 },
-      { x: (x0 - x1) / 2, y: (y1 - y0) / 2 },
-    ],
-  });
 
 const findingsOf = (document: Document): Finding[] => wheelchairFindings(document, SETUP);
 
@@ -40,19 +27,19 @@ function expectRemedy(document: Document, code: Finding['code']): void {
 
 describe('what helps a wheelchair', () => {
   it('out by a way that a table makes narrow: the table moved as little as will do', () => {
-    const gate = wall('shape-1', [-4000, -400], [3000, 3100]);
+    const gate = aBox('shape-1', [-4000, -400], [3000, 3100]);
     const document = aDocument(
       DOOR,
       USER,
       gate,
       aTable({ x: 740, y: 3050 }),
-      wall('shape-2', [1400, 4000], [3000, 3100]),
+      aBox('shape-2', [1400, 4000], [3000, 3100]),
     );
     expectRemedy(document, 'room.wheelchairRoute');
   });
 
   it('to turn: what stands there moved out of the circle', () => {
-    const walls = [wall('shape-1', [-850, -750], [100, 2900]), wall('shape-2', [750, 850], [100, 2900])];
+    const walls = [aBox('shape-1', [-850, -750], [100, 2900]), aBox('shape-2', [750, 850], [100, 2900])];
     const hemmed = aDocument(DOOR, USER, ...walls);
     // Between walls of the building nothing helps.
     const [finding] = findingsOf(hemmed);

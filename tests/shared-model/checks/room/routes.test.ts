@@ -9,6 +9,7 @@ import type { AnyRecord, Shape } from '#model/document/records.ts';
 import { depthInPolygon, type Polygon } from '#model/geometry/polygon.ts';
 import { gapBetweenSegments } from '#model/geometry/segments.ts';
 import {
+  aBox,
   aConcert,
   aDocument,
   aDoor,
@@ -26,19 +27,6 @@ import { mirrored } from './mirrored.ts';
 const asked = (routeWidth: number) =>
   aConcert({ limits: { seesWell: 0.9, houseShare: 0.75, edgeDistance: 600, routeWidth } });
 
-const box = (id: string, [x0, x1]: readonly [number, number], [y0, y1]: readonly [number, number]): Shape =>
-  aShape({
-    id,
-    x: (x0 + x1) / 2,
-    y: (y0 + y1) / 2,
-    outline: [
-      { x: (x0 - x1) / 2, y: (y0 - y1) / 2 },
-      { x: (x1 - x0) / 2, y: (y0 - y1) / 2 },
-      { x: (x1 - x0) / 2, y: (y1 - y0) / 2 },
-      { x: (x0 - x1) / 2, y: (y1 - y0) / 2 },
-    ],
-  });
-
 const route = (...records: AnyRecord[]) => {
   const [first] = routeResults(aDocument(...records), SETUP);
   if (!first) throw new Error('no player');
@@ -47,8 +35,8 @@ const route = (...records: AnyRecord[]) => {
 
 /** A barrier across the platform with one gap about x = 0. The door is upstage, the player downstage of it. */
 const barrier = (gap: number, thick = 200): Shape[] => [
-  box('shape-1', [-4000, -gap / 2], [3000, 3000 + thick]),
-  box('shape-2', [gap / 2, 4000], [3000, 3000 + thick]),
+  aBox('shape-1', [-4000, -gap / 2], [3000, 3000 + thick]),
+  aBox('shape-2', [gap / 2, 4000], [3000, 3000 + thick]),
 ];
 const WIDE_DOOR = aDoor({ offset: 1000, width: 3000 });
 const PLAYER = aPlayer({ x: 1000, y: 1200 });
@@ -80,7 +68,10 @@ describe('the widest way', () => {
 
   test('between two round things is the distance between their rims', () => {
     const round = (id: string, x: number) => aStand({ id, x, y: 3000, model: 'conductor', lip: 700 });
-    const walls = [box('shape-1', [-4000, -1100], [2900, 3100]), box('shape-2', [1100, 4000], [2900, 3100])];
+    const walls = [
+      aBox('shape-1', [-4000, -1100], [2900, 3100]),
+      aBox('shape-2', [1100, 4000], [2900, 3100]),
+    ];
     const stands = [round('stand-1', -1000), round('stand-2', 1000)];
     const [a, b] = stands.map(outlineOf);
     if (!a || !b) throw new Error('two stands');
@@ -93,7 +84,7 @@ describe('the widest way', () => {
   });
 
   test('is chosen among several ways, however much longer it is', () => {
-    const walls = [box('shape-1', [-3000, -400], [3000, 3200]), box('shape-2', [400, 4000], [3000, 3200])];
+    const walls = [aBox('shape-1', [-3000, -400], [3000, 3200]), aBox('shape-2', [400, 4000], [3000, 3200])];
     // 800 mm in the middle, 1000 mm at the far stage right.
     const found = route(asked(3000), aDoor({ offset: 500, width: 3000 }), PLAYER, ...walls);
     expect(found.width).toBeCloseTo(1000, 1);
@@ -181,8 +172,8 @@ describe('a route', () => {
   test('passes a player’s own body and chair, but nobody else’s', () => {
     // In a lane of 1000 mm, closed at the back: out is past the other one.
     const lane = [
-      box('shape-1', [-4000, -500], [0, 4000]),
-      box('shape-2', [500, 4000], [0, 4000]),
+      aBox('shape-1', [-4000, -500], [0, 4000]),
+      aBox('shape-2', [500, 4000], [0, 4000]),
       WIDE_DOOR,
     ];
     const [back, front] = [aPlayer({ y: 800 }), aPlayer({ id: 'player-2', y: 2500 })];
@@ -194,7 +185,7 @@ describe('a route', () => {
   });
 
   test('may begin with a squeeze past the player’s own stand, within the first step', () => {
-    const fence = [box('shape-1', [-4000, -350], [1000, 1100]), box('shape-2', [350, 4000], [1000, 1100])];
+    const fence = [aBox('shape-1', [-4000, -350], [1000, 1100]), aBox('shape-2', [350, 4000], [1000, 1100])];
     // The gap of 700 lies 300 mm upstage of the player: it is his own place. Three metres off it counts.
     expect(route(WIDE_DOOR, aPlayer({ y: 800 }), ...fence).width).toBeGreaterThanOrEqual(915);
     expect(route(WIDE_DOOR, aPlayer({ x: 2000, y: 400 }), ...fence).width).toBeCloseTo(700, 1);

@@ -16,6 +16,7 @@ import type { AnyRecord, Player, Point, Shape } from '#model/document/records.ts
 import { boundsOf } from '#model/geometry/polygon.ts';
 import { gapBetweenSegments } from '#model/geometry/segments.ts';
 import {
+  aBox,
   aConcert,
   aDocument,
   aDoor,
@@ -23,7 +24,6 @@ import {
   aPlayer,
   aRiser,
   aSeat,
-  aShape,
   aStand,
   aTable,
   SETUP,
@@ -34,20 +34,9 @@ const wheeled = (fields: Partial<Player> = {}): Player =>
 
 const DOOR = aDoor({ offset: 3000, width: 2000 });
 
-const box = (id: string, [x0, x1]: readonly [number, number], [y0, y1]: readonly [number, number]): Shape => {
-  const [w, d] = [(x1 - x0) / 2, (y1 - y0) / 2];
-  const outline = [
-    { x: -w, y: -d },
-    { x: w, y: -d },
-    { x: w, y: d },
-    { x: -w, y: d },
-  ];
-  return aShape({ id, x: (x0 + x1) / 2, y: (y0 + y1) / 2, outline });
-};
-
 const barrier = (gap: number, deep = 100): Shape[] => [
-  box('shape-1', [-4000, -gap / 2], [3000, 3000 + deep]),
-  box('shape-2', [gap / 2, 4000], [3000, 3000 + deep]),
+  aBox('shape-1', [-4000, -gap / 2], [3000, 3000 + deep]),
+  aBox('shape-2', [gap / 2, 4000], [3000, 3000 + deep]),
 ];
 
 const found = (...records: AnyRecord[]) => wheelchairFindings(aDocument(...records), SETUP);
@@ -78,7 +67,7 @@ describe('the wheelchair', () => {
   });
 
   test('is in the way of others', () => {
-    const lane = [box('shape-1', [-4000, -500], [2000, 4000]), box('shape-2', [500, 4000], [2000, 4000])];
+    const lane = [aBox('shape-1', [-4000, -500], [2000, 4000]), aBox('shape-2', [500, 4000], [2000, 4000])];
     const other = aPlayer({ id: 'player-2', y: 1000 });
     const width = (player: Player) =>
       routeResults(aDocument(DOOR, other, player, ...lane), SETUP)[1]?.width ?? NaN;
@@ -205,8 +194,8 @@ describe('the way of a wheelchair', () => {
 describe('room to turn', () => {
   /** A yard of so much by so much about the player, open towards the door. */
   const yard = (width: number) => [
-    box('shape-1', [-width / 2 - 100, -width / 2], [200, 3500]),
-    box('shape-2', [width / 2, width / 2 + 100], [200, 3500]),
+    aBox('shape-1', [-width / 2 - 100, -width / 2], [200, 3500]),
+    aBox('shape-2', [width / 2, width / 2 + 100], [200, 3500]),
   ];
 
   test.each([
@@ -219,10 +208,10 @@ describe('room to turn', () => {
   });
 
   test('may lie before, beside or behind the place, as long as it is over it', () => {
-    const desk = (y: number) => box('shape-3', [-2000, 2000], [y, y + 100]);
+    const desk = (y: number) => aBox('shape-3', [-2000, 2000], [y, y + 100]);
     expect(codes(DOOR, wheeled(), desk(600))).toEqual([]);
     // Hemmed in before and behind, with the room for a circle at neither side.
-    const hemmed = [...yard(1600), desk(500), box('shape-4', [-800, 300], [1950, 2050])];
+    const hemmed = [...yard(1600), desk(500), aBox('shape-4', [-800, 300], [1950, 2050])];
     expect(found(DOOR, wheeled(), ...hemmed)).toEqual(
       expect.arrayContaining([expect.objectContaining({ code: 'room.turning', detail: { at: 'place' } })]),
     );
@@ -232,7 +221,7 @@ describe('room to turn', () => {
     const { turning } = way(DOOR, wheeled());
     expect(turning[0]).toMatchObject({ at: 'place', near: { x: 0, y: 1500 } });
     expect(turning[0]?.diameter).toBeGreaterThan(2500);
-    const hemmed = [...yard(1600), box('shape-3', [-2000, 2000], [500, 600])];
+    const hemmed = [...yard(1600), aBox('shape-3', [-2000, 2000], [500, 600])];
     const behind = aStand({ y: 2050 });
     expect(way(DOOR, wheeled(), ...hemmed).turning[0]?.diameter).toBeGreaterThan(1525);
     expect(way(DOOR, wheeled(), ...hemmed, behind).turning[0]?.diameter).toBeLessThan(1525);
@@ -269,7 +258,7 @@ describe('room to turn', () => {
     (deep, expected) => {
       // A wide door, and a long object in front of it that leaves a strip along the wall.
       const door = aDoor({ offset: 1000, width: 3000 });
-      const strip = box('shape-1', [-2300, 4000], [3000, 5000 - deep]);
+      const strip = aBox('shape-1', [-2300, 4000], [3000, 5000 - deep]);
       const user = wheeled({ x: -3200, y: 2000 });
       const findings = found(door, user, strip).filter(({ detail }) => detail['at'] === 'exit');
       expect(findings).toMatchObject(expected);
@@ -289,9 +278,9 @@ describe('room to turn', () => {
 
   test('is measured where he turns back', () => {
     // A thin wall from the door downstage: he comes down on one side of it and leaves on the other.
-    const thin = box('shape-1', [-50, 50], [1500, 5000]);
-    const before = box('shape-2', [-4000, 4000], [200, 300]);
-    const beside = box('shape-3', [1000, 1100], [200, 5000]);
+    const thin = aBox('shape-1', [-50, 50], [1500, 5000]);
+    const before = aBox('shape-2', [-4000, 4000], [200, 300]);
+    const beside = aBox('shape-3', [1000, 1100], [200, 5000]);
     const door = aDoor({ offset: 5200, width: 1500 });
     const user = wheeled({ x: 520, y: 4000 });
     const bends = (...walls: Shape[]) =>
