@@ -27,6 +27,26 @@ test('what was not saved is offered after the program was killed', async ({ edit
   await expect(editor.field('From the centre line')).toHaveValue('1234 SL');
 });
 
+test('a file is saved by somebody who types faster than the folder is read', async ({
+  editor,
+  page,
+  program,
+}) => {
+  let release = (): void => undefined;
+  const typed = new Promise<void>((resolve) => (release = resolve));
+  await page.route('**/files.list', async (route) => {
+    await typed;
+    await route.continue();
+  });
+  await page.keyboard.press('Control+Shift+S');
+  await editor.dialog.getByLabel('File name').fill('quick');
+  await page.keyboard.press('Enter');
+  release();
+  await expect(editor.dialog).toBeHidden();
+  await expect(editor.title).toContainText(/quick\.standlines.*saved/);
+  expect(existsSync(join(program.home, 'quick.standlines'))).toBe(true);
+});
+
 test('a path typed into the dialog is found folder by folder, and a folder that is not there is named', async ({
   editor,
   page,
