@@ -5,6 +5,7 @@ import type { Id } from '#model/document/ids.ts';
 import { labelOf } from '#model/document/labels.ts';
 import { instanceOf } from '#model/pages/instance/instance-of.ts';
 import { relabelled } from '#model/pages/instance/relabelled.ts';
+import type { PlanInstance } from '#model/pages/planner/instance.ts';
 import { planning, planNow, type PlanProgress, type PlanResult } from '#model/pages/planner/planner.ts';
 import { remediesFor, type Remedy } from '#model/pages/planner/remedies.ts';
 
@@ -19,7 +20,12 @@ export type TurnsAnswer =
       readonly remedies: readonly Remedy[];
       readonly notes: readonly string[];
     }
-  | { readonly kind: 'planned'; readonly result: PlannedTurns; readonly notes: readonly string[] };
+  | {
+      readonly kind: 'planned';
+      readonly instance: PlanInstance;
+      readonly result: PlannedTurns;
+      readonly notes: readonly string[];
+    };
 
 export function* turnPlanning(
   document: Document,
@@ -31,7 +37,7 @@ export function* turnPlanning(
   const result = yield* planning(instance);
   switch (result.status) {
     case 'planned':
-      return { kind: 'planned', result, notes };
+      return { kind: 'planned', instance, result, notes };
     case 'none':
       return { kind: 'none', proved: result.proved, remedies: yield* remediesFor(instance), notes };
     case 'faulty': {

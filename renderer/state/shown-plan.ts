@@ -1,0 +1,24 @@
+/** The page plan that the window shows of the setup in view: what the time strip plays and what is printed from. */
+
+import type { Document } from '#model/document/document.ts';
+import type { Id } from '#model/document/ids.ts';
+import type { PlanInstance } from '#model/pages/planner/instance.ts';
+import type { Plan } from '#model/pages/planner/plan.ts';
+import type { Editor } from './editor.svelte.ts';
+
+export interface ShownPlan {
+  /** The document that the plan is of. */
+  readonly document: Document;
+  readonly setup: Id<'setup'>;
+  readonly instance: PlanInstance;
+  readonly plan: Plan;
+}
+
+/** Null: no plan of this setup is known. Components may read it in a derived value. */
+export function shownPlan({ session, turnPlans }: Editor): ShownPlan | null {
+  const { state, chosen } = turnPlans;
+  if (state.kind !== 'told' || state.setup !== session.setup || state.answer.kind !== 'planned') return null;
+  const { instance, result } = state.answer;
+  const plan = result.front[chosen]?.plan ?? result.plan;
+  return { document: state.document, setup: state.setup, instance, plan };
+}
