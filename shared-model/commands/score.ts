@@ -34,6 +34,7 @@ export const setScore: Command<SetScore> = (document, { setup, music, source }) 
     source,
     music,
     players: playersFor(music, known, inSetup(document, setup, 'player')),
+    pdfs: music.parts.map(() => null),
   };
   return propose(document, editsOf([score]), { label: `give ${nameOf(document, target.record)} its music` });
 };

@@ -14,6 +14,8 @@ export interface Music {
   readonly movements: readonly number[];
   /** What is played, in its order: ranges of bars, both ends included. */
   readonly order: readonly BarRange[];
+  /** Null: nothing is repeated after a jump either way, or the order was typed. */
+  readonly afterJump: AfterJump | null;
   /** A jump leads somewhere that nothing in the score tells: the order is a guess there. */
   readonly ambiguous: boolean;
   readonly parts: readonly Part[];
@@ -32,6 +34,14 @@ export interface Tempo {
   readonly at: number;
   readonly quartersPerMinute: number;
   readonly source: TempoSource | 'typed';
+}
+
+/** Repeats that are passed once more after D.C. or D.S.: players leave them out as a rule, and may make them. */
+export interface AfterJump {
+  /** Whether `order` makes them. */
+  readonly repeats: boolean;
+  /** The order the other way. */
+  readonly otherwise: readonly BarRange[];
 }
 
 export type BarRange = readonly [first: number, last: number];

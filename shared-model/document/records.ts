@@ -77,6 +77,27 @@ export interface ScoreRecord extends Common<'score'> {
   readonly music: Music;
   /** Who plays each part of `music.parts`, in their order; null: nobody on this platform. */
   readonly players: readonly (Id<'player'> | null)[];
+  /** What each player reads from, in the same order; null: no PDF of the part is known. */
+  readonly pdfs: readonly (PartPdf | null)[];
+}
+
+/** A printed part as a PDF. The file itself stays where it is; it is known by its name and by what is in it. */
+export interface PartPdf {
+  /** Without the folder that it lies in. */
+  readonly file: string;
+  /** Of its bytes, hexadecimal. */
+  readonly sha256: string;
+  /** All pages of the file, as they are looked at: turned and cropped. */
+  readonly sizes: readonly PageSize[];
+  /** The page of the file, from 1, for each page of the part, from its first; null, or beyond the end: none. */
+  readonly pages: readonly (number | null)[];
+  /** From the bottom to the top line of a staff as printed; null: not known. */
+  readonly staffSize: Millimetres | null;
+}
+
+export interface PageSize {
+  readonly width: Millimetres;
+  readonly height: Millimetres;
 }
 
 /** Exactly one a document. Edge `i` runs from `outline[i]` to `outline[i + 1]` (the last one closes the ring). */

@@ -36,3 +36,10 @@ export const MOST_OUTLINE_CORNERS = 500;
 export const FARTHEST = 1_000_000;
 export const LONGEST_NAME = 200;
 export const LONGEST_NOTES = 4000;
+
+/** Pages of the PDF of one part. */
+export const MOST_PDF_PAGES = 1000;
+/** Sides of a page that goes on a stand. */
+export const [SMALLEST_PAGE, LARGEST_PAGE] = [40, 1200] as const;
+/** One plain file name: it never leads into another folder. */
+export const PDF_NAME = /^[^/\\\u0000-\u001f\u007f-\u009f\u2028\u2029\ud800-\udfff]{1,196}\.[pP][dD][fF]$/u;

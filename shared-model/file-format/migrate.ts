@@ -8,16 +8,27 @@ export type Json = Readonly<Record<string, unknown>>;
 /** The step that leads away from a version. */
 export type Steps = ReadonlyMap<number, (file: Json) => Json>;
 
-export const STEPS: Steps = new Map([[1, toVersion2]]);
+export const STEPS: Steps = new Map([
+  [1, toVersion2],
+  [2, toVersion3],
+]);
 
 /**
  * Version 2 says of each player whether he walks or uses a wheelchair. Version 1 could only name a seat of that model,
  * which its catalogue did not have; whoever wrote it meant it.
  */
 function toVersion2(file: Json): Json {
+  return eachRecord(file, withMobility);
+}
+
+/** Version 3 keeps which PDF each part is printed in; version 2 knew none. */
+function toVersion3(file: Json): Json {
+  return eachRecord(file, withPdfs);
+}
+
+function eachRecord(file: Json, change: (record: unknown) => unknown): Json {
   const { records } = file;
-  if (!Array.isArray(records)) return file;
-  return { ...file, records: records.map(withMobility) };
+  return Array.isArray(records) ? { ...file, records: records.map(change) } : file;
 }
 
 function withMobility(record: unknown): unknown {
@@ -25,6 +36,12 @@ function withMobility(record: unknown): unknown {
   const { chair } = record;
   const inWheelchair = isObject(chair) && chair['model'] === 'wheelchair';
   return { ...record, mobility: inWheelchair ? 'wheelchair' : 'walks' };
+}
+
+function withPdfs(record: unknown): unknown {
+  if (!isObject(record) || record['kind'] !== 'score') return record;
+  const { players } = record;
+  return Array.isArray(players) ? { ...record, pdfs: players.map(() => null) } : record;
 }
 
 function isObject(value: unknown): value is Json {

@@ -13,7 +13,7 @@ import * as venue from './schema/venue.ts';
 export const FORMAT = 'standlines';
 
 /** The file version that this program writes. */
-export const VERSION = 2;
+export const VERSION = 3;
 
 /** In the order in which their records stand in a written file: the venue first. */
 export const RECORD_SCHEMAS = {

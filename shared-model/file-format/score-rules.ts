@@ -6,25 +6,50 @@ import { MOST_PLAYED_BARS } from '../score/limits.ts';
 import { notAllowed, type Complaint } from './complaint.ts';
 
 /** The first rule that is broken, or null. */
-export function scoreBroken({ music, players }: ScoreRecord): Complaint | null {
-  return playersBroken(music, players) ?? orderBroken(music) ?? marksBroken(music) ?? partsBroken(music);
+export function scoreBroken({ music, players, pdfs }: ScoreRecord): Complaint | null {
+  return (
+    playersBroken(music, players) ??
+    pdfsBroken(music, pdfs) ??
+    orderBroken(music.order, 'music.order', music) ??
+    orderBroken(music.afterJump?.otherwise ?? [], 'music.afterJump.otherwise', music) ??
+    marksBroken(music) ??
+    partsBroken(music)
+  );
 }
 
 function playersBroken({ parts }: Music, players: ScoreRecord['players']): Complaint | null {
-  if (players.length !== parts.length) {
-    return {
-      field: 'players',
-      text: ` has ${players.length} entries but there are ${parts.length} parts; give one for each, or null`,
-    };
-  }
+  if (players.length !== parts.length) return oneForEach('players', players.length, parts.length);
   const twice = players.findIndex((player, index) => player !== null && players.indexOf(player) < index);
   return twice < 0 ? null : notAllowed(`players[${twice}]`, players[twice], 'a player plays one part');
 }
 
-function orderBroken({ bars, order }: Music): Complaint | null {
+function oneForEach(field: string, given: number, parts: number): Complaint {
+  return { field, text: ` has ${given} entries but there are ${parts} parts; give one for each, or null` };
+}
+
+function pdfsBroken({ parts }: Music, pdfs: ScoreRecord['pdfs']): Complaint | null {
+  if (pdfs.length !== parts.length) return oneForEach('pdfs', pdfs.length, parts.length);
+  for (const [index, pdf] of pdfs.entries()) {
+    const count = pdf?.sizes.length ?? 0;
+    const wrong = pdf?.pages.findIndex((page) => page !== null && page > count) ?? -1;
+    if (wrong >= 0)
+      return notAllowed(
+        `pdfs[${index}].pages[${wrong}]`,
+        pdf?.pages[wrong],
+        `the PDF has pages 1 to ${count}; give one of them, or null`,
+      );
+  }
+  return null;
+}
+
+function orderBroken(
+  order: readonly BarRange[],
+  path: string,
+  { bars }: Pick<Music, 'bars'>,
+): Complaint | null {
   let played = 0;
   for (const [index, [first, last]] of order.entries()) {
-    const field = `music.order[${index}]`;
+    const field = `${path}[${index}]`;
     if (first > last || last >= bars.length) {
       const range: BarRange = [first, last];
       return notAllowed(field, range, `give two of the bars 0 to ${bars.length - 1}, the earlier one first`);

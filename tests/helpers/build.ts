@@ -12,6 +12,8 @@ import type {
   Kind,
   Lamp,
   LargeInstrument,
+  PagePlanRecord,
+  PartPdf,
   Person,
   Piano,
   Place,
@@ -249,6 +251,7 @@ export const MUSIC: Music = {
   tempos: [{ bar: 0, at: 0, quartersPerMinute: 60, source: 'sound' }],
   movements: [0],
   order: [[0, 3]],
+  afterJump: null,
   ambiguous: false,
   parts: [
     {
@@ -269,7 +272,41 @@ export const MUSIC: Music = {
 
 export const aScore = (fields: Fields<ScoreRecord> = {}): ScoreRecord =>
   made(
-    { id: asId('score-1'), kind: 'score', name: '', setup: SETUP, source: '', music: MUSIC, players: [null] },
+    {
+      id: asId('score-1'),
+      kind: 'score',
+      name: '',
+      setup: SETUP,
+      source: '',
+      music: MUSIC,
+      players: [null],
+      pdfs: (fields.music ?? MUSIC).parts.map(() => null),
+    },
+    fields,
+  );
+
+export const aPdf = (fields: Partial<PartPdf> = {}): PartPdf => ({
+  file: 'oboe.pdf',
+  sha256: '0123456789abcdef'.repeat(4),
+  sizes: [1, 2, 3].map(() => ({ width: 210, height: 297 })),
+  pages: [2, 3],
+  staffSize: null,
+  ...fields,
+});
+
+/** Nothing decided yet. */
+export const aPagePlan = (fields: Fields<PagePlanRecord> = {}): PagePlanRecord =>
+  made<PagePlanRecord>(
+    {
+      id: asId('pagePlan-1'),
+      kind: 'pagePlan',
+      name: '',
+      setup: SETUP,
+      score: asId('score-1'),
+      stations: [],
+      turns: [],
+      pins: [],
+    },
     fields,
   );
 

@@ -16,6 +16,7 @@ import {
   field,
   fields,
   idOf,
+  lengthBetween,
   line,
   listOf,
   numberBetween,
@@ -24,6 +25,7 @@ import {
   wholeBetween,
   yesOrNo,
 } from '../fields.ts';
+import { LARGEST_PAGE, MOST_PDF_PAGES, PDF_NAME, SMALLEST_PAGE } from '../limits.ts';
 import { common, playerOrNull } from './common.ts';
 
 const MOST_TICKS = LONGEST_BAR * MOST_DIVISIONS;
@@ -125,6 +127,15 @@ const remark = fields({
   count: v.exactOptional(field('Count', 'How many there are.', wholeBetween(0, Number.MAX_SAFE_INTEGER))),
 });
 
+const afterJump = fields({
+  repeats: field('Repeats', 'Whether the order makes them.', yesOrNo()),
+  otherwise: field(
+    'Otherwise',
+    'The order the other way, as ranges of bar indices.',
+    listOf(range, 1, MOST_MARKS),
+  ),
+});
+
 const music = fields({
   title: v.optional(field('Title', 'What the piece is called.', name), ''),
   ticksPerQuarter: field('Ticks per quarter', 'Ticks of a quarter note.', wholeBetween(1, MOST_DIVISIONS)),
@@ -144,11 +155,51 @@ const music = fields({
     'What is played: ranges of bar indices, both ends included, in the order of the performance.',
     listOf(range, 1, MOST_MARKS),
   ),
+  afterJump: v.optional(
+    field(
+      'After a jump',
+      'Repeats that are passed once more after D.C. or D.S.; null: there are none, or the order was typed.',
+      v.nullable(afterJump),
+    ),
+    null,
+  ),
   ambiguous: v.optional(field('Ambiguous', 'Whether the order is a guess somewhere.', yesOrNo()), false),
   parts: field('Parts', 'In the order of the score.', listOf(part, 1, MOST_PARTS)),
   remarks: v.optional(
     field('Remarks', 'What the reader of the score could not know.', listOf(remark, 0, MOST_REMARKS)),
     [],
+  ),
+});
+
+const pageSize = fields({
+  width: field('Width', 'Millimetres across the page.', lengthBetween(SMALLEST_PAGE, LARGEST_PAGE)),
+  height: field('Height', 'Millimetres along the page.', lengthBetween(SMALLEST_PAGE, LARGEST_PAGE)),
+});
+
+const partPdf = fields({
+  file: field(
+    'File',
+    'Name of the PDF, without a folder: it is looked for beside this file.',
+    textLike(PDF_NAME, 'give the name of a PDF without a folder, at most 200 characters with its ".pdf"'),
+  ),
+  sha256: field(
+    'SHA-256',
+    'Of the bytes of the PDF, to notice when it has changed.',
+    textLike(/^[0-9a-f]{64}$/, 'give 64 hexadecimal digits in small letters'),
+  ),
+  sizes: field('Sizes', 'All pages of the PDF, as they are looked at.', listOf(pageSize, 1, MOST_PDF_PAGES)),
+  pages: field(
+    'Pages',
+    'The page of the PDF, from 1, for each page of the part in order; null: none.',
+    listOf(v.nullable(wholeBetween(1, MOST_PDF_PAGES)), 0, MOST_PDF_PAGES),
+  ),
+  staffSize: v.optional(
+    field(
+      'Staff size',
+      'From the bottom to the top line of a staff as printed, millimetres; null: not known.',
+      v.nullable(lengthBetween(1, 100)),
+    ),
+    null,
   ),
 });
 
@@ -161,5 +212,10 @@ export const score = fields({
     'Players',
     'Who plays each part, in their order; null: nobody on this platform.',
     listOf(playerOrNull, 1, MOST_PARTS),
+  ),
+  pdfs: field(
+    'PDFs',
+    'What each player reads from, in the order of the parts; null: no PDF of the part is known.',
+    listOf(v.nullable(partPdf), 1, MOST_PARTS),
   ),
 });

@@ -15,6 +15,8 @@ export interface OrderOptions {
 export interface PerformanceOrder {
   /** Bars in the order in which they are played. */
   readonly order: Int32Array;
+  /** The same with the other choice about repeats after jumps; null: nothing depends on it. */
+  readonly otherwise: Int32Array | null;
   readonly movementStarts: readonly number[];
   /** A jump leads somewhere that nothing in the score tells. */
   readonly ambiguous: boolean;
@@ -36,8 +38,10 @@ export function performanceOrder(score: Score, options: OrderOptions): Performan
     ...options,
   };
   const { order, nested } = unfold(course);
+  const otherwise = unfoldOtherwise(course, order);
   return {
     order,
+    otherwise,
     movementStarts: starts,
     ambiguous: plan.ambiguous,
     remarks: [
@@ -45,7 +49,7 @@ export function performanceOrder(score: Score, options: OrderOptions): Performan
       ...plan.remarks,
       ...openRepeats(course),
       ...nested.slice(0, 1).map((bar) => ({ code: 'repeat.nested', bar }) as const),
-      ...afterJumps(course, order.length),
+      ...afterJumps(course, order, otherwise),
     ],
   };
 }
@@ -74,12 +78,19 @@ function openRepeats({ forward, backward, movementStarts: starts, bars }: Course
   return open === null ? [] : [{ code: 'repeat.open', bar: open }];
 }
 
-function afterJumps(course: Course, played: number): Remark[] {
+function unfoldOtherwise(course: Course, order: Int32Array): Int32Array | null {
+  if (course.plan.jumps.size === 0) return null;
+  const other = unfold({ ...course, repeatsAfterJump: !course.repeatsAfterJump }).order;
+  const isSame = other.length === order.length && other.every((bar, index) => bar === order[index]);
+  return isSame ? null : other;
+}
+
+function afterJumps(course: Course, order: Int32Array, otherwise: Int32Array | null): Remark[] {
   if (course.plan.jumps.size === 0) return [];
   const told = [...course.backward.values()].find(({ afterJump }) => afterJump);
   if (told) return [{ code: 'repeat.afterJump', bar: told.bar }];
-  if (course.repeatsAfterJump) return [];
-  const more = unfold({ ...course, repeatsAfterJump: true }).order.length - played;
+  if (course.repeatsAfterJump || !otherwise) return [];
   const [first] = course.plan.jumps.keys();
-  return more > 0 ? [{ code: 'jump.repeatsLeftOut', bar: first ?? null, count: more }] : [];
+  const count = otherwise.length - order.length;
+  return count > 0 ? [{ code: 'jump.repeatsLeftOut', bar: first ?? null, count }] : [];
 }

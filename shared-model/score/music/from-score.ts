@@ -16,7 +16,7 @@ const AS_A_RULE: OrderOptions = { repeatsAfterJump: false };
 /** Refuses a score whose repeats go on beyond all music. */
 export function musicFromScore(score: Score, options: OrderOptions = AS_A_RULE): Outcome<Music> {
   return outcomeOf(() => {
-    const { order, movementStarts, ambiguous, remarks } = performanceOrder(score, options);
+    const { order, otherwise, movementStarts, ambiguous, remarks } = performanceOrder(score, options);
     const ticks = ticksFor(edgesOf(score));
     const rounded: Remark[] = ticks.rounded ? [{ code: 'time.rounded', bar: null }] : [];
     return {
@@ -26,6 +26,7 @@ export function musicFromScore(score: Score, options: OrderOptions = AS_A_RULE):
       tempos: temposOf(score, ticks),
       movements: movementStarts,
       order: rangesOf(order),
+      afterJump: otherwise && { repeats: options.repeatsAfterJump, otherwise: rangesOf(otherwise) },
       ambiguous,
       parts: score.parts.map((part) => partOf(part, score, ticks)),
       remarks: listed([...score.remarks, ...remarks, ...rounded]),

@@ -69,8 +69,15 @@ export function withOrder(music: Music, text: string): Outcome<Music> {
     if (barsIn(order) > MOST_PLAYED_BARS)
       throw new Refusal({ code: 'jumps.endless', most: MOST_PLAYED_BARS });
     const stays = ({ code }: Remark) => !/^(?:jump|repeat|ending)\./.test(code);
-    return { ...music, order, ambiguous: false, remarks: music.remarks.filter(stays) };
+    return { ...music, order, afterJump: null, ambiguous: false, remarks: music.remarks.filter(stays) };
   });
+}
+
+/** Makes the repeats after D.C. and D.S., or leaves them out; the music as it is where nothing depends on it. */
+export function withRepeatsAfterJump(music: Music, repeats: boolean): Music {
+  const { afterJump, order } = music;
+  if (!afterJump || afterJump.repeats === repeats) return music;
+  return { ...music, order: afterJump.otherwise, afterJump: { repeats, otherwise: order } };
 }
 
 function rangeIn(music: Music, piece: string): BarRange {

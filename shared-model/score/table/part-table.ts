@@ -169,6 +169,7 @@ function musicOf(entries: readonly Entry[], name: string): Music {
     tempos: entries.map((entry, index): Tempo => tempoFrom(entry, starts[index] ?? 0)),
     movements: [0],
     order: [[0, count - 1]],
+    afterJump: null,
     ambiguous: false,
     parts: [
       {

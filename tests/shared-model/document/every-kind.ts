@@ -6,6 +6,8 @@ import {
   aDocument,
   aLamp,
   aLargeInstrument,
+  aPagePlan,
+  aPdf,
   aPiano,
   aPlace,
   aPlayer,
@@ -29,8 +31,54 @@ export function documentOfEveryKind(): Document {
     aSetup({ id: asId('setup-2'), name: 'Duo', order: 2, notes: 'Mind the step.\nLights at half.' }),
     aScore({
       source: 'study.musicxml',
-      music: { ...MUSIC, remarks: [{ code: 'tempo.words', bar: 0, text: 'Lento', count: 1 }] },
+      music: {
+        ...MUSIC,
+        afterJump: {
+          repeats: false,
+          otherwise: [
+            [0, 3],
+            [0, 1],
+          ],
+        },
+        remarks: [{ code: 'tempo.words', bar: 0, text: 'Lento', count: 1 }],
+      },
       players: [asId('player-1')],
+      pdfs: [aPdf({ file: 'Žalm (oboe).pdf', pages: [2, null], staffSize: 6.9 })],
+    }),
+    aPagePlan({
+      stations: [
+        {
+          station: asId('stand-1'),
+          kind: 'ridge',
+          leaves: 1,
+          pagesAcross: [2, 2],
+          stackSide: 1,
+          views: [
+            [
+              [1, 2],
+              [null, 2],
+            ],
+            [
+              [null, null],
+              [null, null],
+            ],
+          ],
+        },
+      ],
+      turns: [
+        {
+          station: asId('stand-1'),
+          player: asId('player-2'),
+          hand: 'left',
+          place: 2.125,
+          fromState: 0,
+          toState: 1,
+        },
+      ],
+      pins: [
+        { kind: 'page', station: asId('stand-1'), side: 0, state: 1, slot: null, page: 2 },
+        { kind: 'turn', station: asId('stand-1'), player: asId('player-2'), from: 2, to: 2.5 },
+      ],
     }),
     aPlace(),
     aPlayer({ name: 'Clarinet', person: { ...PERSON, size: { by: 'stature', stature: 1780 } } }),

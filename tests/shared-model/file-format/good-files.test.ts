@@ -58,14 +58,24 @@ describe('good files', () => {
   // The golden files are kept for ever: later versions must still read them.
   it('reads version 1 as it was first written: everybody walks', () => {
     const player = { ...recordOf(documentOfEveryKind(), 'player-3', 'player'), chair: null } as const;
-    // There was no music then.
-    const others = [...documentOfEveryKind().records.values()].filter(({ kind }) => kind !== 'score');
+    // There was no music then, and no plan of its pages.
+    const others = [...documentOfEveryKind().records.values()].filter(
+      ({ kind }) => kind !== 'score' && kind !== 'pagePlan',
+    );
     const walking = documentOf([...others, { ...player, mobility: 'walks' }]);
     expect(read(fixtureText('old', 'version-1.standlines'))).toEqual(walking);
   });
 
-  it('reads version 2 as it was first written, and writes it to the byte', () => {
-    const text = fixtureText('good', 'version-2.standlines');
+  it('reads version 2 as it was first written: no part had a PDF, no plan was kept', () => {
+    const score = recordOf(documentOfEveryKind(), 'score-1', 'score');
+    const before = { ...score, music: { ...score.music, afterJump: null }, pdfs: [null] };
+    const records = new Map([...documentOfEveryKind().records, [score.id, before]]);
+    records.delete('pagePlan-1');
+    expect(read(fixtureText('old', 'version-2.standlines'))).toEqual({ records });
+  });
+
+  it('reads version 3 as it was first written, and writes it to the byte', () => {
+    const text = fixtureText('good', 'version-3.standlines');
     expect(read(text)).toEqual(documentOfEveryKind());
     expect(writeDocument(documentOfEveryKind())).toBe(text);
   });

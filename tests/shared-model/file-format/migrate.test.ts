@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { allOf, type Document } from '#model/document/document.ts';
 import { migrate, STEPS, type Json, type Steps } from '#model/file-format/migrate.ts';
+import type { ScoreRecord } from '#model/document/records.ts';
 import { readDocument } from '#model/file-format/read.ts';
 import { VERSION } from '#model/file-format/schema.ts';
 import { fixtureText } from './fixtures.ts';
@@ -18,7 +19,7 @@ const INVENTED: Steps = new Map([
   [2, (file: Json) => concertChanged(file, (concert) => ({ ...concert, author: 'unknown' }))],
 ]);
 const asVersion = (version: number): string =>
-  fixtureText('good', 'by-hand.standlines').replace('"version": 2', `"version": ${version}`);
+  fixtureText('good', 'by-hand.standlines').replace(/"version": \d+/, `"version": ${version}`);
 const OLD_TEXT = asVersion(1).replace('"name": "Spring evening"', '"title": "Spring evening"');
 
 describe('version 2', () => {
@@ -63,6 +64,34 @@ describe('version 2', () => {
         expect(readDocument(text).ok).toBe(false);
       }),
     );
+  });
+});
+
+describe('version 3', () => {
+  const older = fixtureText('old', 'version-2.standlines');
+  const music = (text: string): ScoreRecord | undefined => {
+    const result = readDocument(text);
+    if (!result.ok) throw new Error(result.problem.message);
+    return allOf(result.document, 'score')[0];
+  };
+
+  it('knows no PDF of a part of an older file', () => {
+    const file = JSON.parse(older) as { records: Json[] };
+    const records = file.records.map((record) =>
+      record['kind'] === 'score' ? { ...record, players: ['player-1'] } : record,
+    );
+    expect(music(JSON.stringify({ ...file, records }))).toMatchObject({
+      pdfs: [null],
+      music: { afterJump: null },
+    });
+  });
+
+  it('is not what an older file with PDFs says it is', () => {
+    const hasPdfs = older.replace('"version": 2', '"version": 3');
+    expect(readDocument(hasPdfs)).toMatchObject({
+      ok: false,
+      problem: { message: expect.stringContaining('pdfs is missing; give a list with 1 to 500 entries') },
+    });
   });
 });
 
