@@ -2,6 +2,7 @@
 
 import type { Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
+import { judgedPlan } from '#model/pages/kept/judged.ts';
 import type { PlanInstance } from '#model/pages/planner/instance.ts';
 import type { Plan } from '#model/pages/planner/plan.ts';
 import type { Editor } from './editor.svelte.ts';
@@ -14,11 +15,25 @@ export interface ShownPlan {
   readonly plan: Plan;
 }
 
-/** Null: no plan of this setup is known. Components may read it in a derived value. */
-export function shownPlan({ session, turnPlans }: Editor): ShownPlan | null {
+/**
+ * A planned one while it is looked at, else the kept one as the concert is now, else the best that was planned. Null: no
+ * plan of this setup is known. Components may read it in a derived value.
+ */
+export function shownPlan(editor: Editor): ShownPlan | null {
+  const { chosen } = editor.turnPlans;
+  return (chosen === null ? keptShown(editor) : null) ?? plannedShown(editor);
+}
+
+function keptShown({ session }: Editor): ShownPlan | null {
+  const { settled, setup } = session;
+  const kept = judgedPlan(settled, setup);
+  return kept && { document: settled, setup, instance: kept.instance, plan: kept.plan };
+}
+
+function plannedShown({ session, turnPlans }: Editor): ShownPlan | null {
   const { state, chosen } = turnPlans;
   if (state.kind !== 'told' || state.setup !== session.setup || state.answer.kind !== 'planned') return null;
   const { instance, result } = state.answer;
-  const plan = result.front[chosen]?.plan ?? result.plan;
+  const plan = result.front[chosen ?? 0]?.plan ?? result.plan;
   return { document: state.document, setup: state.setup, instance, plan };
 }

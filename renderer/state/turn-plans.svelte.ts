@@ -20,8 +20,8 @@ export type TurnsState =
 
 export class TurnPlans {
   state: TurnsState = $state.raw({ kind: 'idle' });
-  /** Which plan of the front is shown. */
-  chosen = $state(0);
+  /** Which plan of the front is looked at; null: the kept one, or the best when none is kept. */
+  chosen: number | null = $state(null);
   readonly #client = new TurnsClient(startTurnsWorker);
 
   plan(document: Document, setup: Id<'setup'>): void {

@@ -29,7 +29,7 @@ export const remove: Command<Remove> = (document, { ids }) => {
 export function removalOf(document: Document, doomed: readonly AnyRecord[]): Edits {
   const gone = new Set<string>(doomed.map(({ id }) => id));
   const edits = new Map<string, AnyRecord | null>();
-  // One round is enough: nothing names an instrument, and what names an item of a removed setup is in it too.
+  // One round is enough: nothing names an instrument or a page plan, and what names an item of a removed setup is in it too.
   for (const record of document.records.values()) {
     if (gone.has(record.id)) edits.set(record.id, null);
     else if (referencesOf(record).some(({ id }) => gone.has(id))) {

@@ -9,6 +9,7 @@ const KIND_WORDS: Readonly<Record<Kind, string>> = {
   concert: 'concert',
   setup: 'setup',
   score: 'score',
+  pagePlan: 'page plan',
   platform: 'platform',
   door: 'door',
   seatBlock: 'seat block',

@@ -8,6 +8,7 @@
  */
 
 import type { Id } from './ids.ts';
+import type { KeptPin, KeptStation, KeptTurn } from './kept-plan.ts';
 import type { Music } from './music.ts';
 
 export type Millimetres = number;
@@ -98,6 +99,19 @@ export interface PartPdf {
 export interface PageSize {
   readonly width: Millimetres;
   readonly height: Millimetres;
+}
+
+/** The page plan that a setup goes by, planned or made by hand. At most one a setup. */
+export interface PagePlanRecord extends Common<'pagePlan'> {
+  readonly setup: Id<'setup'>;
+  /** The music whose pages and bars it names. */
+  readonly score: Id<'score'>;
+  /** The stands that hold paper, each once. */
+  readonly stations: readonly KeptStation[];
+  /** In the order of their places. */
+  readonly turns: readonly KeptTurn[];
+  /** What another planning has to keep. */
+  readonly pins: readonly KeptPin[];
 }
 
 /** Exactly one a document. Edge `i` runs from `outline[i]` to `outline[i + 1]` (the last one closes the ring). */
@@ -308,7 +322,7 @@ export interface Shape extends Placed<'shape'> {
 export type PlacedRecord =
   Player | Stand | InstrumentStand | Table | Seat | Piano | LargeInstrument | Lamp | Riser | Shape;
 
-export type VenueRecord = Concert | Setup | ScoreRecord | Platform | Door | SeatBlock | Place;
+export type VenueRecord = Concert | Setup | ScoreRecord | PagePlanRecord | Platform | Door | SeatBlock | Place;
 
 export type AnyRecord = VenueRecord | PlacedRecord | Instrument;
 

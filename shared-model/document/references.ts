@@ -1,7 +1,8 @@
 /** Which records name which others, in one place: reading, removing and copying all depend on it. */
 
 import type { Id } from './ids.ts';
-import type { AnyRecord, Kind, PlayerPair } from './records.ts';
+import type { KeptPin } from './kept-plan.ts';
+import type { AnyRecord, Kind, PagePlanRecord, PlayerPair } from './records.ts';
 
 export interface Reference {
   /** Where the id stands in its record: "reader of side 0" is `sides[0].reader`. */
@@ -26,6 +27,18 @@ export function referencesOf(record: AnyRecord): Reference[] {
     case 'score':
       record.players.forEach((player, index) => note(`players[${index}]`, player, 'player'));
       break;
+    case 'pagePlan':
+      note('score', record.score, 'score');
+      record.stations.forEach(({ station }, index) => note(`stations[${index}].station`, station, 'stand'));
+      record.turns.forEach(({ station, player }, index) => {
+        note(`turns[${index}].station`, station, 'stand');
+        note(`turns[${index}].player`, player, 'player');
+      });
+      record.pins.forEach((pin, index) => {
+        note(`pins[${index}].station`, pin.station, 'stand');
+        if (pin.kind === 'turn') note(`pins[${index}].player`, pin.player, 'player');
+      });
+      break;
     case 'stand':
       record.sides.forEach((side, index) => note(`sides[${index}].reader`, side.reader, 'player'));
       break;
@@ -47,7 +60,7 @@ export type Rename = <K extends Kind>(id: Id<K>) => Id<K> | null;
 
 /**
  * The record with every id it names replaced; null when it cannot be without what it lost (an instrument its
- * player, an item its setup). The record itself, when nothing changes.
+ * player, an item its setup, a page plan its music). The record itself, when nothing changes.
  */
 export function withReferences<R extends AnyRecord>(record: R, rename: Rename): R | null;
 export function withReferences(record: AnyRecord, rename: Rename): AnyRecord | null {
@@ -59,6 +72,10 @@ export function withReferences(record: AnyRecord, rename: Rename): AnyRecord | n
   const setup = renamed(record.setup);
   if (setup === null && record.setup !== null) return null;
   if (record.kind === 'score') return setup && { ...record, setup, players: record.players.map(renamed) };
+  if (record.kind === 'pagePlan') {
+    const score = rename(record.score);
+    return setup && score && { ...planWith(record, rename), setup, score };
+  }
   switch (record.kind) {
     case 'stand': {
       const [first, second] = record.sides;
@@ -83,4 +100,24 @@ function renamedPairs(pairs: readonly PlayerPair[], rename: Rename): PlayerPair[
     const [first, second] = [rename(a), rename(b)];
     return first && second ? [[first, second]] : [];
   });
+}
+
+/** A plan goes on without a stand or a player that is gone: what hangs on them goes out of it. */
+function planWith(plan: PagePlanRecord, rename: Rename): PagePlanRecord {
+  const atStation = <T extends { readonly station: Id<'stand'> }>(item: T): T[] => {
+    const station = rename(item.station);
+    return station ? [{ ...item, station }] : [];
+  };
+  const byPlayer = <T extends { readonly player: Id<'player'> }>(item: T): T[] => {
+    const player = rename(item.player);
+    return player ? [{ ...item, player }] : [];
+  };
+  return {
+    ...plan,
+    stations: plan.stations.flatMap(atStation),
+    turns: plan.turns.flatMap(atStation).flatMap(byPlayer),
+    pins: plan.pins
+      .flatMap(atStation)
+      .flatMap((pin): KeptPin[] => (pin.kind === 'turn' ? byPlayer(pin) : [pin])),
+  };
 }

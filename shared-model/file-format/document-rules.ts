@@ -1,6 +1,7 @@
 /** What has to hold between the records of a document, each of which is sound by itself. */
 
 import type { Document } from '../document/document.ts';
+import { kindWord } from '../document/labels.ts';
 import { edgeOf } from '../document/openings.ts';
 import { referencesOf, type Reference } from '../document/references.ts';
 import type { AnyRecord, Door, Kind, Platform, Setup } from '../document/records.ts';
@@ -24,7 +25,7 @@ export interface DocumentComplaint extends Complaint {
 /** The first rule that the document breaks, or null. */
 export function documentRuleBroken(document: Document): DocumentComplaint | null {
   return (
-    countsBroken(document) ?? referencesBroken(document) ?? doorsBroken(document) ?? scoresBroken(document)
+    countsBroken(document) ?? referencesBroken(document) ?? doorsBroken(document) ?? onceBroken(document)
   );
 }
 
@@ -179,14 +180,18 @@ function round(length: number): number {
   return Math.round(length * 10) / 10;
 }
 
-function scoresBroken(document: Document): DocumentComplaint | null {
+const ONCE_A_SETUP: readonly Kind[] = ['score', 'pagePlan'];
+
+function onceBroken(document: Document): DocumentComplaint | null {
   const known = new Set<string>();
   for (const record of document.records.values()) {
-    if (record.kind !== 'score') continue;
-    if (known.has(record.setup)) {
-      return { record, ...notAllowed('setup', record.setup, 'a setup has one score at most; leave one out') };
+    if (!ONCE_A_SETUP.includes(record.kind) || !('setup' in record)) continue;
+    const key = `${record.kind} ${record.setup}`;
+    if (known.has(key)) {
+      const advice = `a setup has one ${kindWord(record.kind)} at most; leave one out`;
+      return { record, ...notAllowed('setup', record.setup, advice) };
     }
-    known.add(record.setup);
+    known.add(key);
   }
   return null;
 }

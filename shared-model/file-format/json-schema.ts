@@ -98,6 +98,8 @@ const KIND_DESCRIPTIONS: Readonly<Record<Kind, string>> = {
   stand: 'A music stand with one desk, or two back to back.',
   score:
     'The music of one setup, as a score or a table gives it, and who plays what of it. At most one for a setup.',
+  pagePlan:
+    'The page plan of one setup: which page is where on its stands, who turns when, and what another planning has to keep. At most one for a setup.',
   instrumentStand: 'A peg or stand that an instrument waits on.',
   table: 'A table or tray, for instance for small percussion.',
   seat: 'A chair, stool or bench that no player of the setup sits on.',

@@ -43,3 +43,10 @@ export const MOST_PDF_PAGES = 1000;
 export const [SMALLEST_PAGE, LARGEST_PAGE] = [40, 1200] as const;
 /** One plain file name: it never leads into another folder. */
 export const PDF_NAME = /^[^/\\\u0000-\u001f\u007f-\u009f\u2028\u2029\ud800-\udfff]{1,196}\.[pP][dD][fF]$/u;
+/** Of a page plan. */
+export const MOST_LEAVES = 999;
+export const MOST_PAGES_ACROSS = 12;
+export const MOST_PAGE = 999;
+export const MOST_STATIONS = 100;
+export const MOST_TURNS = 2000;
+export const MOST_PINS = 2000;

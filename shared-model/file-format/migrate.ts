@@ -21,7 +21,7 @@ function toVersion2(file: Json): Json {
   return eachRecord(file, withMobility);
 }
 
-/** Version 3 keeps which PDF each part is printed in; version 2 knew none. */
+/** Version 3 keeps which PDF each part is printed in, and page plans; version 2 knew none of either. */
 function toVersion3(file: Json): Json {
   return eachRecord(file, withPdfs);
 }

@@ -15,6 +15,7 @@ import type {
   Stand,
 } from '../document/records.ts';
 import { notAllowed, type Complaint } from './complaint.ts';
+import { pagePlanBroken } from './page-plan-rules.ts';
 import { scoreBroken } from './score-rules.ts';
 
 /** The first rule the record breaks, or null. */
@@ -38,6 +39,8 @@ export function ruleBroken(record: AnyRecord): Complaint | null {
       return mobilityBroken(record);
     case 'score':
       return scoreBroken(record);
+    case 'pagePlan':
+      return pagePlanBroken(record);
     default:
       return null;
   }

@@ -6,6 +6,7 @@
 import * as v from 'valibot';
 import type { AnyRecord, Kind, RecordOf } from '../document/records.ts';
 import * as items from './schema/items.ts';
+import { pagePlan } from './schema/page-plan.ts';
 import * as people from './schema/people.ts';
 import { score } from './schema/score.ts';
 import * as venue from './schema/venue.ts';
@@ -35,6 +36,7 @@ export const RECORD_SCHEMAS = {
   lamp: items.lamp,
   riser: items.riser,
   shape: items.shape,
+  pagePlan,
 } satisfies { readonly [K in Kind]: v.GenericSchema<unknown, RecordOf<K>> };
 
 export const KINDS = Object.keys(RECORD_SCHEMAS) as readonly Kind[];

@@ -20,6 +20,7 @@ export const shelves: Readonly<Record<Shelf, string>> = {
 export const kinds: Readonly<Record<Kind, string>> = {
   concert: 'Concert',
   score: 'Music',
+  pagePlan: 'Page plan',
   setup: 'Setup',
   platform: 'Platform',
   door: 'Door',
@@ -41,6 +42,7 @@ export const kinds: Readonly<Record<Kind, string>> = {
 export const kindsMany: Readonly<Record<Kind, string>> = {
   concert: 'Concert',
   score: 'Music',
+  pagePlan: 'Page plans',
   setup: 'Setups',
   platform: 'Platform',
   door: 'Doors',

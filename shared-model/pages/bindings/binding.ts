@@ -5,7 +5,9 @@
  * the leaves turned so far: 0 to `leaves`. One movement takes every side of the station from one state to the next.
  */
 
-export type BindingKind = 'loose' | 'book' | 'concertina' | 'ridge';
+import type { BindingKind } from '../../document/kept-plan.ts';
+
+export type { BindingKind } from '../../document/kept-plan.ts';
 
 /** 0: the first side of the station, 1: the other side of a back-to-back pair. */
 export type SideIndex = 0 | 1;

@@ -9,6 +9,7 @@ import type { Player } from '../../document/records.ts';
 import { freeHands } from '../../checks/reach/hands.ts';
 import { performanceOf, type Performance } from '../../score/music/performance.ts';
 import { timeLineOf } from '../../score/music/readings.ts';
+import { keptPlanOf, pinsOf } from '../kept/plan-of.ts';
 import { playerOf, type PlanInstance, type PlanPlayer } from '../planner/instance.ts';
 import { stationsOf } from './stations-of.ts';
 
@@ -17,7 +18,10 @@ export type Asked =
   /** Sentences: what is missing and where to give it. */
   | { readonly ok: false; readonly missing: readonly string[] };
 
-/** Players without a part are left out, and so are stands that nobody reads from who has one. */
+/**
+ * Players without a part are left out, and so are stands that nobody reads from who has one. The pins are those of the kept
+ * plan, in their order.
+ */
 export function instanceOf(document: Document, setup: Id<'setup'>): Asked {
   const score = scoreOf(document, setup);
   if (!score) return { ok: false, missing: ['This setup has no music yet; give it a score.'] };
@@ -35,7 +39,9 @@ export function instanceOf(document: Document, setup: Id<'setup'>): Asked {
   if (stations.length === 0) {
     return { ok: false, missing: ['No stand of this setup has a reader with a part; say who reads where.'] };
   }
-  return { ok: true, instance: { players, stations }, notes: leftOut(document, setup, playing) };
+  const pins = pinsOf(keptPlanOf(document, setup)?.pins ?? [], performance);
+  const instance = { players, stations, ...(pins.length > 0 ? { pins } : {}) };
+  return { ok: true, instance, notes: leftOut(document, setup, playing) };
 }
 
 interface Playing {

@@ -1,9 +1,9 @@
 /** Sketches with every turn given to a hand and a time: the plan. */
 
-import type { SideIndex } from '../bindings/binding.ts';
-import { barAt, MOMENT, type PlanInstance } from './instance.ts';
+import { completeTurn } from './complete-turn.ts';
+import type { PlanInstance } from './instance.ts';
 import type { Need } from './needs.ts';
-import type { AtPage, Plan, StationPlan, Turn } from './plan.ts';
+import type { Plan, StationPlan, Turn } from './plan.ts';
 import { schedule, type Placement } from './schedule.ts';
 import type { Sketch, SketchedTurn, StationSketch } from './sketch.ts';
 
@@ -58,42 +58,18 @@ function turnOf({ instance, needs, station, turn, placement }: PlacedTurn): Turn
   const owner = instance.stations[station.index];
   const turner = instance.players[chance.player];
   if (!owner || !turner) throw new Error('a turn without a station or a player');
-  const readers = owner.sides.flatMap(({ reader }) => (reader === null ? [] : [reader]));
-  const shown = station.views[turn.toState] ?? [];
-  return {
-    station: owner.id,
-    player: turner.id,
+  return completeTurn({
+    instance,
+    needs,
+    station: owner,
+    shown: station.views[turn.toState] ?? [],
+    turner,
     hand: chance.hand,
     at,
     seconds: chance.seconds,
-    direction: turn.toState > turn.fromState ? 'forward' : 'back',
     fromState: turn.fromState,
     toState: turn.toState,
     liftedFrom: turn.job.liftedFrom,
-    bar: barAt(turner, at),
-    readers: readers.map((reader) => atPage(instance, needs, reader, at)),
     window,
-    margin: window.to - window.from - chance.seconds,
-    servesPartner: owner.sides.some(
-      ({ reader }, side) =>
-        reader !== null &&
-        reader !== turner.id &&
-        (shown[side as SideIndex] ?? []).some((page) => page !== null),
-    ),
-  };
-}
-
-/** Where a player's part is at a time: on a page that he goes on with, or between two. */
-export function atPage(instance: PlanInstance, needs: readonly Need[], reader: string, time: number): AtPage {
-  const index = instance.players.findIndex(({ id }) => id === reader);
-  const player = instance.players[index];
-  const own = needs.filter((need) => need.player === index);
-  const last = own.findLast(({ from }) => from <= time + MOMENT);
-  const next = own.find(({ to }) => to > time + MOMENT);
-  return {
-    player: reader,
-    page: last?.page ?? null,
-    during: last !== undefined && last.page === next?.page,
-    bar: player ? barAt(player, time) : null,
-  };
+  });
 }

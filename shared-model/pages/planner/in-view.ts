@@ -11,6 +11,7 @@ import type { Need } from './needs.ts';
 export interface Sight extends Interval {
   readonly page: number;
   readonly reader: string;
+  readonly station: string;
   /** Place in the reader's row, from 0 at his left. */
   readonly place: number;
 }
@@ -23,7 +24,9 @@ export function sightsOf(instance: PlanInstance, plan: Plan): Sight[] {
       sides.flatMap(({ reader }, side) =>
         (reader === null ? [] : (station.views[side]?.[state] ?? [])).flatMap((page, slot) => {
           const place = (offsets.get(`${station.station} ${side}`) ?? 0) + slot;
-          return page === null || reader === null ? [] : [{ page, reader, place, from, to }];
+          return page === null || reader === null
+            ? []
+            : [{ page, reader, station: station.station, place, from, to }];
         }),
       ),
     );

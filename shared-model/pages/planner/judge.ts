@@ -4,12 +4,11 @@
  */
 
 import type { Interval, Seconds } from '../../score/time-line.ts';
-import type { SideIndex } from '../bindings/binding.ts';
 import { stretchesOf } from './chances.ts';
 import { costOf, meets, sightsOf } from './in-view.ts';
 import { limitsOf, MOMENT, type Pin, type PlanInstance, type PlanStation } from './instance.ts';
 import { needsOf } from './needs.ts';
-import type { Plan, PlanCost, StationPlan, Turn } from './plan.ts';
+import { liftedFrom, type Plan, type PlanCost, type StationPlan, type Turn } from './plan.ts';
 
 /** A rule that is broken. `turn` counts from 0 in the order of the plan. */
 export type Violation =
@@ -120,7 +119,7 @@ function turnViolations(instance: PlanInstance, plan: Plan, turn: Turn, index: n
   const player = instance.players.find(({ id }) => id === turn.player);
   if (!station || !own || !player) return [{ code: 'unknown-station', station: turn.station }];
   const found: Violation[] = [];
-  const side = sideLifted(own, turn);
+  const side = liftedFrom(own, turn.direction);
   if (turn.liftedFrom !== side) found.push({ code: 'wrong-side', turn: index });
   const reach = station.reach.filter(
     (one) => one.player === turn.player && one.hand === turn.hand && one.side === side,
@@ -131,12 +130,6 @@ function turnViolations(instance: PlanInstance, plan: Plan, turn: Turn, index: n
   if (!stretchesOf(player, turn.hand).some((stretch) => contains(stretch, spanOf(turn))))
     found.push({ code: 'hand-not-free', turn: index });
   return found;
-}
-
-/** Leaves go on from the stack side and come back from the other. */
-function sideLifted({ kind, stackSide }: StationPlan, { direction }: Turn): SideIndex {
-  if (kind !== 'ridge') return 0;
-  return (direction === 'forward' ? stackSide : 1 - stackSide) as SideIndex;
 }
 
 function spanOf({ at, seconds }: Turn): Interval {

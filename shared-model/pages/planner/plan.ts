@@ -62,6 +62,15 @@ export interface Plan {
   readonly turns: readonly Turn[];
 }
 
+/** The side from which a leaf is lifted: it goes on from the stack side and comes back from the other. */
+export function liftedFrom(
+  { kind, stackSide }: Pick<StationPlan, 'kind' | 'stackSide'>,
+  direction: Turn['direction'],
+): SideIndex {
+  if (kind !== 'ridge') return 0;
+  return (direction === 'forward' ? stackSide : 1 - stackSide) as SideIndex;
+}
+
 /** What a plan costs, gravest first; each is compared only when all before it are equal. */
 export interface PlanCost {
   readonly turns: number;

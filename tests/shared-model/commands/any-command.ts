@@ -10,6 +10,18 @@ import { duplicate } from '#model/commands/duplicate.ts';
 import { move, placeAt } from '#model/commands/move.ts';
 import { insertCorner, moveCorners, removeCorner } from '#model/commands/platform-outline.ts';
 import { setEyeContact } from '#model/commands/need-not-see.ts';
+import { keepPlan, dropPlan } from '#model/commands/page-plan.ts';
+import { addPin, removePins } from '#model/commands/plan-pins.ts';
+import {
+  addPaper,
+  removePaper,
+  setBinding,
+  setLeaves,
+  setPage,
+  setPagesAcross,
+  setStackSide,
+} from '#model/commands/plan-paper.ts';
+import { addTurn, changeTurn, removeTurn } from '#model/commands/plan-turns.ts';
 import { remove } from '#model/commands/remove.ts';
 import { replaceVenue } from '#model/commands/replace-venue.ts';
 import { seatPlayer, setMobility } from '#model/commands/seat-player.ts';
@@ -18,7 +30,7 @@ import { addSetup, copySetup, removeSetup, renameSetup, reorderSetup } from '#mo
 import { assignReader, setStandForm } from '#model/commands/stands.ts';
 import { turnBy, turnTo, turnTowards, type TurnTowards } from '#model/commands/turn.ts';
 import type { Document } from '#model/document/document.ts';
-import type { Id } from '#model/document/ids.ts';
+import { asId, type Id } from '#model/document/ids.ts';
 import type { Kind } from '#model/document/records.ts';
 import { documentOfEveryKind } from '../document/every-kind.ts';
 
@@ -155,9 +167,44 @@ const MAKERS: readonly Maker[] = [
     moveCorners(document, { moves: [{ corner: draw.below(6), x: draw.length(), y: draw.length() }] }),
   (document, draw) => insertCorner(document, { edge: draw.below(6), x: draw.length(), y: draw.length() }),
   (document, draw) => removeCorner(document, { corner: draw.below(6) }),
+  (document, draw) => planEdit(document, draw),
+  (document, draw) => planEdit(document, draw),
   (document, draw) =>
     replaceVenue(document, { venue: draw.from(['moon', ...VENUE_MODELS.map(({ id }) => id)]) }),
 ];
+
+/** Something done to a page plan by hand; the plan is not always there. */
+function planEdit(document: Document, draw: Draw): Outcome {
+  const setup = draw.from([asId<'setup'>('setup-1'), draw.id(document, 'setup')]);
+  const stand = draw.id(document, 'stand');
+  const paper = { setup, stand };
+  const [side, state, slot] = [draw.from([0, 1] as const), draw.below(4), draw.below(4)];
+  const place = draw.from([draw.below(5000) / 1000, draw.below(5000) / 1000, NaN, -1]);
+  const turn = {
+    station: stand,
+    player: draw.id(document, 'player'),
+    hand: draw.from(['left', 'right']),
+    place,
+    direction: draw.from(['forward', 'back']),
+  } as const;
+  return draw.from([
+    () => keepPlan(document, { setup, stations: [], turns: [] }),
+    () => dropPlan(document, { setup }),
+    () => addPaper(document, paper),
+    () => removePaper(document, paper),
+    () => setPage(document, { ...paper, side, state, slot, page: draw.from([null, 1, 7, 0.5]) }),
+    () => setLeaves(document, { ...paper, leaves: draw.from([0, 1, 3, -1, 1e9]) }),
+    () => setPagesAcross(document, { ...paper, pages: draw.from([0, 1, 3, 13, NaN]) }),
+    () => setBinding(document, { ...paper, kind: draw.from(['loose', 'book', 'concertina', 'ridge']) }),
+    () => setStackSide(document, { ...paper, stackSide: side }),
+    () => addTurn(document, { setup, turn }),
+    () => changeTurn(document, { setup, turn: draw.below(3), fields: { place } }),
+    () => removeTurn(document, { setup, turn: draw.below(3) }),
+    () => removePins(document, { setup, pins: [draw.below(3)] }),
+    () => addPin(document, { setup, pin: { kind: 'page', station: stand, side, state, slot, page: 1 } }),
+    () => addPin(document, { setup, pin: { ...turn, kind: 'turn', from: place, to: place + 1 } }),
+  ])();
+}
 
 /** Asks some command; what it answers depends only on the document and the numbers. */
 export function answerOf(document: Document, numbers: readonly number[]): Outcome {

@@ -34,7 +34,7 @@ describe('references', () => {
       ).toEqual(idsIn(record, known));
     }
     expect(new Set(RECORDS.flatMap(referencesOf).flatMap(({ kinds }) => kinds))).toEqual(
-      new Set(['setup', 'player', 'instrumentStand', 'table']),
+      new Set(['setup', 'score', 'stand', 'player', 'instrumentStand', 'table']),
     );
   });
 
@@ -58,7 +58,7 @@ describe('references', () => {
     for (const record of RECORDS) {
       const names = referencesOf(record).map(({ field }) => field);
       const left = withReferences(record, (id) => (id.startsWith('setup') ? id : null));
-      if (record.kind === 'instrument') expect(left).toBeNull();
+      if (record.kind === 'instrument' || record.kind === 'pagePlan') expect(left).toBeNull();
       else
         expect(left && referencesOf(left).map(({ field }) => field)).toEqual(
           names.filter((name) => name === 'setup'),
@@ -66,5 +66,14 @@ describe('references', () => {
       const homeless = withReferences(record, () => null);
       expect(homeless === null, record.id).toBe(names.includes('setup') || record.kind === 'instrument');
     }
+  });
+
+  it('that a page plan loses take with them only what hangs on them', () => {
+    const plan = RECORDS.find((record) => record.kind === 'pagePlan');
+    if (!plan) throw new Error('no page plan');
+    const without = (gone: string) => withReferences(plan, (id) => (id === gone ? null : id));
+    expect(without('player-2')).toEqual({ ...plan, turns: [], pins: plan.pins.slice(0, 1) });
+    expect(without('stand-1')).toEqual({ ...plan, stations: [], turns: [], pins: [] });
+    expect(without('score-1')).toBeNull();
   });
 });
