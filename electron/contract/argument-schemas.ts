@@ -16,7 +16,7 @@ const fileName = v.pipe(v.string(), v.minLength(1), v.maxLength(1024));
 const text = v.pipe(v.string(), v.maxLength(LONGEST_TEXT));
 const hash = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/));
 const savedType = v.picklist(['standlines', 'pdf']);
-const fileType = v.picklist(['standlines', 'pdf', 'score']);
+const fileType = v.picklist(['standlines', 'pdf', 'score', 'table']);
 
 const saveRequest = v.strictObject({
   handle,
@@ -60,6 +60,11 @@ export const ARGUMENT_SCHEMAS = {
   'files.inFolder': v.strictTuple([handle, fileName]),
   'files.read': v.strictTuple([handle]),
   'files.save': v.strictTuple([saveRequest]),
+  'table.read': v.strictTuple([handle]),
+  'part.read': v.strictTuple([handle]),
+  'part.bytes': v.strictTuple([handle]),
+  'part.beside': v.strictTuple([handle, fileName]),
+  'part.hash': v.strictTuple([handle]),
   'score.read': v.strictTuple([handle, v.nullable(fileName)]),
   'files.demo': v.strictTuple([]),
   'recent.list': v.strictTuple([]),

@@ -76,10 +76,10 @@ export interface FolderListing {
   readonly entries: readonly FolderEntry[];
 }
 
-export type FileType = 'standlines' | 'pdf' | 'score';
+export type FileType = 'standlines' | 'pdf' | 'score' | 'table';
 
-/** Scores are only read. */
-export type SavedType = Exclude<FileType, 'score'>;
+/** Scores and tables are only read. */
+export type SavedType = Exclude<FileType, 'score' | 'table'>;
 
 /** A score as music; its file is not needed any more. */
 export interface ScoreFile {
@@ -89,6 +89,17 @@ export interface ScoreFile {
   readonly root: string | null;
   /** All scores that a compressed file holds, this one included; empty for any other. */
   readonly roots: readonly string[];
+}
+
+/** The PDF of a part, looked over. */
+export interface PartFile {
+  readonly name: string;
+  /** Of its bytes, hexadecimal. */
+  readonly sha256: string;
+  /** As they are looked at, millimetres. */
+  readonly sizes: readonly { readonly width: number; readonly height: number }[];
+  /** What is unusual about it, a sentence each. */
+  readonly notes: readonly string[];
 }
 
 export interface RecentFile {
@@ -160,6 +171,15 @@ export interface Contract {
   'files.save': (request: SaveRequest) => Result<Saved>;
   /** `root` chooses among several scores of a compressed file, the first for null. */
   'score.read': (handle: Handle, root: string | null) => Result<ScoreFile>;
+  /** A table typed elsewhere, as text. */
+  'table.read': (handle: Handle) => Result<{ name: string; text: string }>;
+  'part.read': (handle: Handle) => Result<PartFile>;
+  /** The bytes of a part in base64, to show its pages. Refused as `part.read` refuses. */
+  'part.bytes': (handle: Handle) => Result<string>;
+  /** The PDF of that name beside a concert's file; null: there is none. */
+  'part.beside': (document: Handle, name: string) => Result<Handle | null>;
+  /** SHA-256 of what the file holds now; null: it is gone. */
+  'part.hash': (handle: Handle) => Result<string | null>;
   'files.demo': () => Result<{ name: string; text: string }>;
   'recent.list': () => Result<readonly RecentFile[]>;
   'recent.clear': () => Result<null>;

@@ -8,6 +8,7 @@ const FILTERS: Readonly<Record<FileType, FileFilter>> = {
   standlines: { name: 'Standlines concert', extensions: ['standlines'] },
   pdf: { name: 'PDF', extensions: ['pdf'] },
   score: { name: 'MusicXML', extensions: ['musicxml', 'xml', 'mxl'] },
+  table: { name: 'Table', extensions: ['csv', 'tsv'] },
 };
 
 export function dialogsOver(window: BrowserWindow): Dialogs {

@@ -7,10 +7,14 @@ import { FaultError } from './faults.ts';
 import type { Fs } from './fs.ts';
 import type { Handles } from './handles.ts';
 
-const SHOWN_ENDINGS: readonly string[] = ['.standlines', '.pdf', '.musicxml', '.xml', '.mxl'];
+const SHOWN_ENDINGS: readonly string[] = [
+  ...['.standlines', '.pdf'],
+  ...['.musicxml', '.xml', '.mxl'],
+  ...['.csv', '.tsv'],
+];
 const MOST_ENTRIES = 2_000;
 
-/** Folders, documents, prints and scores of a folder, each with a handle; hidden ones left out. */
+/** Folders, documents, prints, scores and tables of a folder, each with a handle; hidden ones left out. */
 export async function listFolder(fs: Fs, handles: Handles, path: string): Promise<FolderListing> {
   const folder = await fs.realpath(path);
   const names = (await fs.readdir(folder)).filter((name) => !name.startsWith('.')).sort(inNaturalOrder);

@@ -16,12 +16,14 @@ import { checkFileName, listFolder, startFolder, withEnding } from './folders.ts
 import type { Fs } from './fs.ts';
 import type { Handles } from './handles.ts';
 import { openFile } from './open-file.ts';
+import { hashOfPart, openPartFile, partBeside, readPartFile } from './part-file.ts';
 import type { Plot } from './plot.ts';
 import { version } from './program.ts';
 import { clearRecent, recentFiles } from './recent-files.ts';
 import type { Recovery } from './recovery.ts';
 import { openScore } from './score-file.ts';
 import { readSettings, writeSettings } from './settings.ts';
+import { readTable } from './table-file.ts';
 import type { UserFiles } from './user-files.ts';
 
 /** The system's file dialogs; each answers with a path, or null when the user changed his mind. */
@@ -60,6 +62,7 @@ export function createHandlers(services: Services, window: WindowShell): Handler
     ...folderHandlers(services),
     ...fileHandlers(services),
     ...scoreHandlers(services),
+    ...partHandlers(services),
     ...recoveryHandlers(services),
     ...settingsHandlers(services),
     ...plotHandlers(services),
@@ -131,6 +134,26 @@ function scoreHandlers({ fs, handles }: Services): Pick<Handlers, 'score.read'> 
         const { music, ...file } = await openScore(fs, path, { root, repeatsAfterJump: false });
         return { name: basename(path), music, root: file.root, roots: file.roots };
       }),
+  };
+}
+
+type PartChannel = Extract<keyof Handlers, `part.${string}`> | 'table.read';
+
+function partHandlers({ fs, handles }: Services): Pick<Handlers, PartChannel> {
+  return {
+    'table.read': (handle) =>
+      settledAt(handles, handle, async (path) => ({ name: basename(path), text: await readTable(fs, path) })),
+    'part.read': (handle) => settledAt(handles, handle, (path) => readPartFile(fs, path)),
+    'part.bytes': (handle) =>
+      settledAt(handles, handle, async (path) =>
+        Buffer.from((await openPartFile(fs, path)).bytes).toString('base64'),
+      ),
+    'part.beside': (document, name) =>
+      settledAt(handles, document, async (path) => {
+        const found = await partBeside(fs, path, name);
+        return found === null ? null : handles.handleOf(found);
+      }),
+    'part.hash': (handle) => settledAt(handles, handle, (path) => hashOfPart(fs, path)),
   };
 }
 

@@ -30,6 +30,8 @@ export interface SourcePage extends PartPage {
   readonly resources: PDFObject | undefined;
   /** What is seen of it, in its own units: left, bottom, right, top. */
   readonly box: Box4;
+  /** There is more on the page than is seen. */
+  readonly cropped: boolean;
   /** Clockwise, degrees. */
   readonly rotate: 0 | 90 | 180 | 270;
   /** Points in one of its own units. */
@@ -142,7 +144,8 @@ function sourcePage(dictionary: PDFDict, { resources, mediaBox, cropBox, rotate 
   const millimetres = (length: number): number => (length * unit) / POINTS_PER_MM;
   const [across, along] = [millimetres(box[2] - box[0]), millimetres(box[3] - box[1])];
   const [width, height] = turned === 90 || turned === 270 ? [along, across] : [across, along];
-  return { dictionary, resources, box, rotate: turned, unit, width, height };
+  const cropped = box.some((edge, index) => Math.abs(edge - (media[index] ?? edge)) > 0.5);
+  return { dictionary, resources, box, cropped, rotate: turned, unit, width, height };
 }
 
 /** The corners may be given in any order; null: that is no box with an area. */

@@ -15,6 +15,7 @@ import { WorkKeeper } from '../files/work-keeper.ts';
 import { UNREACHABLE } from '../host.ts';
 import { Checks } from './checks.svelte.ts';
 import { Drawings } from './drawings.ts';
+import { PartFiles } from './part-files.ts';
 import { Questions } from './questions.svelte.ts';
 import {
   OF_THE_DOCUMENT,
@@ -49,6 +50,7 @@ export class Editor {
   readonly questions = new Questions();
   readonly desk: FileDesk;
   readonly keeper: WorkKeeper;
+  readonly partFiles: PartFiles;
 
   file: FileIdentity = $state.raw({} as FileIdentity);
   settings: Settings = $state.raw({} as Settings);
@@ -73,6 +75,7 @@ export class Editor {
       news: this.#deskNews(),
       newKey: () => crypto.randomUUID(),
     });
+    this.partFiles = new PartFiles(host, () => this.file.handle);
     this.desk.begin(document, name, { pristine: true });
     if (hello.notice) this.#say({ kind: 'notice', topic: 'shell', message: hello.notice });
   }

@@ -30,6 +30,8 @@ export const FASTEST_TEMPO = 2000;
 export const LONGEST_NAME = 200;
 /** Rows of a table typed for a part without a score. */
 export const MOST_ROWS = 2000;
+/** Bytes, or characters, of such a table. */
+export const MOST_TABLE = 1024 * 1024;
 /** Seconds of a whole performance. */
 export const LONGEST_PERFORMANCE = 100 * 3600;
 /** Remarks of one kind that are listed. */

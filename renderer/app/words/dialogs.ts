@@ -35,7 +35,12 @@ export const dialogsWords = {
       sure: 'Really throw away?',
     },
     place: {
-      openTitles: { standlines: 'Open a concert', pdf: 'Open a PDF', score: 'Open a score' },
+      openTitles: {
+        standlines: 'Open a concert',
+        pdf: 'Open a PDF',
+        score: 'Open a score',
+        table: 'Open a table',
+      },
       saveTitle: 'Save the concert',
       pdfTitle: 'Save the plot as PDF',
       up: 'Folder above',

@@ -110,9 +110,9 @@ describe('save and open', () => {
 });
 
 describe('folders', () => {
-  it('lists folders first, then documents, prints and scores in natural order, nothing hidden and nothing else', async () => {
+  it('lists folders first, then documents, prints, scores and tables in natural order, nothing hidden and nothing else', async () => {
     const shell = testShell();
-    const shown = ['b 10.standlines', 'b 9.standlines', 'a.pdf', 'c.musicxml', 'd.XML', 'e.mxl'];
+    const shown = ['b 10.standlines', 'b 9.standlines', 'a.pdf', 'c.musicxml', 'd.XML', 'e.mxl', 'f.csv'];
     for (const name of [...shown, '.hidden.standlines', 'notes.txt']) {
       writeFileSync(join(shell.folder, name), 'x');
     }
@@ -127,6 +127,7 @@ describe('folders', () => {
       'c.musicxml',
       'd.XML',
       'e.mxl',
+      'f.csv',
     ]);
     const parent = value(await shell.handlers['files.list'](listing.parent));
     expect(parent.entries.some((entry) => join(parent.location, entry.name) === shell.folder)).toBe(true);
