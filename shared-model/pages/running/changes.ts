@@ -1,0 +1,111 @@
+/** When a player puts one instrument down and takes up another, and how far he goes for it. */
+
+import { gripsOf } from '../../checks/reach/grips.ts';
+import { freeHands } from '../../checks/reach/hands.ts';
+import { reachOf } from '../../checks/reach/reach.ts';
+import { find, inSetup, type Document } from '../../document/document.ts';
+import { asId, type Id } from '../../document/ids.ts';
+import { partPlayedBy } from '../../document/parts.ts';
+import type { Instrument } from '../../document/records.ts';
+import type { Performance } from '../../score/music/performance.ts';
+import type { Interval, Seconds } from '../../score/time-line.ts';
+import { MOMENT } from '../planner/instance.ts';
+
+export interface Spot {
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface InstrumentSwap {
+  readonly player: string;
+  /** What he plays from then on, as the part calls it. */
+  readonly name: string;
+  /** When he lets go of the old one. */
+  readonly at: Seconds;
+  /** There and, if he has to leave his place, back; null: nobody knows where the instrument lies. */
+  readonly seconds: Seconds | null;
+  /** The rest that he has for it; nothing long when there is none. */
+  readonly window: Interval;
+  /** The bar from which on he plays it, as printed. */
+  readonly bar: string;
+  /** He leaves his place for it; null: he stays, or it is not known. */
+  readonly walk: { readonly from: Spot; readonly to: Spot } | null;
+}
+
+export interface SwapRequest {
+  readonly document: Document;
+  readonly setup: Id<'setup'>;
+  readonly player: string;
+  readonly performance: Performance;
+  /** His rests, disjoint and in order. */
+  readonly rests: readonly Interval[];
+  /** What keeps him busy otherwise. */
+  readonly busy: readonly Interval[];
+}
+
+/** In the order of the performance. As early in the rest as he is not turning pages. */
+export function instrumentSwaps(request: SwapRequest): InstrumentSwap[] {
+  const { document, setup, player, performance, rests, busy } = request;
+  const played = partPlayedBy(document, setup, player);
+  if (!played) return [];
+  const { bars } = played.music;
+  const asked = new Map(played.part.instruments.map(({ bar, name }) => [bar, name]));
+  const swaps: InstrumentSwap[] = [];
+  let holds: string | null = null;
+  for (const [index, bar] of performance.played.entries()) {
+    const name = asked.get(bar);
+    // A repeat asks once more for what he already has in his hands.
+    if (name === undefined || name === holds) continue;
+    const begins = performance.begins[index] ?? 0;
+    const window = restAround(rests, begins, performance.begins[index + 1] ?? begins);
+    const { seconds, walk } = wayTo(document, setup, player, [name, holds]);
+    const at = firstFree(window, busy, seconds ?? 0);
+    swaps.push({ player, name, at, seconds, window, bar: bars[bar]?.number ?? '', walk });
+    holds = name;
+  }
+  return swaps;
+}
+
+/** The longest rest that touches the bar, as the check of reach has it; else the moment of the bar. */
+function restAround(rests: readonly Interval[], from: Seconds, to: Seconds): Interval {
+  return rests
+    .filter((rest) => rest.from <= to + MOMENT && rest.to >= from - MOMENT)
+    .reduce((longest, rest) => (rest.to - rest.from > longest.to - longest.from ? rest : longest), {
+      from,
+      to: from,
+    });
+}
+
+/** Falls back to the beginning where nothing is free for long enough. */
+function firstFree(window: Interval, busy: readonly Interval[], seconds: Seconds): Seconds {
+  const isFree = (at: Seconds) =>
+    at + seconds <= window.to + MOMENT &&
+    busy.every(({ from, to }) => to <= at + MOMENT || from >= at + seconds - MOMENT);
+  const starts = [window.from, ...busy.map(({ to }) => to).filter((to) => to > window.from)];
+  return starts.sort((a, b) => a - b).find(isFree) ?? window.from;
+}
+
+type Way = Pick<InstrumentSwap, 'seconds' | 'walk'>;
+
+/** Of what he takes up and what he lays down, one waits on a stand: that is where he goes. */
+function wayTo(document: Document, setup: Id<'setup'>, id: string, names: readonly (string | null)[]): Way {
+  const player = find(document, asId<'player'>(id));
+  const waiting = inSetup(document, setup, 'instrument').filter(
+    (instrument) => instrument.player === id && instrument.support !== null,
+  );
+  const named = waiting.find(({ name }) => names.some((one) => one !== null && isNamed(name, one)));
+  const item: Instrument | undefined = named ?? (waiting.length === 1 ? waiting[0] : undefined);
+  const grip = item && gripsOf(document, setup).find((one) => one.id === `${item.id}/pickUp`);
+  if (!player || !grip) return { seconds: null, walk: null };
+  const hands = freeHands(document, setup, player.id);
+  const { manner, secondsRange } = reachOf({ document, setup, player, grip, hands });
+  if (manner === 'none') return { seconds: null, walk: null };
+  const goes = manner === 'step' || manner === 'walk';
+  const walk = goes ? { from: { x: player.x, y: player.y }, to: { x: grip.x, y: grip.y } } : null;
+  return { seconds: secondsRange[1], walk };
+}
+
+function isNamed(name: string, asked: string): boolean {
+  const [a, b] = [name.trim().toLowerCase(), asked.trim().toLowerCase()];
+  return a !== '' && a === b;
+}
