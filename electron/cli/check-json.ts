@@ -4,6 +4,7 @@ import type { Finding, Remedy } from '#model/checks/finding.ts';
 import { suggestRemedy } from '#model/checks/remedy.ts';
 import type { Report } from '#model/checks/report.ts';
 import type { Occluder } from '#model/checks/scene.ts';
+import type { Explained } from '#model/checks/sentence-parts.ts';
 import { explain } from '#model/checks/sentences.ts';
 import { whatIf, type WhatIf } from '#model/checks/remedies/what-if.ts';
 import { shareOfPlaces, sharesOf } from '#model/checks/sightlines/house-figures.ts';
@@ -36,10 +37,9 @@ export function checkAsData(checked: Checked, more: More): object {
     setup: named(setup),
     setups: setupsOf(document).map(named),
     units: concertOf(document).units,
-    findings: report.findings.map((finding) => ({
-      ...findingAsData(checked, finding),
-      ...(more.whatIf ? { tried: triedAsData(checked, finding) } : {}),
-    })),
+    findings: report.findings.map((finding) =>
+      more.whatIf ? triedAsData(checked, finding) : findingAsData(checked, finding),
+    ),
     sight: sightAsData(checked, label),
     reach: report.reach.map((result) => ({
       ...result,
@@ -66,13 +66,21 @@ function findingAsData({ document, setup }: Checked, finding: Finding) {
     ...figures,
     subjects,
     labels: subjects.map((id) => labelOf(document, setup.id, id)),
-    ...explain(finding, document, setup.id, concertOf(document).units),
+    ...adviceAsData(explain(finding, document, setup.id, concertOf(document).units), null),
   };
 }
 
-/** The change that was tried and clears the finding; null: none of those tried does, or it is one against which none is. */
-function triedAsData({ document, setup }: Checked, finding: Finding): Remedy | null {
-  return suggestRemedy(document, setup.id, finding);
+/** With the change that was tried and clears it; null: none of those tried does, or it is one against which none is. */
+function triedAsData(checked: Checked, finding: Finding) {
+  const { document, setup } = checked;
+  const tried = suggestRemedy(document, setup.id, finding);
+  const told = explain(finding, document, setup.id, concertOf(document).units);
+  return { ...findingAsData(checked, finding), ...adviceAsData(told, tried), tried };
+}
+
+/** What was tried takes the place of what was not. */
+function adviceAsData({ headline, text, advice, remark }: Explained, tried: Remedy | null) {
+  return { headline, text, advice: tried ? remark : advice };
 }
 
 type Label = (id: string) => string;

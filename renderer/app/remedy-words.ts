@@ -1,5 +1,6 @@
 /** A suggested change in words: "Move stand 3 by 120 mm towards stage left". */
 
+import type { Explained } from '#model/checks/sentence-parts.ts';
 import type { Finding, ItemChange, Remedy, RemedyChange } from '#model/checks/finding.ts';
 import { isTried } from '#model/checks/remedy.ts';
 import { formatLength, type Units } from '#model/document/measures.ts';
@@ -15,9 +16,30 @@ export function remedyWords(remedy: RemedyChange, nameOf: (id: string) => string
       return text.list(remedy.items.map((item) => lowerWords(item, nameOf, units)));
     case 'move':
       return words.move(nameOf(remedy.item), wayWords(remedy, units));
+    case 'moveTogether':
+      return words.move(text.list(remedy.items.map(nameOf)), wayWords(remedy, units));
     case 'turn':
       return words.turn(nameOf(remedy.item), Math.abs(Math.round(remedy.by)), sideWords(remedy.by));
+    case 'turnTogether':
+      return turnTogetherWords(remedy.items.map(nameOf), remedy.by);
+    case 'cover':
+      return words.cover(nameOf(remedy.item));
   }
+}
+
+function turnTogetherWords([first = '', ...others]: readonly string[], by: number): string {
+  const { turnTogether } = text.findings.remedy;
+  return turnTogether(first, text.list(others), { by: Math.abs(Math.round(by)), side: sideWords(by) });
+}
+
+/** What nobody has tried is said only where nothing that was tried helps, or nothing is tried. */
+export function adviceWords(
+  { advice, remark }: Explained,
+  { code }: Finding,
+  remedies: readonly Remedy[] | undefined,
+): string {
+  const isUntriedAll = !isTried(code) || remedies?.length === 0;
+  return isUntriedAll ? advice : remark;
 }
 
 /** Said of a finding with no remedy beside it; null: nothing, because nothing is tried, or something was found. */

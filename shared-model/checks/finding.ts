@@ -65,12 +65,24 @@ export interface ItemChange {
   readonly by: number;
 }
 
-/** A change that might clear a finding. `lowerAll`: several desks together, each as far as its stand goes. */
+/**
+ * A change that might clear a finding. `lowerAll`: several desks together, each as far as its stand goes.
+ * `moveTogether`, `turnTogether`: somebody, who is the first, with the stands that he alone reads from; turned about his
+ * spot. `cover`: a cable gets a ramp or a mat.
+ */
 export type RemedyChange =
   | ({ readonly kind: 'lower' } & ItemChange)
   | { readonly kind: 'lowerAll'; readonly items: readonly ItemChange[] }
   | { readonly kind: 'move'; readonly item: string; readonly dx: number; readonly dy: number }
-  | ({ readonly kind: 'turn' } & ItemChange);
+  | {
+      readonly kind: 'moveTogether';
+      readonly items: readonly string[];
+      readonly dx: number;
+      readonly dy: number;
+    }
+  | ({ readonly kind: 'turn' } & ItemChange)
+  | { readonly kind: 'turnTogether'; readonly items: readonly string[]; readonly by: number }
+  | { readonly kind: 'cover'; readonly item: string };
 
 /** A change that was tried on the document and clears the finding; `after` is what the check measured then. */
 export type Remedy = RemedyChange & { readonly after: number };

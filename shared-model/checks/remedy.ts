@@ -7,24 +7,38 @@ import type { Document } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import type { Finding, FindingCode, Remedy } from './finding.ts';
 import type { Task } from './remedies/attempt.ts';
-import { blockedRemedies } from './remedies/facing.ts';
+import { cableRemedies } from './remedies/cable.ts';
+import { blockedRemedies, houseRemedies, turnRemedies } from './remedies/facing.ts';
 import { reachRemedies } from './remedies/reach.ts';
-import { readingRemedies } from './remedies/reading.ts';
+import { readingRemedies, rowRemedies } from './remedies/reading.ts';
 import { roomRemedies } from './remedies/room.ts';
 import { sightRemedies } from './remedies/sight.ts';
-import { wheelchairRemedies } from './remedies/wheelchair.ts';
+import { routeRemedies } from './remedies/ways-out.ts';
+import { levelRemedies, wheelchairRemedies } from './remedies/wheelchair.ts';
 
+/**
+ * Of codes that are not here no placing of things decides: what hands hold, how large a part is printed, which doors the
+ * building has, how a cable runs.
+ */
 const SOLVERS: Partial<Readonly<Record<FindingCode, (task: Task) => Remedy[]>>> = {
   'sight.house': sightRemedies,
   'reach.far': reachRemedies,
   'reach.late': reachRemedies,
   'reading.angle': readingRemedies,
+  'reading.far': rowRemedies,
+  'reading.turn': rowRemedies,
   'facing.blocked': blockedRemedies,
+  'facing.turn': turnRemedies,
+  'facing.house': houseRemedies,
   'room.overlap': roomRemedies('room.overlap'),
   'room.offPlatform': roomRemedies('room.offPlatform'),
   'room.elbow': roomRemedies('room.elbow'),
   'room.edge': roomRemedies('room.edge'),
   'room.door': roomRemedies('room.door'),
+  'room.route': routeRemedies,
+  'room.step': routeRemedies,
+  'room.cable': cableRemedies,
+  'room.wheelchairLevel': levelRemedies,
   'room.wheelchairRoute': wheelchairRemedies,
   'room.turning': wheelchairRemedies,
 };

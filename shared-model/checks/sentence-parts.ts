@@ -16,8 +16,8 @@ export interface Told {
   readonly remark?: string;
 }
 
-/** As it is told outside, the advice with its mark and all remarks. */
-export type Explained = Omit<Told, 'remark'>;
+/** As it is told outside: the advice with its mark and all remarks; and the remarks alone, for beside a change that was tried. */
+export type Explained = Required<Told>;
 
 export type Sentence = (finding: Finding, document: Document, setup: Id<'setup'>, units: Units) => Told;
 

@@ -25,10 +25,12 @@ const SENTENCES: Readonly<Record<FindingCode, Sentence>> = {
  */
 export function explain(finding: Finding, document: Document, setup: Id<'setup'>, units: Units): Explained {
   const { headline, text, advice, remark = '' } = SENTENCES[finding.code](finding, document, setup, units);
+  const remarks = [remark, othersOf(finding)].filter(Boolean);
   return {
     headline: capital(headline),
     text,
-    advice: [untried(advice), remark, othersOf(finding)].filter(Boolean).join(' '),
+    advice: [untried(advice), ...remarks].filter(Boolean).join(' '),
+    remark: remarks.join(' '),
   };
 }
 

@@ -11,14 +11,18 @@ import { nameOf, namesOf } from './words.ts';
 export interface TurnBy {
   readonly ids: readonly string[];
   readonly by: Degrees;
-  /** `own`: each about its own spot. `common`: all of them together about the middle of their spots. */
-  readonly about: 'own' | 'common';
+  /**
+   * `own`: each about its own spot. `common`: all of them together about the middle of their spots. `first`: all of them
+   * together about the spot of the first.
+   */
+  readonly about: 'own' | 'common' | 'first';
 }
 
 export const turnBy: Command<TurnBy> = (document, { ids, by, about }) => {
   const targets = turnables(document, ids);
   if (!targets.ok) return targets;
-  const middle = middleOf(targets.records);
+  const [first] = targets.records;
+  const middle = about === 'first' ? { x: first.x, y: first.y } : middleOf(targets.records);
   const turned = targets.records.map((record) => {
     const there = about === 'own' ? record : movedTo(record, turnedAbout(middle, record, by));
     return facing(there, record.facing + by);

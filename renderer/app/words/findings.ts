@@ -74,7 +74,7 @@ export const findingsWords = {
     groups: { fail: 'Fails', caution: 'Cautions', note: 'Notes' },
     tryIt: 'Try it',
     tried: 'A change that was tried and helps',
-    noRemedy: 'No single small move, turn or lowering was found that clears this.',
+    noRemedy: 'Moves, turns and lowerings were tried; none of them clears this.',
     looking: 'Looking for a remedy…',
     show: 'Show it on the plan',
     showAll: (count: number) => `Show all ${count}`,
@@ -87,6 +87,9 @@ export const findingsWords = {
       raise: (item: string, by: string) => `Raise ${item} by ${by}`,
       move: (item: string, way: string) => `Move ${item} by ${way}`,
       turn: (item: string, by: number, side: string) => `Turn ${item} by ${by}° towards ${side}`,
+      turnTogether: (who: string, what: string, { by, side }: { by: number; side: string }) =>
+        `Turn ${who} by ${by}° towards ${side}, and ${what} round with the place`,
+      cover: (item: string) => `Cover the cable of ${item} with a ramp or mat`,
       sides: { left: 'stage left', right: 'stage right' },
       across: (distance: string, side: string) => `${distance} towards ${side}`,
       upstage: (distance: string) => `${distance} upstage`,

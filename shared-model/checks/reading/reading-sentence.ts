@@ -3,7 +3,7 @@
 import { formatFacing, formatLength } from '../../document/measures.ts';
 import type { Finding } from '../finding.ts';
 import { farSentence } from './far-sentence.ts';
-import type { ReadingCode } from './findings.ts';
+import type { ReadingCode } from './faults.ts';
 import { TURN_LIMITS } from './gaze.ts';
 import { EDGE_ON, GREATEST_ANGLE, STAFF } from './published.ts';
 import { angle, angleOver, figure, staff, subject, type Sentence } from '../sentence-parts.ts';

@@ -15,8 +15,14 @@ export function remedyOutcome(document: Document, change: RemedyChange): Outcome
   switch (change.kind) {
     case 'move':
       return move(document, { ids: [change.item], dx: change.dx, dy: change.dy });
+    case 'moveTogether':
+      return move(document, { ids: change.items, dx: change.dx, dy: change.dy });
     case 'turn':
       return turnBy(document, { ids: [change.item], by: change.by, about: 'own' });
+    case 'turnTogether':
+      return turnBy(document, { ids: change.items, by: change.by, about: 'first' });
+    case 'cover':
+      return covered(document, change.item);
     case 'lower':
       return lowered(document, [change]);
     case 'lowerAll':
@@ -28,6 +34,13 @@ export function remedyOutcome(document: Document, change: RemedyChange): Outcome
 export function carriedOut(document: Document, change: RemedyChange): Document | null {
   const outcome = remedyOutcome(document, change);
   return outcome.ok ? applyDiff(document, outcome.diff) : null;
+}
+
+function covered(document: Document, item: string): Outcome {
+  const lamp = document.records.get(item);
+  if (lamp?.kind !== 'lamp') return refuse('There is no such cable any more.');
+  const edits = new Map([[lamp.id, { ...lamp, cableCovered: true }]]);
+  return propose(document, edits, { label: `cover the cable of ${nameOf(document, lamp)}` });
 }
 
 function lowered(document: Document, items: readonly ItemChange[]): Outcome {

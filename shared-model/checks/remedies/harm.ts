@@ -6,8 +6,7 @@ import { facingResults } from '../facing/facing.ts';
 import { facingFindings } from '../facing/findings.ts';
 import type { Finding, RemedyChange, Severity, Unit } from '../finding.ts';
 import { reachFindings } from '../reach/findings.ts';
-import { isBeyond } from '../reading/gaze.ts';
-import { EDGE_ON, GREATEST_ANGLE } from '../reading/published.ts';
+import { readingFaults } from '../reading/faults.ts';
 import { readingResults } from '../reading/reading.ts';
 import { doorFindings } from '../room/doors.ts';
 import { edgeFindings } from '../room/edges.ts';
@@ -22,8 +21,8 @@ export type HarmCheck = (changed: Document, change: RemedyChange) => boolean;
 
 /**
  * A change does harm when a finding comes that was not there, or becomes worse: one as grave as the finding that is to
- * be cleared, any nearness to an open edge, any page that can no longer be read well; or when another player is no
- * longer seen well. Routes are left to the next full check.
+ * be cleared, any nearness to an open edge, any page that is seen too steeply, any back to the house; or when another
+ * player is no longer seen well. Routes are left to ways-harm.ts, or to the next full check.
  */
 export function createHarmCheck(task: Task): HarmCheck {
   const checked = new Map<Id<'setup'>, SetupHarm>();
@@ -37,7 +36,15 @@ export function createHarmCheck(task: Task): HarmCheck {
 
 /** The ids of what a change touches. */
 export function itemsOf(change: RemedyChange): string[] {
-  return change.kind === 'lowerAll' ? change.items.map(({ item }) => item) : [change.item];
+  switch (change.kind) {
+    case 'lowerAll':
+      return change.items.map(({ item }) => item);
+    case 'moveTogether':
+    case 'turnTogether':
+      return [...change.items];
+    default:
+      return [change.item];
+  }
 }
 
 /** What stays for the whole concert stands in every setup. */
@@ -57,7 +64,7 @@ type Complaint = Pick<Finding, 'code' | 'severity' | 'subjects' | 'measured' | '
 type Check = (document: Document, setup: Id<'setup'>) => Complaint[];
 
 const CHECKS: readonly Check[] = [
-  steepPages,
+  pagesBadlySeen,
   reachFindings,
   overlapFindings,
   offPlatformFindings,
@@ -67,26 +74,21 @@ const CHECKS: readonly Check[] = [
 ];
 
 /** As the reading check judges them, without the advice that it works out for each. */
-function steepPages(document: Document, setup: Id<'setup'>): Complaint[] {
-  return readingResults(document, setup).flatMap(({ player, stand, angle }) => {
-    if (!isBeyond(angle, GREATEST_ANGLE)) return [];
-    const severity = angle >= EDGE_ON ? 'fail' : 'caution';
-    const figures = { measured: angle, required: GREATEST_ANGLE, unit: 'degrees' } as const;
-    return [{ code: 'reading.angle', severity, subjects: [player, stand], ...figures }];
-  });
+function pagesBadlySeen(document: Document, setup: Id<'setup'>): Complaint[] {
+  return readingResults(document, setup).flatMap((result) =>
+    readingFaults(result).map((fault) => ({ ...fault, subjects: [result.player, result.stand] })),
+  );
 }
 
 function setupHarm({ document, setup, finding }: Task): SetupHarm {
   const scenes = scenesOf(document, setup);
   const facing: Check = (there) =>
     facingFindings(there, setup, facingResults(there, setup, scenes.of(there).occluders));
-  const objections = [...CHECKS, facing].map((check) => {
-    const before = worstOfEach(check(document, setup));
-    return (changed: Document): boolean =>
-      check(changed, setup).some(
-        (found) => matters(found, finding.severity) && isWorse(found, before.get(keyOf(found))),
-      );
-  });
+  const objections = [...CHECKS, facing].map((check) =>
+    complaintsWorse(check(document, setup), (there) =>
+      check(there, setup).filter((found) => matters(found, finding.severity)),
+    ),
+  );
   let crowd: CrowdMeter | null = null;
   objections.push((changed) =>
     (crowd ??= createCrowdMeter(document, scenes.base)).losesSight(scenes.of(changed)),
@@ -99,13 +101,23 @@ function setupHarm({ document, setup, finding }: Task): SetupHarm {
   };
 }
 
+/** Whether something is said of a changed document that was not said `before`, or was not as bad then. */
+export function complaintsWorse(
+  before: readonly Complaint[],
+  said: (changed: Document) => readonly Complaint[],
+): (changed: Document) => boolean {
+  const worst = worstOfEach(before);
+  return (changed) => said(changed).some((found) => isWorse(found, worst.get(keyOf(found))));
+}
+
 const SEVERITIES: readonly Severity[] = ['fail', 'caution', 'note'];
 
 function matters({ code, severity }: Complaint, cleared: Severity): boolean {
   return (
     SEVERITIES.indexOf(severity) <= SEVERITIES.indexOf(cleared) ||
     code === 'room.edge' ||
-    code === 'reading.angle'
+    code === 'facing.house' ||
+    (code === 'reading.angle' && severity !== 'note')
   );
 }
 

@@ -1,7 +1,12 @@
-/** What helps against pages at a steep angle, besides tilting the desk, which the check works out itself. */
+/**
+ * What helps against pages at a steep angle, besides tilting the desk, which the check works out itself; against pages
+ * far away, and rows too wide for where they are.
+ */
 
 import type { Document } from '../../document/document.ts';
 import type { Remedy } from '../finding.ts';
+import { isPlaced } from '../../document/records.ts';
+import { apparentSpace, readingFaults } from '../reading/faults.ts';
 import { isBeyond } from '../reading/gaze.ts';
 import { GREATEST_ANGLE } from '../reading/published.ts';
 import { readingResults } from '../reading/reading.ts';
@@ -9,7 +14,8 @@ import { attemptsAt, type Task } from './attempt.ts';
 import { remediesOfEachKind } from './each-kind.ts';
 import { excerpt } from './excerpt.ts';
 import { createHarmCheck } from './harm.ts';
-import { ofWeight } from './weights.ts';
+import { moveApart, moveTowards } from './towards.ts';
+import { ofWeight, WEIGHTS } from './weights.ts';
 
 /** One change of each kind to the stand, or else a move of its reader. */
 export function readingRemedies(task: Task): Remedy[] {
@@ -33,4 +39,33 @@ function steepestClear({ setup, finding }: Task, changed: Document): number | nu
     (most, { angle, greatestAngle }) => Math.max(most, finding.severity === 'note' ? greatestAngle : angle),
     0,
   );
+}
+
+/** The stand nearer to its reader or farther from him, or else he to it. */
+export function rowRemedies(task: Task): Remedy[] {
+  const { document, finding } = task;
+  const attempt = attemptsAt(task, {
+    cleared: (changed) => measuredClear(task, changed),
+    harms: createHarmCheck(task),
+  });
+  const [reader, stand] = finding.subjects.map((id) => document.records.get(id));
+  if (!reader || !stand || !isPlaced(reader) || !isPlaced(stand)) return [];
+  const moved = finding.code === 'reading.far' ? moveTowards : moveApart;
+  for (const weight of WEIGHTS) {
+    const [item] = ofWeight(document, [stand.id, reader.id], weight);
+    const remedy = item ? moved(item, item === stand ? reader : stand, attempt) : null;
+    if (remedy) return [remedy];
+  }
+  return [];
+}
+
+/** Minutes of arc, or degrees to the row's end, of the row that the finding is about, once nothing of its kind is said. */
+function measuredClear({ setup, finding }: Task, changed: Document): number | null {
+  const results = readingResults(excerpt(changed, finding.subjects), setup).filter(
+    ({ player, stand }) => player === finding.subjects[0] && stand === finding.subjects[1],
+  );
+  const row = results.find(({ side }) => side === finding.detail['side']) ?? results[0];
+  if (!row || results.some((result) => readingFaults(result).some(({ code }) => code === finding.code)))
+    return null;
+  return finding.code === 'reading.far' ? apparentSpace(row) : row.aside;
 }

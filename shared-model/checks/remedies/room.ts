@@ -13,7 +13,7 @@ import { attemptsAt, type Attempt, type Task } from './attempt.ts';
 import { excerpt, withLimits } from './excerpt.ts';
 import { createHarmCheck, isSameComplaint } from './harm.ts';
 import { ALL_ROUND, everyWay, moveOne } from './ways.ts';
-import { ofWeight, WEIGHTS, type Weight } from './weights.ts';
+import { FARTHEST_FOR_ROOM, ofWeight, WEIGHTS, type Weight } from './weights.ts';
 
 export type RoomCode = Extract<
   FindingCode,
@@ -37,8 +37,6 @@ const CHECKS: Readonly<Record<RoomCode, RoomCheck>> = {
 const COARSE = 80;
 /** Things are moved by what is lacking and so much more, mm: on the shortest way something may stand. */
 const DETOUR = 480;
-/** At most so far; farther it would be another place for them, and who plays them could not follow. */
-const FARTHEST: Readonly<Record<Weight, number>> = { light: 1500, person: 1000, bulky: 400 };
 
 /** The shortest move, in one of sixteen directions, of the lightest of the subjects that can clear it. */
 export function roomRemedies(code: RoomCode): (task: Task) => Remedy[] {
@@ -57,7 +55,7 @@ export function roomRemedies(code: RoomCode): (task: Task) => Remedy[] {
 
 function moveOf({ document, finding }: Task, weight: Weight, attempt: Attempt): Remedy | null {
   const ways = everyWay(ofWeight(document, finding.subjects, weight), ALL_ROUND);
-  const most = Math.min(finding.required - finding.measured + DETOUR, FARTHEST[weight]);
+  const most = Math.min(finding.required - finding.measured + DETOUR, FARTHEST_FOR_ROOM[weight]);
   return moveOne(ways, { coarse: COARSE, most }, attempt);
 }
 

@@ -45,9 +45,25 @@ export function turnOne(stands: readonly Stand[], attempt: Attempt): Remedy | nu
   return smallestRemedy(ways, TURNING, turned, attempt);
 }
 
-/** An item with the direction, a unit vector, in which it is tried to be moved. */
+/**
+ * Somebody turned about his own spot, with the stands he alone reads from: either way, at most so far (degrees). The
+ * first of the ids is his.
+ */
+export function turnRound(ids: Together, most: number, attempt: Attempt): Remedy | null {
+  const [item, ...others] = ids;
+  const turned = (sense: number, amount: number): RemedyChange => {
+    const by = sense * amount;
+    return others.length > 0 ? { kind: 'turnTogether', items: ids, by } : { kind: 'turn', item, by };
+  };
+  return smallestRemedy([1, -1], { ...TURNING, most }, turned, attempt);
+}
+
+/** Ids of what is moved or turned as one; at least one. */
+export type Together = readonly [string, ...string[]];
+
+/** What is tried to be moved, with the direction, a unit vector. */
 export interface Way {
-  readonly item: PlacedRecord;
+  readonly items: Together;
   readonly direction: Vec2;
 }
 
@@ -60,21 +76,28 @@ const ROUND = 10;
  */
 export function moveOne(ways: readonly Way[], steps: Omit<Steps, 'fine'>, attempt: Attempt): Remedy | null {
   const round = (length: number): number => Math.round(length / ROUND) * ROUND + 0;
-  const moved = ({ item, direction }: Way, amount: number): Move => ({
-    kind: 'move',
-    item: item.id,
-    dx: round(direction.x * amount),
-    dy: round(direction.y * amount),
-  });
+  const moved = ({ items, direction }: Way, amount: number): Move =>
+    moveOf(items, round(direction.x * amount), round(direction.y * amount));
   const shortest = smallestRemedy(ways, { ...steps, fine: ROUND }, moved, attempt);
-  return shortest?.kind === 'move' ? trimmed(shortest, attempt) : shortest;
+  return shortest && isMove(shortest) ? trimmed(shortest, attempt) : shortest;
 }
 
-type Move = Extract<RemedyChange, { kind: 'move' }>;
+type Move = Extract<RemedyChange, { readonly dx: number }>;
+
+function isMove(change: RemedyChange): change is Move {
+  return 'dx' in change;
+}
+
+function moveOf(items: Together, dx: number, dy: number): Move {
+  return items.length > 1
+    ? { kind: 'moveTogether', items, dx, dy }
+    : { kind: 'move', item: items[0], dx, dy };
+}
 
 /** Takes off what rounding and the choice of directions have added. */
-function trimmed({ item, dx, dy }: Move, attempt: Attempt): Remedy | null {
-  const to = (x: number, y: number): Move => ({ kind: 'move', item, dx: x, dy: y });
+function trimmed(move: Move, attempt: Attempt): Remedy | null {
+  const { dx, dy } = move;
+  const to = (x: number, y: number): Move => ({ ...move, dx: x, dy: y });
   const passes = (x: number, y: number): boolean => attempt(to(x, y)) !== null;
   const x = leastLength(dx, (length) => passes(length, dy));
   const y = leastLength(dy, (length) => passes(x, length));
@@ -101,8 +124,12 @@ export const ALL_ROUND: readonly Vec2[] = [
   ...[22.5, 67.5, 112.5, 157.5, -157.5, -112.5, -67.5, -22.5].map(facingVector),
 ];
 
+export function waysOf(items: Together, directions: readonly Vec2[]): Way[] {
+  return directions.map((direction) => ({ items, direction }));
+}
+
 export function everyWay(items: readonly PlacedRecord[], directions: readonly Vec2[]): Way[] {
-  return items.flatMap((item) => directions.map((direction) => ({ item, direction })));
+  return items.flatMap(({ id }) => waysOf([id], directions));
 }
 
 export function standsAmong(records: readonly PlacedRecord[]): Stand[] {

@@ -10,6 +10,12 @@ export const WEIGHTS = ['light', 'person', 'bulky'] as const;
 export type Weight = (typeof WEIGHTS)[number];
 
 /**
+ * To make room things are moved at most so far, mm; farther it would be another place for them, and who plays them could
+ * not follow.
+ */
+export const FARTHEST_FOR_ROOM: Readonly<Record<Weight, number>> = { light: 1500, person: 1000, bulky: 400 };
+
+/**
  * Null: it stays where it is. That is the building, levels (which carry other things), and whoever plays something
  * that stands on the floor, because he belongs at it.
  */

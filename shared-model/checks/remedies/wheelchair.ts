@@ -1,7 +1,9 @@
-/** What helps against a way that is too narrow for a wheelchair, and against too little room to turn it. */
+/** What helps against a way that is too narrow for a wheelchair, too little room to turn it, and a level under it. */
 
 import { outlineOf } from '../../catalogue/outlines.ts';
 import { placedInSetup, type Document } from '../../document/document.ts';
+import { floorHeightAt } from '../../document/levels.ts';
+import { isPlaced } from '../../document/records.ts';
 import { depthInPolygon } from '../../geometry/polygon.ts';
 import type { Finding, Remedy } from '../finding.ts';
 import type { RouteResult } from '../report.ts';
@@ -9,33 +11,53 @@ import { wheelchairWay } from '../room/routes.ts';
 import { TURNING_DIAMETER } from '../room/turning.ts';
 import { wheelchairFindings } from '../room/wheelchair-findings.ts';
 import { attemptsAt, type Task } from './attempt.ts';
-import { createHarmCheck } from './harm.ts';
-import { everyWay, moveOne, STRAIGHT } from './ways.ts';
-import { ofWeight, WEIGHTS } from './weights.ts';
-
-/** Of each weight so many things are tried, nearest first: every trial looks for the whole way anew. */
-const MOST_THINGS = 3;
-const COARSE = 120;
-/** Things are moved by what is lacking and so much more, mm, and no farther than FARTHEST. */
-const DETOUR = 360;
-const FARTHEST = 1000;
+import { withOwnStands } from './own-stands.ts';
+import { createWaysHarmCheck } from './ways-harm.ts';
+import { clearedWay } from './ways-out.ts';
+import { ALL_ROUND, moveOne, waysOf } from './ways.ts';
+import { weightOf } from './weights.ts';
 
 /** The shortest straight move of one thing there, or else of the user, after which the same check finds nothing new. */
 export function wheelchairRemedies(task: Task): Remedy[] {
-  const { document, finding } = task;
-  const before = keysOf(document, task);
+  const before = keysOf(task.document, task);
   const attempt = attemptsAt(task, {
     cleared: (changed) => measuredClear(task, changed, before),
-    harms: createHarmCheck(task),
+    harms: createWaysHarmCheck(task),
   });
-  const most = Math.min(finding.required - finding.measured + DETOUR, FARTHEST);
-  const near = thingsThere(task);
-  for (const weight of WEIGHTS) {
-    const things = ofWeight(document, near, weight).slice(0, MOST_THINGS);
-    const remedy = moveOne(everyWay(things, STRAIGHT), { coarse: COARSE, most }, attempt);
-    if (remedy) return [remedy];
-  }
-  return [];
+  return clearedWay(task, thingsThere(task), attempt);
+}
+
+/** Down from a level one is not moved farther, mm. */
+const FARTHEST_DOWN = 2000;
+const COARSE_DOWN = 200;
+
+/** The shortest move of the user, with the stands he reads from, to where he can roll out. */
+export function levelRemedies(task: Task): Remedy[] {
+  const { document, setup, finding } = task;
+  const [user = ''] = finding.subjects;
+  const record = document.records.get(user);
+  const together = withOwnStands(document, setup, user);
+  if (!record || !isPlaced(record) || weightOf(document, record) === null || !together) return [];
+  const before = keysOf(document, task);
+  const attempt = attemptsAt(task, {
+    cleared: (changed) => downClear(task, changed, before),
+    harms: createWaysHarmCheck(task),
+  });
+  const ways = waysOf(together, ALL_ROUND);
+  const remedy = moveOne(ways, { coarse: COARSE_DOWN, most: FARTHEST_DOWN }, attempt);
+  return remedy ? [remedy] : [];
+}
+
+/** How high he still is, mm, when he can roll out from there. */
+function downClear(task: Task, changed: Document, before: ReadonlySet<string>): number | null {
+  const { setup, finding } = task;
+  const user = changed.records.get(finding.subjects[0] ?? '');
+  if (!user || !isPlaced(user)) return null;
+  const height = floorHeightAt(changed, setup, user);
+  // Looking for his way takes far longer than this, and as high as he was he does not get away.
+  if (height >= finding.measured) return null;
+  const after = keysOf(changed, task);
+  return after.has(keyOf(finding)) || [...after].some((key) => !before.has(key)) ? null : height;
 }
 
 /** What is named as being beside the narrowest place; or what reaches to where somebody turns, the nearest first. */

@@ -24,7 +24,8 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
   'room.offPlatform': (finding, document, setup, units) => ({
     headline: `${subject(finding, 0, document, setup)} reaches over ${edgeWords(finding)}`,
     text: `It stands out by ${formatLength(-finding.measured, units)}.`,
-    advice: `Move it in by ${atLeast(-finding.measured, units)}. ${WHO_DECIDES}`,
+    advice: `Move it in by ${atLeast(-finding.measured, units)}.`,
+    remark: WHO_DECIDES,
   }),
 
   'room.elbow': (finding, document, setup, units) => {
@@ -50,7 +51,8 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
           ? `${measured} to the edge, with a drop of ${drop}; `
           : `${measured} from the edge of ${level}, which drops ${drop}; `) +
         `you asked for ${required}. ${guardWords(finding, units)}`,
-      advice: `Move it in by ${atLeast(finding.required - finding.measured, units)}, or mark and watch the edge. ${WHO_DECIDES}`,
+      advice: `Move it in by ${atLeast(finding.required - finding.measured, units)}, or mark and watch the edge.`,
+      remark: WHO_DECIDES,
     };
   },
 
@@ -59,7 +61,8 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
     return {
       headline: `${subject(finding, 1, document, setup)} stands before ${subject(finding, 0, document, setup)}`,
       text: `${measured} are free before the door; ${required} are wanted.`,
-      advice: `Keep the way through the door free. ${WHO_DECIDES}`,
+      advice: 'Keep the way through the door free.',
+      remark: WHO_DECIDES,
     };
   },
 
@@ -71,7 +74,8 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
     return {
       headline: `The way out for ${subject(finding, 0, document, setup)} goes over a step of ${measured}`,
       text: `It is at ${level}, and no way round it was found. Up to ${required} the tool takes it for a step like any other, a figure of its own.`,
-      advice: `Set steps at ${level}, or open a way round. ${WHO_DECIDES}`,
+      advice: `Set steps at ${level}, or open a way round.`,
+      remark: WHO_DECIDES,
     };
   },
 
@@ -81,13 +85,15 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
       finding.measured === 1
         ? `${capital(subject(finding, 1, document, setup))} goes over it.`
         : `${finding.measured} of them go over it, ${subject(finding, 1, document, setup)} among them.`,
-    advice: `Lay it along the wall, or cover it with a ramp or mat. ${WHO_DECIDES}`,
+    advice: 'Lay it along the wall, or cover it with a ramp or mat.',
+    remark: WHO_DECIDES,
   }),
 
   'room.noExit': () => ({
     headline: 'The platform has no way out',
     text: 'No door or step of the platform is marked as a way out.',
-    advice: `Add the door or the steps that people leave by. ${WHO_DECIDES}`,
+    advice: 'Add the door or the steps that people leave by.',
+    remark: WHO_DECIDES,
   }),
 
   ...wheelchairSentence,
@@ -99,7 +105,8 @@ function routeSentence(finding: Finding, document: Document, setup: Id<'setup'>,
     return {
       headline: `${player} has no way out`,
       text: `No way from ${player} to an exit is wide enough for a person.`,
-      advice: `Open a way of ${formatLength(finding.required, units)}. ${WHO_DECIDES}`,
+      advice: `Open a way of ${formatLength(finding.required, units)}.`,
+      remark: WHO_DECIDES,
     };
   }
   const [measured, required] = narrowFigures(finding, units);
@@ -107,6 +114,7 @@ function routeSentence(finding: Finding, document: Document, setup: Id<'setup'>,
     headline: `The way out for ${player} is narrow`,
     text: `${measured} at its narrowest${besideWords(finding, document, setup)}; you asked for ${required}.${pinchWords(finding, units)}`,
     advice: widenWords(finding, document, units),
+    remark: WHO_DECIDES,
   };
 }
 

@@ -8,7 +8,7 @@ import type { Finding } from '../finding.ts';
 import { atLeast } from '../sentence-parts.ts';
 import { CLEAR_WIDTH, PINCH_LENGTH, PINCH_WIDTH } from './pinch-points.ts';
 
-/** Whose word counts. Ends every sentence about something on which people can be hurt. */
+/** Whose word counts. Ends all advice about something on which people can be hurt. */
 export const WHO_DECIDES = 'Local codes, the venue and licensed practice decide.';
 
 /** How narrow a way is, how wide it was to be, and the clear width that `pinchWords` name: no two read alike. */
@@ -21,9 +21,8 @@ export function narrowFigures(
 
 /** Things can be set wider apart, doors cannot. */
 export function widenWords(finding: Finding, document: Document, units: Units): string {
-  if (isAtDoor(finding, document))
-    return `Open another way out, or agree on this door with the venue. ${WHO_DECIDES}`;
-  return `Widen it by ${atLeast(finding.required - finding.measured, units)} there. ${WHO_DECIDES}`;
+  if (isAtDoor(finding, document)) return 'Open another way out, or agree on this door with the venue.';
+  return `Widen it by ${atLeast(finding.required - finding.measured, units)} there.`;
 }
 
 function isAtDoor({ subjects }: Finding, document: Document): boolean {

@@ -71,6 +71,14 @@ function waysOnFoot(document: Document, setup: Id<'setup'>, people: readonly Pla
   return [...level, ...waysOf(document, setup, { people: stuck, gait: climbing(document) })];
 }
 
+/** The way of one player who walks, as `routeResults` finds it; null when nobody of that id does. */
+export function wayOnFoot(document: Document, setup: Id<'setup'>, player: string): RouteResult | null {
+  const people = inSetup(document, setup, 'player').filter(
+    ({ id, mobility }) => id === player && mobility === 'walks',
+  );
+  return waysOnFoot(document, setup, people).at(-1) ?? null;
+}
+
 /** The way of one wheelchair, as `routeResults` finds it; null when nobody of that id uses one. */
 export function wheelchairWay(document: Document, setup: Id<'setup'>, user: string): RouteResult | null {
   const people = wheelchairUsers(document, setup).filter(({ id }) => id === user);

@@ -17,7 +17,8 @@ export const wheelchairSentence: Readonly<Record<WheelchairCode, Sentence>> = {
   'room.noStepFreeExit': (finding, document, setup) => ({
     headline: `No way out is free of steps for ${everybody(finding, document, setup)}`,
     text: 'No exit of the platform is marked as free of steps, and a wheelchair goes over none.',
-    advice: `Mark the exit that has a ramp or a lift, or agree on one with the venue. ${WHO_DECIDES}`,
+    advice: 'Mark the exit that has a ramp or a lift, or agree on one with the venue.',
+    remark: WHO_DECIDES,
   }),
 
   'room.wheelchairLevel': (finding, document, setup, units) => {
@@ -27,7 +28,8 @@ export const wheelchairSentence: Readonly<Record<WheelchairCode, Sentence>> = {
       text:
         `The wheelchair is ${formatLength(finding.measured, units)} above the floor of the platform. ` +
         'Ramps between levels are not known to this plan.',
-      advice: `Set them on the floor of the platform, or lay a ramp and try it together. ${WHO_DECIDES}`,
+      advice: 'Set them on the floor of the platform, or lay a ramp and try it together.',
+      remark: WHO_DECIDES,
     };
   },
 
@@ -38,7 +40,8 @@ export const wheelchairSentence: Readonly<Record<WheelchairCode, Sentence>> = {
     return {
       headline: `${subject(finding, 0, document, setup)} has little room to turn a wheelchair ${whereWords(finding, document, setup)}`,
       text: `The widest free circle there measures ${measured}; ADA/ABA 304.3.1 speaks of ${required}.`,
-      advice: `Clear ${atLeast(finding.required - finding.measured, units)} more there. ${WHO_DECIDES}`,
+      advice: `Clear ${atLeast(finding.required - finding.measured, units)} more there.`,
+      remark: WHO_DECIDES,
     };
   },
 
@@ -48,7 +51,9 @@ export const wheelchairSentence: Readonly<Record<WheelchairCode, Sentence>> = {
       finding.measured === 1
         ? `It lies across the way of ${subject(finding, 1, document, setup)}, who uses a wheelchair.`
         : `It lies across the way of ${finding.measured} wheelchairs, that of ${subject(finding, 1, document, setup)} among them.`,
-    advice: `Cross it together beforehand, or lay the cable elsewhere: a ramp or mat may still stop or tip a wheelchair. ${WHO_DECIDES}`,
+    advice:
+      'Cross it together beforehand, or lay the cable elsewhere: a ramp or mat may still stop or tip a wheelchair.',
+    remark: WHO_DECIDES,
   }),
 };
 
@@ -58,7 +63,8 @@ function wayWords(finding: Finding, document: Document, setup: Id<'setup'>, unit
     return {
       headline: `${who} has no way out for a wheelchair`,
       text: `No way from ${who} to an exit without steps is wide enough to get through.`,
-      advice: `Open a way of ${formatLength(finding.required, units)} without steps. ${WHO_DECIDES}`,
+      advice: `Open a way of ${formatLength(finding.required, units)} without steps.`,
+      remark: WHO_DECIDES,
     };
   }
   const [measured, required] = narrowFigures(finding, units);
@@ -66,6 +72,7 @@ function wayWords(finding: Finding, document: Document, setup: Id<'setup'>, unit
     headline: `The way out for ${who} is narrow for a wheelchair`,
     text: `${measured} at its narrowest${besideWords(finding, document, setup)}; ${required} are wanted.${pinchWords(finding, units)}`,
     advice: widenWords(finding, document, units),
+    remark: WHO_DECIDES,
   };
 }
 

@@ -1,9 +1,9 @@
 /** What is said beside a finding of what was tried against it. */
 
 import { describe, expect, test } from 'vitest';
-import type { Finding, FindingCode, Remedy } from '#model/checks/finding.ts';
+import type { Finding, FindingCode, Remedy, RemedyChange } from '#model/checks/finding.ts';
 import { isTried } from '#model/checks/remedy.ts';
-import { noRemedyWords } from '../../../renderer/app/remedy-words.ts';
+import { adviceWords, noRemedyWords, remedyWords } from '../../../renderer/app/remedy-words.ts';
 import { text } from '../../../renderer/app/text.ts';
 
 /** Whether the tool tries changes against it, by hand: a code that is added asks for a word here. */
@@ -17,22 +17,22 @@ const TRIED: Readonly<Record<FindingCode, boolean>> = {
   'room.elbow': true,
   'room.edge': true,
   'room.door': true,
-  'room.route': false,
-  'room.cable': false,
-  'room.step': false,
+  'room.route': true,
+  'room.cable': true,
+  'room.step': true,
   'room.noExit': false,
   'room.noStepFreeExit': false,
-  'room.wheelchairLevel': false,
+  'room.wheelchairLevel': true,
   'room.wheelchairRoute': true,
   'room.turning': true,
   'room.cableRamp': false,
   'reading.angle': true,
-  'reading.turn': false,
+  'reading.turn': true,
   'reading.staff': false,
-  'reading.far': false,
+  'reading.far': true,
   'facing.blocked': true,
-  'facing.turn': false,
-  'facing.house': false,
+  'facing.turn': true,
+  'facing.house': true,
 };
 
 const CODES = Object.entries(TRIED) as [FindingCode, boolean][];
@@ -58,5 +58,35 @@ describe.each(CODES)('%s', (code, tried) => {
     expect(noRemedyWords(aFinding(code), [])).toBe(tried ? text.findings.noRemedy : null);
     expect(noRemedyWords(aFinding(code), undefined)).toBe(tried ? text.findings.looking : null);
     expect(noRemedyWords(aFinding(code), [REMEDY])).toBeNull();
+  });
+
+  test('says what nobody has tried only where nothing that was tried helps', () => {
+    const told = {
+      headline: '',
+      text: '',
+      advice: 'Try: set it apart. The venue decides.',
+      remark: 'The venue decides.',
+    };
+    expect(adviceWords(told, aFinding(code), [])).toBe(told.advice);
+    expect(adviceWords(told, aFinding(code), undefined)).toBe(tried ? told.remark : told.advice);
+    if (tried) expect(adviceWords(told, aFinding(code), [REMEDY])).toBe(told.remark);
+  });
+});
+
+describe('a suggested change in words', () => {
+  const name = (id: string): string => id.replace('-', ' ');
+  test.each<[RemedyChange, string]>([
+    [{ kind: 'turn', item: 'stand-1', by: -5 }, 'Turn stand 1 by 5° towards stage right'],
+    [
+      { kind: 'turnTogether', items: ['player-1', 'stand-1', 'stand-2'], by: 12 },
+      'Turn player 1 by 12° towards stage left, and stand 1 and stand 2 round with the place',
+    ],
+    [
+      { kind: 'moveTogether', items: ['player-1', 'stand-1'], dx: -120, dy: 0 },
+      'Move player 1 and stand 1 by 120 mm towards stage right',
+    ],
+    [{ kind: 'cover', item: 'lamp-1' }, 'Cover the cable of lamp 1 with a ramp or mat'],
+  ])('%o', (change, words) => {
+    expect(remedyWords(change, name, 'metric').replaceAll('\u00a0', ' ')).toBe(words);
   });
 });

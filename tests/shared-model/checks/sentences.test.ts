@@ -104,7 +104,7 @@ describe('the words', () => {
 
 describe('what is said of the room', () => {
   test('things in one another', () => {
-    expect(toldOf('room.overlap')).toEqual({
+    expect(toldOf('room.overlap')).toMatchObject({
       headline: 'Table 1 and table 2 run into each other',
       text: 'They overlap by 10 mm on the floor.',
       advice: 'Try: set them 10 mm apart.',
@@ -153,7 +153,7 @@ describe('what is said of the room', () => {
   });
 
   test('a narrow way for a wheelchair, with what it is narrow between', () => {
-    expect(toldOf('room.wheelchairRoute')).toEqual({
+    expect(toldOf('room.wheelchairRoute')).toMatchObject({
       headline: 'The way out for player 1 is narrow for a wheelchair',
       text:
         '900 mm at its narrowest, between object 1 and object 2; 915 mm are wanted. ' +

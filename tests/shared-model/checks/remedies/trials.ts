@@ -58,7 +58,7 @@ export function isThere(findings: readonly Finding[], finding: Finding): boolean
   return findings.some((other) => keyOf(other) === keyOf(finding));
 }
 
-/** Fails and cautions that have come or become worse. */
+/** Fails, cautions and backs to the house that have come or become worse. */
 export function troubles(before: readonly Finding[], after: readonly Finding[]): string[] {
   const lack = ({ measured, required }: Finding): number => Math.abs(measured - required);
   const known = new Map(before.map((finding) => [keyOf(finding), finding]));
@@ -66,7 +66,7 @@ export function troubles(before: readonly Finding[], after: readonly Finding[]):
     .filter((finding) => {
       const then = known.get(keyOf(finding));
       return (
-        finding.severity !== 'note' &&
+        (finding.severity !== 'note' || finding.code === 'facing.house') &&
         (!then || then.severity !== finding.severity || lack(finding) > lack(then) + 1e-6)
       );
     })
@@ -83,7 +83,11 @@ export function weaker(change: RemedyChange): RemedyChange[] {
       return [{ ...change, items: change.items.map(({ item, by }) => ({ item, by: Math.min(by, most) })) }];
     }
     case 'turn':
+    case 'turnTogether':
       return [{ ...change, by: change.by - Math.sign(change.by) }];
+    case 'cover':
+      return [];
+    case 'moveTogether':
     case 'move': {
       const less = (length: number): number => length - Math.sign(length) * 10;
       const shorter = [
