@@ -36,6 +36,26 @@ export type Problem =
       readonly column: string;
       readonly given: string;
       readonly advice: string;
+    }
+  /** A table does not go with that of another player, `other`. */
+  | {
+      readonly code: 'tables.order';
+      readonly row: number;
+      readonly bar: number;
+      readonly other: { readonly name: string; readonly row: number; readonly bar: number };
+    }
+  | { readonly code: 'tables.count'; readonly bars: number; readonly other: PartSize }
+  | {
+      readonly code: 'tables.beats';
+      readonly row: number;
+      readonly bar: number;
+      readonly beats: number;
+      readonly other: { readonly name: string; readonly row: number; readonly beats: number };
+    }
+  | {
+      readonly code: 'tables.length';
+      readonly seconds: number;
+      readonly other: { readonly name: string; readonly seconds: number };
     };
 
 /** Where a value stands, as far as that is known. */

@@ -1,6 +1,7 @@
 /** Why a score was not read, in one sentence: what is wrong, where, and what to do. */
 
 import type { InBar, Problem } from '../problem.ts';
+import { tenthsWords } from './clock-words.ts';
 
 const AGAIN = 'export it again from the music program';
 
@@ -52,6 +53,14 @@ export function problemSentence(problem: Problem): string {
       return `The table has no column "${problem.column}"; its first row names ${problem.found}.`;
     case 'table.cell':
       return `Row ${problem.row}, column "${problem.column}": "${problem.given}" cannot be used; ${problem.advice}.`;
+    case 'tables.order':
+      return `Row ${problem.row} plays bar ${problem.bar} where "${problem.other.name}" (row ${problem.other.row}) plays bar ${problem.other.bar}; both have to go through the same bars in the same order.`;
+    case 'tables.count':
+      return `It plays ${bars(problem.bars)}, and "${problem.other.name}" ${bars(problem.other.bars)}; both have to go through the same bars.`;
+    case 'tables.beats':
+      return `Row ${problem.row} gives bar ${problem.bar} ${problem.beats} beats, and "${problem.other.name}" (row ${problem.other.row}) ${problem.other.beats}; a bar is as long for everybody.`;
+    case 'tables.length':
+      return `It lasts ${tenthsWords(problem.seconds)}, and "${problem.other.name}" ${tenthsWords(problem.other.seconds)}; leave its tempo out to go by the other.`;
   }
 }
 

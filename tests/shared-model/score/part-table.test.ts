@@ -111,7 +111,7 @@ describe('refused, with row and column:', () => {
     ['a column missing', 'page,first bar,tempo\n1,1,60', 'no column "last bar"'],
     ['a formula', `${head}\n=1+1,1,2`, 'Row 2, column "page"'],
     ['too many rows', `${head}${'\n1,1,2,60'.repeat(2001)}`, 'more than 2,000 rows'],
-    ['too many bars', `${head}\n1,1,999999,60`, 'more than 100,000 bars'],
+    ['too many bars', `${head}\n1,1,99999,60`, 'more than 50,000 bars'],
   ])('%s', (_, text, reason) => {
     expect(refused(text)).toContain(reason);
   });

@@ -1,0 +1,57 @@
+/** Music that was typed, back as the tables that give it: tabs between cells, so that a spreadsheet takes it, too. */
+
+import type { Music, Part } from '../music.ts';
+import { pageOfEachBar } from '../music/readings.ts';
+
+const HEAD = ['page', 'first bar', 'last bar', 'tempo', 'beats', 'free hands'];
+
+/** The table of one part of music for which `isTyped` holds. */
+export function tableOf(music: Music, part: Part): string {
+  const pages = pageOfEachBar(part.pages, music.bars.length);
+  const begins = new Set([...part.pages, ...music.tempos].map(({ bar }) => bar));
+  const free = new Set(part.silences.map(([bar]) => bar));
+  const rows: string[][] = [];
+  let from = 0;
+  for (let to = 0; to < music.bars.length; to += 1) {
+    if (!begins.has(to + 1) && follows(music, to)) continue;
+    rows.push([String(pages[from]), ...cellsOf(music, from, to), freeCell(music, { from, to, free })]);
+    from = to + 1;
+  }
+  return [HEAD, ...rows].map((row) => row.join('\t')).join('\n');
+}
+
+/** The next bar has the number and the length to go on in the same row. */
+function follows({ bars }: Music, bar: number): boolean {
+  const [here, next] = [bars[bar], bars[bar + 1]];
+  return next !== undefined && Number(next.number) === Number(here?.number) + 1 && next.ticks === here?.ticks;
+}
+
+function cellsOf({ bars, tempos, ticksPerQuarter, remarks }: Music, from: number, to: number): string[] {
+  const tempo = tempos.findLast(({ bar }) => bar <= from);
+  const assumed = remarks.some(({ code }) => code === 'tempo.assumed');
+  return [
+    bars[from]?.number ?? '',
+    bars[to]?.number ?? '',
+    tempo && !assumed ? String(Math.round(tempo.quartersPerMinute * 1e4) / 1e4) : '',
+    String(Math.round(((bars[from]?.ticks ?? 0) / ticksPerQuarter) * 1e4) / 1e4),
+  ];
+}
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  /** Bars in which the player is silent. */
+  readonly free: ReadonlySet<number>;
+}
+
+function freeCell({ bars }: Music, { from, to, free }: Stretch): string {
+  const runs: string[] = [];
+  for (let bar = from; bar <= to; bar += 1) {
+    if (!free.has(bar)) continue;
+    const begin = bar;
+    while (bar < to && free.has(bar + 1)) bar += 1;
+    const [first, last] = [bars[begin]?.number ?? '', bars[bar]?.number ?? ''];
+    runs.push(first === last ? first : `${first}-${last}`);
+  }
+  return runs.join(', ');
+}
