@@ -143,7 +143,7 @@ export class Examiner {
 
   async #suggest({ document, setup }: Subject, findings: readonly Finding[]): Promise<void> {
     const found = new Map<string, readonly Remedy[]>();
-    for (const finding of findings) {
+    for (const finding of rarestFirst(findings)) {
       // Stopping the worker lets the answer fail, and nobody waits for the rest.
       const remedies = await this.#parts.patient
         .ask(document, 'remedies', { setup, finding })
@@ -175,4 +175,12 @@ function isAlike(a: Subject, b: Subject): boolean {
 /** Names a finding across recomputations: the same complaint about the same things. */
 export function keyOf({ code, subjects }: Finding): string {
   return `${code} ${subjects.join(' ')}`;
+}
+
+/** So that what comes by the hundred, as in a large orchestra, does not hold up the rest; else as they come. */
+export function rarestFirst(findings: readonly Finding[]): Finding[] {
+  const counts = new Map<string, number>();
+  for (const { code } of findings) counts.set(code, (counts.get(code) ?? 0) + 1);
+  const count = ({ code }: Finding): number => counts.get(code) ?? 0;
+  return [...findings].sort((a, b) => count(a) - count(b));
 }

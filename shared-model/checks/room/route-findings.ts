@@ -2,27 +2,22 @@
 
 import { concertOf, inSetup, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
-import { isPlaced, type Lamp, type Point } from '../../document/records.ts';
+import { isPlaced, type Lamp } from '../../document/records.ts';
 import { gapBetweenSegments, type Gap } from '../../geometry/segments.ts';
 import type { Vec2 } from '../../geometry/frame.ts';
 import type { Finding } from '../finding.ts';
 import type { RouteResult } from '../report.ts';
 import { clearancesOf } from './clearance.ts';
 import { beside } from './beside.ts';
-import { crossWidths, type CrossStation } from './cross-widths.ts';
 import { climbing, onFoot, wheelchairUsers, type Gait } from './gait.ts';
 import { groundOf } from './ground.ts';
 import { FIRST_STEP } from './first-step.ts';
+import { isNarrow, narrowPlaceOf, type NarrowWay } from './narrow-place.ts';
 import { narrowStretches, pinchVerdict } from './pinch-points.ts';
 import { routeResults } from './routes.ts';
 import { highSteps, stepFindings } from './step-findings.ts';
-import { walkerFrom, type Walker } from './walk.ts';
-import { exitsOf, type Exit } from './walls.ts';
-
-/** The search for the widest way may miss by so much; a route that lacks less is not named. */
-const ACCURACY = 0.5;
-/** A way runs at most so far beside the middle of a narrow place, and measures that much less than is there. */
-const OFF_MIDDLE = 1;
+import { walkerFrom } from './walk.ts';
+import { exitsOf } from './walls.ts';
 
 export function routeFindings(
   document: Document,
@@ -54,7 +49,7 @@ export interface Routes {
 
 /** `room.route`, or `room.wheelchairRoute` on wheels, for each route that is narrower than asked. */
 export function narrowRoutes(document: Document, { setup, routes, gait }: Routes): Finding[] {
-  const narrow = routes.filter(({ width }) => width < gait.asked - ACCURACY);
+  const narrow = routes.filter(({ width }) => isNarrow(width, gait.asked));
   if (narrow.length === 0) return [];
   const clearances = clearancesOf(groundOf(document, setup, gait));
   const exits = exitsOf(document);
@@ -63,7 +58,7 @@ export function narrowRoutes(document: Document, { setup, routes, gait }: Routes
     const spot = person && isPlaced(person) ? person : { x: 0, y: 0 };
     const walker = walkerFrom(spot, route.player, { clearances, gait });
     const exit = exits.find(({ id }) => id === route.exit);
-    return narrowRoute({ route, walker, exit, required: gait.asked });
+    return narrowRoute({ route, walker, exit, asked: gait.asked });
   });
 }
 
@@ -103,24 +98,22 @@ function noExit(): Finding {
   };
 }
 
-interface NarrowRoute {
+interface NarrowRoute extends Pick<NarrowWay, 'walker' | 'exit' | 'asked'> {
   readonly route: RouteResult;
-  readonly walker: Walker;
-  readonly exit: Exit | undefined;
-  readonly required: number;
 }
 
-function narrowRoute(narrow: NarrowRoute): Finding {
-  const { route, walker, required } = narrow;
-  const stations = crossWidths(walker, route.path);
+/** `measured` is the width of the route; its subjects are what it is narrow between: the door, or at most two things. */
+function narrowRoute({ route, walker, exit, asked }: NarrowRoute): Finding {
+  const { path, width } = route;
+  const { where, isDoor, reach, stations } = narrowPlaceOf({ walker, path, width, asked, exit });
+  const things = reach === null ? [] : beside(walker, where, reach);
   const stretches = narrowStretches(stations);
-  const { width, where, between } = narrowestPlace(narrow, stations);
   return {
     code: walker.onWheels ? 'room.wheelchairRoute' : 'room.route',
     severity: 'caution',
-    subjects: [route.player, ...between],
+    subjects: [route.player, ...(isDoor && exit ? [exit.id] : things)],
     measured: width,
-    required,
+    required: asked,
     unit: 'mm',
     where,
     detail: {
@@ -128,32 +121,6 @@ function narrowRoute(narrow: NarrowRoute): Finding {
       pinch: pinchVerdict(stretches),
       narrowLength: stretches.reduce((sum, { from, to }) => sum + to - from, 0),
     },
-  };
-}
-
-interface NarrowPlace {
-  readonly width: number;
-  readonly where: Point;
-  /** What it is narrow between: the door, or at most two things. */
-  readonly between: readonly string[];
-}
-
-function narrowestPlace(
-  { route, walker, exit, required }: NarrowRoute,
-  stations: readonly CrossStation[],
-): NarrowPlace {
-  const least = stations.reduce<CrossStation | null>(
-    (least, next) => (next.width < (least?.width ?? Infinity) ? next : least),
-    null,
-  );
-  if (exit && exit.width - route.width < OFF_MIDDLE && exit.width <= (least?.width ?? Infinity) + OFF_MIDDLE)
-    return { width: Math.min(exit.width, required), where: exit.middle, between: [exit.id] };
-  if (!least) return { width: route.width, where: walker.spot, between: [] };
-  const isTaped = Math.abs(least.width - route.width) <= OFF_MIDDLE && least.width < required;
-  return {
-    width: isTaped ? least.width : route.width,
-    where: least.point,
-    between: beside(walker, least.point, Math.max(route.width, least.width)),
   };
 }
 

@@ -5,7 +5,7 @@
  * than HIGHEST_STEP where there is another way.
  *
  * Accuracy: ways are compared by widths that are at most 1 mm too great at 915 mm (see sites.ts); the width reported is
- * that of the path itself, measured on the outlines. Not promised: in a bend narrower than asked,
+ * that of the path itself, measured on the outlines, and where it is narrow the one that a tape gives across it. Not promised: in a bend narrower than asked,
  * turning is judged as for something round.
  */
 
@@ -29,6 +29,7 @@ import {
   type Link,
   type OwnPlace,
 } from './own-place.ts';
+import { isNarrow, narrowPlaceOf } from './narrow-place.ts';
 import { isBeyond, sitesOf } from './sites.ts';
 import { turningCircles } from './turning.ts';
 import { tautened, walkerFrom, widthOfWalk, type Walker } from './walk.ts';
@@ -201,13 +202,11 @@ function shortestLine({ place, search, width }: Wanted): Line | null {
 
 function walked(person: Player | Seat, { exit, points }: Line, { walker, gait }: OwnSearch): RouteResult {
   const taut = tautened(walker, points, widthOfWalk(walker, points, gait.asked));
-  return {
-    player: person.id,
-    exit: exit.id,
-    path: taut,
-    width: Math.min(exit.width, widthOfWalk(walker, taut)),
-    turning: [],
-  };
+  const clear = Math.min(exit.width, widthOfWalk(walker, taut));
+  const way = { walker, path: taut, width: clear, asked: gait.asked, exit };
+  // What is narrow is told as it is measured across; the finding says the same.
+  const width = isNarrow(clear, gait.asked) ? narrowPlaceOf(way).width : clear;
+  return { player: person.id, exit: exit.id, path: taut, width, turning: [] };
 }
 
 interface Chain {

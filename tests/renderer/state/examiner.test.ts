@@ -6,6 +6,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import {
   Examiner,
   keyOf,
+  rarestFirst,
   STILL_AFTER_MS,
   type Asked,
   type Subject,
@@ -187,6 +188,16 @@ describe('Examiner', () => {
     expect(live.asked.slice(-2)).toEqual(['sight', 'judge']);
     // What the resting hand holds is still a draft: the comparison stays with where the gesture began.
     expect(last()).toMatchObject({ now: 0.6, before: 0.9 });
+  });
+
+  it('asks first about what is rare', () => {
+    const of = (code: Finding['code'], subject: string): Finding => ({
+      ...finding,
+      code,
+      subjects: [subject],
+    });
+    const list = [of('facing.turn', 'a'), of('facing.turn', 'b'), of('room.edge', 'c'), of('room.door', 'd')];
+    expect(rarestFirst(list).map(({ subjects }) => subjects[0])).toEqual(['c', 'd', 'a', 'b']);
   });
 
   it('suggests only when everything is still, and takes suggestions back on a change', async () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { FIRST_STEP, SQUEEZE } from '#model/checks/room/first-step.ts';
+import { roomFindings } from '#model/checks/room/room-findings.ts';
 import { routeFindings } from '#model/checks/room/route-findings.ts';
 import { routeResults } from '#model/checks/room/routes.ts';
 import { outlineOf } from '#model/catalogue/outlines.ts';
@@ -280,6 +281,45 @@ describe('findings', () => {
       const [told] = findings(WIDE_DOOR, PLAYER, ...sides);
       expect(Math.abs((told?.measured ?? NaN) - gap)).toBeLessThan(0.3);
     }
+  });
+
+  test('and the list of ways out says the same width as the finding, to the last digit', () => {
+    let narrow = 0;
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 400, max: 914 }),
+        fc.integer({ min: -20, max: 20 }),
+        fc.constantFrom('walks' as const, 'wheelchair' as const),
+        (gap, slant, mobility) => {
+          const sides = ([1, -1] as const).map((side) =>
+            aShape({
+              id: `shape-${side + 2}`,
+              y: 3000,
+              facing: slant,
+              outline: [
+                { x: (side * gap) / 2, y: -500 },
+                { x: side * 6000, y: -500 },
+                { x: side * 6000, y: 500 },
+                { x: (side * gap) / 2, y: 500 },
+              ],
+            }),
+          );
+          const chair = mobility === 'wheelchair' ? { model: 'wheelchair', height: 485 } : null;
+          const document = aDocument(WIDE_DOOR, { ...PLAYER, mobility, chair }, ...sides);
+          const [told] = routeResults(document, SETUP);
+          const found = roomFindings(document, SETUP, told ? [told] : []).find(({ code }) =>
+            ['room.route', 'room.wheelchairRoute'].includes(code),
+          );
+          if (!told || !found || told.exit === null) return;
+          narrow++;
+          expect(told.width).toBe(found.measured);
+          // A straight passage is as wide as a tape says.
+          expect(Math.abs(told.width - gap)).toBeLessThan(0.3);
+        },
+      ),
+      { numRuns: 60 },
+    );
+    expect(narrow).toBeGreaterThan(30);
   });
 
   test('name the door where that is what is narrow', () => {
