@@ -4,9 +4,10 @@ import { inSetup } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import type { Music } from '../document/music.ts';
 import { scoreOf } from '../document/parts.ts';
-import type { Player, ScoreRecord } from '../document/records.ts';
+import type { PartPdf, ScoreRecord } from '../document/records.ts';
 import { refuse, type Command } from './command.ts';
 import { freshId } from './fresh-id.ts';
+import { keptParts } from './keep-parts.ts';
 import { editsOf, propose } from './propose.ts';
 import { theRecord } from './targets.ts';
 import { nameOf } from './words.ts';
@@ -19,22 +20,23 @@ export interface SetScore {
 }
 
 /**
- * Takes the place of the music that the setup had. A part is given to whoever played the part of that name before, else
- * to the player of that name; nobody else is guessed.
+ * Takes the place of the music that the setup had. Players, typed pages and PDFs stay with their parts as `keptParts`
+ * finds them; a new part is given to the player of its name, and nobody else is guessed.
  */
 export const setScore: Command<SetScore> = (document, { setup, music, source }) => {
   const target = theRecord(document, setup, 'setup');
   if (!target.ok) return target;
   const known = scoreOf(document, setup);
+  const kept = keptParts(music, known, inSetup(document, setup, 'player'));
   const score: ScoreRecord = {
     id: known?.id ?? freshId(document, 'score'),
     kind: 'score',
     name: '',
     setup,
     source,
-    music,
-    players: playersFor(music, known, inSetup(document, setup, 'player')),
-    pdfs: music.parts.map(() => null),
+    music: kept.music,
+    players: kept.players,
+    pdfs: kept.pdfs,
   };
   return propose(document, editsOf([score]), { label: `give ${nameOf(document, target.record)} its music` });
 };
@@ -60,24 +62,23 @@ export const assignPart: Command<AssignPart> = (document, { score, part, player 
   });
 };
 
-function playersFor(
-  { parts }: Music,
-  known: ScoreRecord | undefined,
-  there: readonly Player[],
-): (Id<'player'> | null)[] {
-  const taken = new Set<string>();
-  return parts.map(({ name }) => {
-    const before = known?.music.parts.findIndex((part) => isSameName(part.name, name)) ?? -1;
-    const player =
-      known?.players[before] ??
-      there.find((one) => isSameName(one.name, name) && !taken.has(one.id))?.id ??
-      null;
-    if (player === null || taken.has(player)) return null;
-    taken.add(player);
-    return player;
-  });
+export interface SetPartPdf {
+  readonly score: Id<'score'>;
+  /** Index in `music.parts`. */
+  readonly part: number;
+  /** Null: none is known any more. */
+  readonly pdf: PartPdf | null;
 }
 
-function isSameName(a: string, b: string): boolean {
-  return a.trim() !== '' && a.trim().toLowerCase() === b.trim().toLowerCase();
-}
+/** Says what a part is printed in. */
+export const setPartPdf: Command<SetPartPdf> = (document, { score, part, pdf }) => {
+  const target = theRecord(document, score, 'score');
+  if (!target.ok) return target;
+  const { music, pdfs } = target.record;
+  const name = music.parts[part]?.name;
+  if (name === undefined) return refuse(`Give one of the ${music.parts.length} parts.`);
+  const changed = pdfs.map((other, index) => (index === part ? pdf : other));
+  return propose(document, editsOf([{ ...target.record, pdfs: changed }]), {
+    label: `say what ${name || `part ${part + 1}`} is printed in`,
+  });
+};

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { assignPart, setScore } from '#model/commands/score.ts';
+import { keptParts } from '#model/commands/keep-parts.ts';
+import { assignPart, setPartPdf, setScore } from '#model/commands/score.ts';
 import { scoreOf } from '#model/document/parts.ts';
 import { asId } from '#model/document/ids.ts';
-import { aDocument, aPlayer, aScore, aSetup, MUSIC, recordOf, SETUP } from '../../helpers/build.ts';
+import type { Part } from '#model/document/music.ts';
+import type { ScoreRecord } from '#model/document/records.ts';
+import { aDocument, aPdf, aPlayer, aScore, aSetup, MUSIC, recordOf, SETUP } from '../../helpers/build.ts';
 import { carriedOut, refusal } from './check-laws.ts';
 import { frozen } from '../document/freeze.ts';
 
@@ -42,5 +45,81 @@ describe('the music of a setup', () => {
     const document = frozen(aDocument(oboe, aSetup({ id: 'setup-2' })));
     const outcome = setScore(document, { setup: asId('setup-2'), music: duo, source: '' });
     expect(scoreOf(carriedOut(document, outcome), asId('setup-2'))?.players).toEqual([null, null]);
+  });
+
+  const solo = (id: string, name: string, fields: Partial<Part> = {}): Part => ({
+    ...MUSIC.parts[0]!,
+    id,
+    name,
+    ...fields,
+  });
+  const again = (before: readonly Part[], after: readonly Part[], fields: Partial<ScoreRecord> = {}) => {
+    const known = aScore({
+      music: { ...MUSIC, parts: before },
+      players: [asId('player-1'), asId('player-2')],
+      pdfs: [aPdf({ file: 'first.pdf' }), aPdf({ file: 'second.pdf' })],
+      ...fields,
+    });
+    const document = frozen(aDocument(aPlayer(), harp, known));
+    const music = { ...MUSIC, parts: after };
+    const { dropped } = keptParts(music, known, []);
+    const outcome = setScore(document, { setup: SETUP, music, source: 'again.mxl' });
+    const record = scoreOf(carriedOut(document, outcome), SETUP)!;
+    return {
+      players: record.players,
+      files: record.pdfs.map((pdf) => pdf?.file),
+      parts: record.music.parts,
+      dropped,
+    };
+  };
+
+  it.each([
+    ['of one name', 'Horn', 'Horn'],
+    ['without a name', '', ''],
+    ['named now', '', 'Horn'],
+  ])('opened again keeps players and PDFs of parts %s', (_, a, b) => {
+    const parts = [solo('P1', a), solo('P2', b)];
+    const kept = { players: ['player-1', 'player-2'], files: ['first.pdf', 'second.pdf'], dropped: [] };
+    expect(again(parts, parts)).toMatchObject(kept);
+    expect(again(parts, parts.toReversed())).toMatchObject({
+      players: kept.players.toReversed(),
+      files: kept.files.toReversed(),
+    });
+    const renamed = parts.map((part, index) => ({ ...part, name: `Voice ${index}` }));
+    expect(again(parts, renamed)).toMatchObject(kept);
+  });
+
+  it('goes by the name when the ids are others, and by the place when there is neither', () => {
+    const named = again([solo('P1', 'Oboe'), solo('P2', 'Harp')], [solo('P1', 'Harp'), solo('P2', 'Oboe')]);
+    expect(named.players).toEqual(['player-2', 'player-1']);
+    const unnamed = again([solo('P1', ''), solo('P2', '')], [solo('a', ''), solo('b', '')]);
+    expect(unnamed.players).toEqual(['player-1', 'player-2']);
+  });
+
+  it('keeps pages that were typed where the score has none, and says what it drops', () => {
+    const typed = solo('P1', 'Oboe');
+    const ofScore = solo('P1', 'Oboe', { ownPages: false, pages: [{ page: 1, bar: 0 }] });
+    const kept = again([typed, solo('P2', 'Harp')], [ofScore]);
+    expect(kept.parts[0]).toEqual(typed);
+    expect(kept.dropped).toEqual(['"Harp" is not there any more, nor are its player and its PDF']);
+
+    const bars = MUSIC.bars.map((bar, index) => (index === 2 ? { ...bar, number: '9' } : bar));
+    const known = aScore({ music: { ...MUSIC, parts: [typed] } });
+    expect(keptParts({ ...MUSIC, bars, parts: [ofScore] }, known, [])).toMatchObject({
+      music: { parts: [ofScore] },
+      dropped: ['the pages typed for "Oboe" begin with other bars now'],
+    });
+  });
+
+  it('names the PDF of a part, and forgets it', () => {
+    const document = frozen(aDocument(oboe, aScore()));
+    const order = { score: asId<'score'>('score-1'), part: 0, pdf: aPdf() };
+    const after = carriedOut(document, setPartPdf(document, order));
+    expect(recordOf(after, 'score-1', 'score').pdfs).toEqual([aPdf()]);
+    const without = carriedOut(after, setPartPdf(after, { ...order, pdf: null }));
+    expect(recordOf(without, 'score-1', 'score').pdfs).toEqual([null]);
+    expect(refusal(document, setPartPdf(document, { ...order, part: 1 }))).toBe('Give one of the 1 parts.');
+    const path = { ...order, pdf: aPdf({ file: '../oboe.pdf' }) };
+    expect(refusal(document, setPartPdf(document, path))).toMatch(/name of a PDF without a folder/);
   });
 });

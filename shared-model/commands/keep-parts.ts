@@ -1,0 +1,112 @@
+/** What of the music before goes on when music is opened again: players, typed pages and PDFs stay with their parts. */
+
+import type { Id } from '../document/ids.ts';
+import type { Music, Part } from '../document/music.ts';
+import type { PartPdf, Player, ScoreRecord } from '../document/records.ts';
+
+export interface KeptParts {
+  readonly music: Music;
+  readonly players: readonly (Id<'player'> | null)[];
+  readonly pdfs: readonly (PartPdf | null)[];
+  /** What had to be let go, a phrase each. */
+  readonly dropped: readonly string[];
+}
+
+/**
+ * A part is the one before of its id and name; else of its name, the first for the first; else of its id, for parts are
+ * given other names; else that in its place, when neither has a name. A new part goes to the player of its name.
+ */
+export function keptParts(music: Music, known: ScoreRecord | undefined, there: readonly Player[]): KeptParts {
+  const before = partsBefore(music.parts, known?.music.parts ?? []);
+  const kept = before.map((index) => known?.players[index] ?? null);
+  const parts = music.parts.map((part, index) =>
+    withPagesOf(part, known?.music.parts[before[index] ?? -1], known, music),
+  );
+  return {
+    music: parts.every((part, index) => part === music.parts[index]) ? music : { ...music, parts },
+    players: withNamesakes(music.parts, kept, there),
+    pdfs: before.map((index) => known?.pdfs[index] ?? null),
+    dropped: known ? droppedFrom(known, before, music, parts) : [],
+  };
+}
+
+/** For each part the index of the one before that it is; -1: it is new. */
+function partsBefore(parts: readonly Part[], old: readonly Part[]): number[] {
+  const found = parts.map(() => -1);
+  const match = (isSame: (a: Part, b: Part, index: number, other: number) => boolean): void => {
+    parts.forEach((part, index) => {
+      if (found[index] !== -1) return;
+      found[index] = old.findIndex((one, other) => !found.includes(other) && isSame(part, one, index, other));
+    });
+  };
+  match((a, b) => a.id === b.id && a.name === b.name);
+  match((a, b) => isSameName(a.name, b.name));
+  match((a, b) => a.id === b.id);
+  match((a, b, index, other) => index === other && isUnnamed(a) && isUnnamed(b));
+  return found;
+}
+
+function isUnnamed({ name }: Part): boolean {
+  return name.trim() === '';
+}
+
+function isSameName(a: string, b: string): boolean {
+  return a.trim() !== '' && a.trim().toLowerCase() === b.trim().toLowerCase();
+}
+
+function withNamesakes(
+  parts: readonly Part[],
+  kept: readonly (Id<'player'> | null)[],
+  there: readonly Player[],
+): (Id<'player'> | null)[] {
+  const taken = new Set<string>(kept.filter((player) => player !== null));
+  return parts.map(({ name }, index) => {
+    const player =
+      kept[index] ?? there.find((one) => isSameName(one.name, name) && !taken.has(one.id))?.id ?? null;
+    if (player !== null) taken.add(player);
+    return player;
+  });
+}
+
+/** Pages that were typed over a score's own, when the bars they begin with are still there. */
+function withPagesOf(
+  part: Part,
+  before: Part | undefined,
+  known: ScoreRecord | undefined,
+  music: Music,
+): Part {
+  if (!before?.ownPages || part.ownPages || !known) return part;
+  return hasSameBars(known.music, music, before) ? { ...part, pages: before.pages, ownPages: true } : part;
+}
+
+function hasSameBars(old: Music, music: Music, { pages }: Part): boolean {
+  return pages.every(({ bar }) => old.bars[bar]?.number === music.bars[bar]?.number);
+}
+
+function droppedFrom(
+  known: ScoreRecord,
+  before: readonly number[],
+  music: Music,
+  parts: readonly Part[],
+): string[] {
+  const gone = known.music.parts.flatMap((part, index) => {
+    if (before.includes(index)) return [];
+    const had = [...(known.players[index] ? ['its player'] : []), ...(known.pdfs[index] ? ['its PDF'] : [])];
+    return had.length === 0
+      ? []
+      : [`${nameOf(part, index)} is not there any more, nor are ${had.join(' and ')}`];
+  });
+  const repaged = parts.flatMap((part, index) => {
+    const old = known.music.parts[before[index] ?? -1];
+    const lost = old?.ownPages === true && !part.ownPages;
+    return lost ? [`the pages typed for ${nameOf(part, index)} begin with other bars now`] : [];
+  });
+  const retimed =
+    known.music.tempos.some(({ source }) => source === 'typed') &&
+    !music.tempos.some(({ source }) => source === 'typed');
+  return [...gone, ...repaged, ...(retimed ? ['the tempo that was typed'] : [])];
+}
+
+function nameOf({ name }: Part, index: number): string {
+  return name.trim() === '' ? `part ${index + 1}` : `"${name}"`;
+}
