@@ -17,13 +17,15 @@ export interface SetScore {
   readonly music: Music;
   /** The name of the file that it was read from. */
   readonly source: string;
+  /** Who plays each part; left out: as `keptParts` finds. */
+  readonly players?: ScoreRecord['players'];
 }
 
 /**
  * Takes the place of the music that the setup had. Players, typed pages and PDFs stay with their parts as `keptParts`
  * finds them; a new part is given to the player of its name, and nobody else is guessed.
  */
-export const setScore: Command<SetScore> = (document, { setup, music, source }) => {
+export const setScore: Command<SetScore> = (document, { setup, music, source, players }) => {
   const target = theRecord(document, setup, 'setup');
   if (!target.ok) return target;
   const known = scoreOf(document, setup);
@@ -35,7 +37,7 @@ export const setScore: Command<SetScore> = (document, { setup, music, source }) 
     setup,
     source,
     music: kept.music,
-    players: kept.players,
+    players: players ?? kept.players,
     pdfs: kept.pdfs,
   };
   return propose(document, editsOf([score]), { label: `give ${nameOf(document, target.record)} its music` });

@@ -3,7 +3,7 @@
 import { inSetup, type Document } from './document.ts';
 import type { Id } from './ids.ts';
 import type { Music, Part } from './music.ts';
-import type { ScoreRecord } from './records.ts';
+import type { Millimetres, ScoreRecord } from './records.ts';
 
 /** Undefined: the setup has no music. */
 export function scoreOf(document: Document, setup: Id<'setup'>): ScoreRecord | undefined {
@@ -20,4 +20,11 @@ export function partPlayedBy(document: Document, setup: Id<'setup'>, player: str
   const score = scoreOf(document, setup);
   const part = score?.music.parts[score.players.findIndex((one) => one === player)];
   return score && part ? { music: score.music, part } : null;
+}
+
+/** Height of the staves that the player reads, as his part is printed; null: not known. */
+export function printedStaff(document: Document, setup: Id<'setup'>, player: string): Millimetres | null {
+  const score = scoreOf(document, setup);
+  const part = score?.players.findIndex((one) => one === player) ?? -1;
+  return score?.pdfs[part]?.staffSize ?? null;
 }

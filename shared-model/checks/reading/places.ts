@@ -4,6 +4,7 @@ import { desksOf, type Desk, type Rectangle3 } from '../../document/desks.ts';
 import { belongsTo, find, inSetup, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import { floorHeightAt } from '../../document/levels.ts';
+import { printedStaff } from '../../document/parts.ts';
 import type { Player, Stand } from '../../document/records.ts';
 import type { Vec3 } from '../../geometry/frame.ts';
 import { between } from './vectors.ts';
@@ -26,7 +27,9 @@ export function placesAt(document: Document, setup: Id<'setup'>, stand: Stand): 
   return desksOf(stand, floorHeightAt(document, setup, stand)).flatMap((desk) => {
     const reader = find(document, desk.side.reader);
     if (!reader || !belongsTo(reader, setup) || desk.paper === null) return [];
-    return [{ reader, stand, desk, paper: desk.paper }];
+    // What is typed at the stand goes before what the part says.
+    const staffSize = desk.side.staffSize ?? printedStaff(document, setup, reader.id);
+    return [{ reader, stand, desk: { ...desk, side: { ...desk.side, staffSize } }, paper: desk.paper }];
   });
 }
 

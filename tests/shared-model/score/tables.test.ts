@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { performanceOf } from '#model/score/music/performance.ts';
 import { timeLineOf } from '#model/score/music/readings.ts';
+import { gridFrom, textOfGrid } from '#model/score/table/grid.ts';
 import { isTyped, musicFromTables, type NamedTable } from '#model/score/table/part-table.ts';
 import { tableOf } from '#model/score/table/table-text.ts';
 import { problemSentence } from '#model/score/words/problem-sentence.ts';
@@ -132,4 +133,29 @@ it('no text makes it throw', () => {
       );
     }),
   );
+});
+
+describe('a grid', () => {
+  it('takes a table with any columns, and seconds as the tempo', () => {
+    const outcome = gridFrom('Seconds,Last bar,Page,First bar,Free hands\n75,8,1,1,"3-4, 6"\n1:20,12,2,9,\n');
+    expect(outcome).toEqual({
+      ok: true,
+      value: [
+        ['1', '1', '8', '75 s', '', '3-4, 6'],
+        ['2', '9', '12', '1:20', '', ''],
+      ],
+    });
+    const text = textOfGrid(outcome.ok ? outcome.value : []);
+    expect(performanceOf(musicOf({ name: 'Horn', text })).seconds).toBeCloseTo(155, 9);
+  });
+
+  it('counts its own rows from 2, below the names of the columns, empty ones too', () => {
+    const text = textOfGrid([
+      ['1', '1', '8', '', '', ''],
+      ['', '', '', '', '', ''],
+      ['2', '9', '4', '', '', ''],
+    ]);
+    expect(refused({ name: 'Horn', text }).line).toMatch(/^Row 4, column "last bar"/);
+    expect(gridFrom('page,colour\n1,2')).toMatchObject({ ok: false, problem: { column: 'colour' } });
+  });
 });

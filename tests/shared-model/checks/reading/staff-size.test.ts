@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { judgeStaff } from '#model/checks/reading/staff-size.ts';
 import { readingFindings } from '#model/checks/reading/findings.ts';
 import { asId } from '#model/document/ids.ts';
-import { aDocument, aPlayer, aStand, SETUP, SIDE } from '../../../helpers/build.ts';
+import { documentOf } from '#model/document/document.ts';
+import { aDocument, aPdf, aPlayer, aScore, aStand, SETUP, SIDE } from '../../../helpers/build.ts';
 
 // Source: MOLA, Guidelines for Music Preparation, 2017 edition, p. 5, as quoted: 7.5 mm most readable; 7.0 mm may do
 // for winds on their own stand, less so for a shared one; under 7.0 unacceptable; over 8.5 to be avoided.
@@ -43,6 +44,15 @@ describe('reading.staff', () => {
     );
   const staves = (document: ReturnType<typeof one>) =>
     readingFindings(document, SETUP).filter(({ code }) => code === 'reading.staff');
+
+  it('goes by the printed part where the stand says nothing, and by the stand where it does', () => {
+    const printed = { players: [asId<'player'>('player-1')], pdfs: [aPdf({ staffSize: 6.5 })] };
+    const withPart = (staffSize: number | null) =>
+      documentOf([...one(staffSize).records.values(), aScore(printed)]);
+    expect(staves(withPart(null))).toMatchObject([{ severity: 'caution', measured: 6.5, required: 7 }]);
+    expect(staves(withPart(7.5))).toEqual([]);
+    expect(staves(one(null))).toEqual([]);
+  });
 
   it('flags 6.9 mm, takes 7.0 mm from one reader and not from two, and remarks on 8.6 mm', () => {
     expect(staves(one(6.9))).toMatchObject([

@@ -1,0 +1,47 @@
+/** Pages of a PDF as pages of a part. */
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  begunAt,
+  fittedTo,
+  inOrder,
+  pageMapFrom,
+  pageMapWords,
+  toggled,
+} from '../../../../renderer/app/music/page-map.ts';
+import '../../../helpers/seed.ts';
+
+describe('which page of a PDF is which page of the part', () => {
+  it('is told by the pages of the PDF', () => {
+    expect(pageMapWords([2, 3, 4, null, 8])).toBe('2-4, \u2013, 8');
+    expect(pageMapFrom('2-4, -, 8', 8)).toEqual([2, 3, 4, null, 8]);
+    expect(pageMapFrom('3; none; 0; 1', 8)).toEqual([3, null, null, 1]);
+    expect(pageMapFrom('', 8)).toEqual([]);
+  });
+
+  it.each(['9', '0-3', '4-2', 'x', '1.5', '1-9', '1 2', '-1-2'])(
+    'refuses %j of a PDF of 8 pages',
+    (typed) => {
+      expect(pageMapFrom(typed, 8)).toBeNull();
+    },
+  );
+
+  it('leaves a title page out, takes it in again, and begins at a page', () => {
+    expect(toggled(inOrder(4), 1)).toEqual([2, 3, 4]);
+    expect(toggled([2, 3, 4], 1)).toEqual([1, 2, 3, 4]);
+    expect(toggled([1, 2], 4)).toEqual([1, 2, 4]);
+    expect(begunAt(3, 5)).toEqual([3, 4, 5]);
+    expect(fittedTo([2, 3, null, 5], 3)).toEqual([2, 3]);
+  });
+
+  it('comes back as it was typed', () => {
+    const page = fc.option(fc.integer({ min: 1, max: 30 }));
+    fc.assert(
+      fc.property(fc.array(page, { maxLength: 30 }), (given) => {
+        const map = given.slice(0, given.findLastIndex((each) => each !== null) + 1);
+        expect(pageMapFrom(pageMapWords(map), 30)).toEqual(map);
+      }),
+    );
+  });
+});
