@@ -4,13 +4,17 @@ import { concertOf, inSetup, type Document } from '#model/document/document.ts';
 import { labelOf } from '#model/document/labels.ts';
 import type { Setup } from '#model/document/records.ts';
 import { instanceOf } from '#model/pages/instance/instance-of.ts';
+import { planSights } from '#model/pages/instance/placed-plan.ts';
 import { relabelled } from '#model/pages/instance/relabelled.ts';
+import { judgedPlan } from '#model/pages/kept/judged.ts';
+import { keptJson, keptWords } from '#model/pages/kept/kept-words.ts';
 import type { PlanInstance } from '#model/pages/planner/instance.ts';
 import { planJson } from '#model/pages/planner/plan-json.ts';
 import { planNow, type PlanResult } from '#model/pages/planner/planner.ts';
 import { remediesFor, type Remedy } from '#model/pages/planner/remedies.ts';
 import { wordsOf } from '#model/pages/planner/words.ts';
 import { chooseSetup, readInput } from './input.ts';
+import { saveCards } from './cue-cards.ts';
 import { givenScore } from './given-score.ts';
 import { tellNotes, type Surroundings } from './surroundings.ts';
 import { UsageError, type TurnsOrder } from './usage.ts';
@@ -23,17 +27,35 @@ export async function turns(order: TurnsOrder, surroundings: Surroundings): Prom
   const asked = instanceOf(document, setup.id);
   if (!asked.ok) throw new UsageError(`${setup.name || setup.id}: ${asked.missing.join(' ')}`);
   const labels = labelsOf(document, setup);
-  const instance = order.json ? asked.instance : relabelled(asked.instance, (id) => labels[id] ?? id);
-  const result = planNow(instance);
+  const { instance } = asked;
+  const nameOf = (id: string): string => labels[id] ?? id;
+  const result = planned(instance, order.json ? null : nameOf);
   const remedies = result.status === 'none' ? allRemedies(instance) : [];
-  tellNotes([...input.notes, ...asked.notes], surroundings);
-  const told = { file: order.file, setup: setup.id, labels, notes: [...input.notes, ...asked.notes] };
-  surroundings.print(
-    order.json
-      ? `${JSON.stringify({ ...told, ...(planJson(instance, result, remedies) as object) })}\n`
-      : `${[heading(document, setup), ...wordsOf(instance, result, remedies)].join('\n')}\n`,
-  );
+  const front = result.status === 'planned' ? result.front.map(({ plan }) => plan) : [];
+  const sights = planSights(document, setup.id, instance, front);
+  const kept = judgedPlan(document, setup.id);
+  const shown = kept?.plan ?? (result.status === 'planned' ? result.plan : null);
+  const printed = shown && { document, setup: setup.id, instance, plan: shown };
+  const notes = [...input.notes, ...asked.notes, ...(await saveCards(order, printed, surroundings))];
+  tellNotes(notes, surroundings);
+  const json = () => ({
+    ...{ file: order.file, setup: setup.id, labels, notes },
+    ...(planJson(instance, result, { remedies, sights }) as object),
+    kept: keptJson(kept, nameOf),
+  });
+  const lines = () => [
+    heading(document, setup),
+    ...wordsOf(instance, result, { remedies, sights, nameOf }),
+    ...keptWords(kept, nameOf),
+  ];
+  surroundings.print(`${order.json ? JSON.stringify(json()) : lines().join('\n')}\n`);
   return exitCode(result);
+}
+
+/** What keeps it from being planned is found before anything is searched, so asking again in people's names costs nothing. */
+function planned(instance: PlanInstance, nameOf: ((id: string) => string) | null): PlanResult {
+  const result = planNow(instance);
+  return result.status === 'faulty' && nameOf ? planNow(relabelled(instance, nameOf)) : result;
 }
 
 function exitCode({ status }: PlanResult): number {

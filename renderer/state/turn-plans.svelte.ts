@@ -26,17 +26,24 @@ export class TurnPlans {
 
   plan(document: Document, setup: Id<'setup'>): void {
     const planned: Planned = { document, setup };
-    this.chosen = 0;
+    this.chosen = null;
     this.state = { ...planned, kind: 'planning', progress: null };
     this.#client.plan(document, setup, (told) => {
       if (told.kind === 'progress') this.state = { ...planned, kind: 'planning', progress: told.progress };
-      else if (told.kind === 'done') this.state = { ...planned, kind: 'told', answer: told.answer };
+      else if (told.kind === 'done') this.#told({ ...planned, kind: 'told', answer: told.answer });
       else this.state = { ...planned, kind: 'failed', message: told.message };
     });
   }
 
+  /** What was planned last is looked at first. */
+  #told(state: Extract<TurnsState, { kind: 'told' }>): void {
+    this.state = state;
+    this.chosen = state.answer.kind === 'planned' ? 0 : null;
+  }
+
   stop(): void {
     this.#client.stop();
+    this.chosen = null;
     this.state = { kind: 'idle' };
   }
 }

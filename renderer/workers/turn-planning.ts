@@ -4,6 +4,7 @@ import type { Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
 import { labelOf } from '#model/document/labels.ts';
 import { instanceOf } from '#model/pages/instance/instance-of.ts';
+import { planSights, type PlanSight } from '#model/pages/instance/placed-plan.ts';
 import { relabelled } from '#model/pages/instance/relabelled.ts';
 import type { PlanInstance } from '#model/pages/planner/instance.ts';
 import { planning, planNow, type PlanProgress, type PlanResult } from '#model/pages/planner/planner.ts';
@@ -17,6 +18,7 @@ export type TurnsAnswer =
   | {
       readonly kind: 'none';
       readonly proved: boolean;
+      readonly instance: PlanInstance;
       readonly remedies: readonly Remedy[];
       readonly notes: readonly string[];
     }
@@ -24,6 +26,8 @@ export type TurnsAnswer =
       readonly kind: 'planned';
       readonly instance: PlanInstance;
       readonly result: PlannedTurns;
+      /** What the house sees with each plan of the front. */
+      readonly sights: readonly (PlanSight | null)[];
       readonly notes: readonly string[];
     };
 
@@ -36,10 +40,20 @@ export function* turnPlanning(
   const { instance, notes } = asked;
   const result = yield* planning(instance);
   switch (result.status) {
-    case 'planned':
-      return { kind: 'planned', instance, result, notes };
-    case 'none':
-      return { kind: 'none', proved: result.proved, remedies: yield* remediesFor(instance), notes };
+    case 'planned': {
+      const plans = result.front.map(({ plan }) => plan);
+      return {
+        kind: 'planned',
+        instance,
+        result,
+        sights: planSights(document, setup, instance, plans),
+        notes,
+      };
+    }
+    case 'none': {
+      const remedies = yield* remediesFor(instance);
+      return { kind: 'none', proved: result.proved, instance, remedies, notes };
+    }
     case 'faulty': {
       // Found before anything is searched, so asking again in people's names costs nothing.
       const named = planNow(relabelled(instance, (id) => labelOf(document, setup, id)));

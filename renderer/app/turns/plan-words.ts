@@ -1,5 +1,7 @@
 /** Turns, stations and remedies in words. Whoever they name is named by `nameOf`, by id. */
 
+import type { PlanSight } from '#model/pages/instance/placed-plan.ts';
+import type { Pin } from '#model/pages/planner/instance.ts';
 import type { StationPlan, Turn } from '#model/pages/planner/plan.ts';
 import type { Remedy } from '#model/pages/planner/remedies.ts';
 import { tenthsWords } from '#model/score/words/clock-words.ts';
@@ -43,7 +45,8 @@ export function bindingWords(
   return `${bound}; ${words.stack(reader === null ? words.side(stackSide) : nameOf(reader))}`;
 }
 
-export function remedyWords(remedy: Remedy, nameOf: NameOf): string {
+/** `pins` are those that were planned with. */
+export function remedyWords(remedy: Remedy, nameOf: NameOf, pins: readonly Pin[]): string {
   switch (remedy.kind) {
     case 'rest':
       return words.remedy.rest(
@@ -57,6 +60,26 @@ export function remedyWords(remedy: Remedy, nameOf: NameOf): string {
     case 'station':
       return words.remedy.station(nameOf(remedy.like));
     case 'pin':
-      return words.remedy.pin(remedy.index + 1);
+      return pinRemedyWords(pins[remedy.index], nameOf);
   }
+}
+
+function pinRemedyWords(pin: Pin | undefined, nameOf: NameOf): string {
+  if (!pin) throw new Error('a remedy lets go of a pin that is not there');
+  return pin.kind === 'page'
+    ? words.remedy.pinnedPage(pin.page, nameOf(pin.station))
+    : words.remedy.pinnedTurn(nameOf(pin.player), nameOf(pin.station));
+}
+
+export function sightWords({ player, seenWell, seesWell, worst }: PlanSight, nameOf: NameOf): string {
+  return words.sentence([
+    words.seen(seenWell, seesWell, nameOf(player)),
+    words.seenWorst(worst.share, worst.label),
+  ]);
+}
+
+/** A figure beside the same of the best plan that is known; empty: they are equal. */
+export function comparisonWords(own: number, best: number): string {
+  if (own === best) return '';
+  return own > best ? words.comparison.more(own - best) : words.comparison.fewer(best - own);
 }

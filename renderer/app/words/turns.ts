@@ -6,6 +6,8 @@ const turns = (count: number): string => counted(count, 'turn', 'turns');
 const stations = (count: number): string => counted(count, 'stand', 'stands');
 const panels = (count: number): string => counted(count, 'printed panel', 'printed panels');
 
+const percent = (share: number): string => `${Math.round(share * 100)}\u00a0%`;
+
 export const turnsWords = {
   turns: {
     label: 'Page turns',
@@ -74,6 +76,56 @@ export const turnsWords = {
     blank: 'blank',
     side: (index: number) => `side ${index + 1}`,
 
+    keep: 'Keep this plan',
+    letGo: 'Let the kept plan go',
+    empty: 'Start an empty plan',
+    keptPlan: (candidate: string) => `Kept: ${candidate}`,
+    notJudged: 'A page plan is kept, but it cannot be judged now:',
+    cost: 'What the kept plan takes',
+    asBest: 'Like the best plan known.',
+    comparison: {
+      more: (count: number) => `${count} more than the best plan known`,
+      fewer: (count: number) => `${count} fewer than the best plan known`,
+    },
+    rules: 'Rules that are broken',
+    keepsRules: 'Every rule is kept.',
+    broken: (count: number) => counted(count, 'rule is broken', 'rules are broken'),
+    seen: (well: number, limit: number, player: string) =>
+      `${percent(well)} of the places see at least ${percent(limit)} of ${player}`,
+    seenWorst: (share: number, seat: string) => `worst ${percent(share)}, from ${seat}`,
+    noTurns: 'No turns yet.',
+    turnFields: {
+      when: 'When',
+      whenHint: 'A time such as 2:17.5, or a bar such as 48; 48.5 is half through it.',
+      who: 'Who',
+      hand: 'Hand',
+      direction: 'Which way',
+      directions: { forward: 'on', back: 'back' },
+      noSuchPlace: (typed: string) =>
+        `There is no "${typed}" in this music: type a time such as 2:17 or a bar.`,
+    },
+    removeTurn: 'Remove this turn',
+    addTurn: 'Add a turn',
+    addTurnAt: (stand: string) => `Add a turn at ${stand}`,
+    pinTurn: 'Keep this turn in its rest when planning again',
+    pin: 'Pin',
+    pinned: 'pinned',
+    pinPage: (place: string) => `Pin: ${place}`,
+    addPaper: (stand: string) => `Put paper on ${stand}`,
+    removePaper: 'Take it off',
+    removePaperOf: (stand: string) => `Take the paper off ${stand}`,
+    bindingOf: (stand: string) => `Binding on ${stand}`,
+    kindNames: { loose: 'Loose pages', book: 'Book', concertina: 'Concertina', ridge: 'Ridge booklet' },
+    leaves: (count: number) => counted(count, 'leaf', 'leaves'),
+    across: (count: number) => `${counted(count, 'page', 'pages')} side by side`,
+    moreOf: { leaves: 'One leaf more', across: 'One page more side by side' },
+    fewerOf: { leaves: 'One leaf fewer', across: 'One page fewer side by side' },
+    stackBefore: (reader: string) => `All leaves lie before ${reader} at first`,
+    turnStack: 'Let them lie on the other side',
+    cell: (slot: number, state: string, reader: string) => `Place ${slot} from the left, ${state}, ${reader}`,
+    cellHint: 'A page number, or nothing for a blank',
+    notAPage: (typed: string) => `"${typed}" is no page number.`,
+
     noPlan:
       'There is no plan: with these rests, hands and stands somebody would have to play on without his page.',
     notFound: 'No plan was found in the steps allowed; there may be one.',
@@ -85,7 +137,9 @@ export const turnsWords = {
       wider: (pages: number, stand: string) =>
         `room for ${counted(pages, 'page', 'pages')} side by side at ${stand}`,
       station: (stand: string) => `one more stand like ${stand}`,
-      pin: (number: number) => `letting go of pin ${number}`,
+      pinnedPage: (page: number, stand: string) => `letting go of the pin on page ${page} on ${stand}`,
+      pinnedTurn: (player: string, stand: string) =>
+        `letting go of the pin on the turn by ${player} at ${stand}`,
     },
   },
 } as const;

@@ -1,17 +1,25 @@
 /** A result as plain data whose shape stays: numbers, words and null only, in a settled order. */
 
+import type { PlanSight } from '../instance/placed-plan.ts';
 import type { PlanInstance } from './instance.ts';
 import { COST_ORDER, isProved, type Plan, type Turn } from './plan.ts';
 import type { PlanResult } from './planner.ts';
 import type { Remedy } from './remedies.ts';
 
-type Plain = string | number | boolean | null | readonly Plain[] | { readonly [key: string]: Plain };
+export type Plain = string | number | boolean | null | readonly Plain[] | { readonly [key: string]: Plain };
+
+/** What is told beside a result. */
+export interface Beside {
+  readonly remedies?: readonly Remedy[];
+  /** What the house sees with each plan of the front, in its order; left out: not known. */
+  readonly sights?: readonly (PlanSight | null)[];
+}
 
 /** `instance`, `status`, then `plan`, `cost`, `proof` and `front`, or `remedies`, or `faults`. Times to the microsecond. */
 export function planJson(
   instance: PlanInstance,
   result: PlanResult,
-  remedies: readonly Remedy[] = [],
+  { remedies = [], sights }: Beside = {},
 ): Plain {
   const head = { instance: plain(instance), status: result.status };
   switch (result.status) {
@@ -30,16 +38,17 @@ export function planJson(
             { ...result.proof[figure], proved: isProved(result.proof[figure]) },
           ]),
         ),
-        front: result.front.map(({ plan, cost, proved }) => ({
+        front: result.front.map(({ plan, cost, proved }, index) => ({
           plan: planPlain(plan),
           cost: plain(cost),
           proved,
+          ...(sights ? { sight: plain(sights[index] ?? null) } : {}),
         })),
       };
   }
 }
 
-function planPlain({ stations, turns }: Plan): Plain {
+export function planPlain({ stations, turns }: Plan): Plain {
   return { stations: plain(stations), turns: turns.map((turn) => turnPlain(turn)) };
 }
 
@@ -48,7 +57,7 @@ function turnPlain(turn: Turn): Plain {
 }
 
 /** Endless times become null. */
-function plain(value: unknown): Plain {
+export function plain(value: unknown): Plain {
   if (typeof value === 'number') return Number.isFinite(value) ? Math.round(value * 1e6) / 1e6 : null;
   if (Array.isArray(value)) return value.map(plain);
   if (typeof value === 'object' && value !== null)

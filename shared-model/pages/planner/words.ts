@@ -1,4 +1,4 @@
-/** A result as lines of plain text. */
+/** A result as lines of plain text. Ids go by `nameOf`. */
 
 import type { Seconds } from '../../score/time-line.ts';
 import { clockWords } from '../../score/words/clock-words.ts';
@@ -11,9 +11,13 @@ import {
   type StationPlan,
   type Turn,
 } from './plan.ts';
-import type { PlanInstance } from './instance.ts';
+import type { Pin, PlanInstance } from './instance.ts';
+import type { PlanSight } from '../instance/placed-plan.ts';
+import type { Beside } from './plan-json.ts';
 import type { PlanResult } from './planner.ts';
 import type { Remedy } from './remedies.ts';
+
+export type NameOf = (id: string) => string;
 
 const FIGURES: Readonly<Record<keyof PlanCost, readonly [string, string]>> = {
   turns: ['turn', 'turns'],
@@ -33,7 +37,7 @@ const KINDS: Readonly<Record<StationPlan['kind'], string>> = {
 export function wordsOf(
   instance: PlanInstance,
   result: PlanResult,
-  remedies: readonly Remedy[] = [],
+  { remedies = [], sights = [], nameOf = (id) => id }: Beside & { readonly nameOf?: NameOf } = {},
 ): string[] {
   switch (result.status) {
     case 'faulty':
@@ -41,15 +45,19 @@ export function wordsOf(
     case 'none':
       return [
         result.proved ? 'there is no plan' : 'no plan was found in the steps allowed',
-        ...remedies.map((remedy) => `  would make one: ${remedyWords(remedy)}`),
+        ...remedies.map((remedy) => `  would make one: ${remedyWords(remedy, instance, nameOf)}`),
       ];
     case 'planned':
       return [
         ...costWords(result.cost, result.proof),
-        ...result.plan.stations.flatMap((station) => stationWords(instance, station)),
-        ...result.plan.turns.map(turnWords),
+        ...sightLine(sights[0], nameOf),
+        ...result.plan.stations.flatMap((station) => stationWords(instance, station, nameOf)),
+        ...result.plan.turns.map((turn) => turnWords(turn, nameOf)),
         ...(result.front.length > 1 ? ['Other plans:'] : []),
-        ...result.front.slice(1).map(({ cost }) => `  ${shortWords(cost)}`),
+        ...result.front.slice(1).map(({ cost }, index) => {
+          const seen = sightLine(sights[index + 1], nameOf).map((words) => `; ${words}`);
+          return `  ${shortCostWords(cost)}${seen.join('')}`;
+        }),
       ];
   }
 }
@@ -68,7 +76,21 @@ function costWords(cost: PlanCost, proof: Proof): string[] {
   });
 }
 
-function shortWords(cost: PlanCost): string {
+function sightLine(sight: PlanSight | null | undefined, nameOf: NameOf): string[] {
+  return sight ? [`seen from the house: ${planSightWords(sight, nameOf)}`] : [];
+}
+
+/** What the house sees with a plan's stands: of whom it sees least. */
+export function planSightWords({ player, seenWell, seesWell, worst }: PlanSight, nameOf: NameOf): string {
+  const well = `${percent(seenWell)} of the places see at least ${percent(seesWell)} of ${nameOf(player)}`;
+  return `${well}; worst ${percent(worst.share)} of ${nameOf(worst.player)} from ${worst.label}`;
+}
+
+function percent(share: number): string {
+  return `${Math.round(share * 100)} %`;
+}
+
+export function shortCostWords(cost: PlanCost): string {
   return (['turns', 'stations', 'panels'] as const)
     .map((figure) => counted(cost[figure], FIGURES[figure]))
     .join(', ');
@@ -77,16 +99,20 @@ function shortWords(cost: PlanCost): string {
 function stationWords(
   instance: PlanInstance,
   { station, kind, leaves, stackSide, views }: StationPlan,
+  nameOf: NameOf,
 ): string[] {
   const sides = instance.stations.find(({ id }) => id === station)?.sides ?? [];
-  const readerOn = (side: number) => sides[side]?.reader ?? null;
+  const readerOn = (side: number): string | null => {
+    const reader = sides[side]?.reader ?? null;
+    return reader === null ? null : nameOf(reader);
+  };
   const paper = leaves === 0 ? '' : ` with ${counted(leaves, ['leaf', 'leaves'])}`;
   const stack =
     kind === 'ridge' && leaves > 0
       ? `; at first ${leaves === 1 ? 'it lies' : 'they lie'} before ${readerOn(stackSide) ?? 'the side without a reader'}`
       : '';
   return [
-    `${station}: ${KINDS[kind]}${paper}${stack}`,
+    `${nameOf(station)}: ${KINDS[kind]}${paper}${stack}`,
     ...views.flatMap((states, side) => {
       const reader = readerOn(side);
       return reader === null ? [] : [`  ${reader} sees ${states.map(viewWords).join(', then ')}`];
@@ -100,26 +126,33 @@ function viewWords(view: PlanView): string {
   return `${pages === 1 ? 'page' : 'pages'} ${view.map((page) => page ?? '-').join(' ')}`;
 }
 
-function turnWords(turn: Turn): string {
+function turnWords(turn: Turn, nameOf: NameOf): string {
   const bar = turn.bar === null ? '' : ` bar ${turn.bar},`;
   const own = turn.readers.find(({ player }) => player === turn.player);
   const page = own?.page ? `, ${own.during ? 'during' : 'after'} page ${own.page}` : '';
   const partner = turn.servesPartner ? ', for the partner too' : '';
   const way = turn.direction === 'back' ? ' back' : '';
-  return `${clockWords(turn.at)}${bar} ${turn.player} turns ${turn.station}${way} with the ${turn.hand} hand${page}${partner}; ${seconds(turn.margin)} to spare`;
+  return `${clockWords(turn.at)}${bar} ${nameOf(turn.player)} turns ${nameOf(turn.station)}${way} with the ${turn.hand} hand${page}${partner}; ${seconds(turn.margin)} to spare`;
 }
 
-function remedyWords(remedy: Remedy): string {
+function remedyWords(remedy: Remedy, { pins = [] }: PlanInstance, nameOf: NameOf): string {
   switch (remedy.kind) {
     case 'rest':
-      return `a rest of ${seconds(remedy.seconds)} for ${remedy.player} after page ${remedy.afterPage}, at ${clockWords(remedy.at)}`;
+      return `a rest of ${seconds(remedy.seconds)} for ${nameOf(remedy.player)} after page ${remedy.afterPage}, at ${clockWords(remedy.at)}`;
     case 'wider':
-      return `room for ${remedy.pages} pages at ${remedy.station}`;
+      return `room for ${remedy.pages} pages at ${nameOf(remedy.station)}`;
     case 'station':
-      return `one more station like ${remedy.like}`;
+      return `one more station like ${nameOf(remedy.like)}`;
     case 'pin':
-      return `letting go of pin ${remedy.index + 1}`;
+      return `letting go of ${pinWords(pins[remedy.index], nameOf)}`;
   }
+}
+
+function pinWords(pin: Pin | undefined, nameOf: NameOf): string {
+  if (!pin) throw new Error('a remedy lets go of a pin that is not there');
+  return pin.kind === 'page'
+    ? `the pin on page ${pin.page} on ${nameOf(pin.station)}`
+    : `the pin on the turn by ${nameOf(pin.player)} at ${nameOf(pin.station)}`;
 }
 
 function seconds(time: Seconds): string {

@@ -8,7 +8,7 @@ import type { Music } from '#model/document/music.ts';
 import { writeDocument } from '#model/file-format/write.ts';
 import { commandLine } from '../../../electron/cli/command-line.ts';
 import { nodeFs } from '../../../electron/services/fs.ts';
-import { aDocument, aPlayer, aScore, aStand, MUSIC, SIDE } from '../../helpers/build.ts';
+import { aDocument, aPagePlan, aPlayer, aScore, aStand, MUSIC, SIDE } from '../../helpers/build.ts';
 import { temporaryFolder } from '../../helpers/folders.ts';
 
 const player = aPlayer({ name: 'Oboe' });
@@ -100,6 +100,63 @@ it('takes a score, players and pages from the command line', async () => {
   expect(plan.turns[0].at + plan.turns[0].seconds).toBeLessThanOrEqual(12);
 });
 
+it('says what the house sees with each plan', async () => {
+  const { out } = await run(withMusic, '--json');
+  const [first] = JSON.parse(out).front;
+  expect(first.sight).toMatchObject({ player: 'player-1', seesWell: 0.9, worst: { player: 'player-1' } });
+  expect(first.sight.seenWell).toBeLessThanOrEqual(1);
+  expect(first.sight.worst.share).toBeGreaterThan(0.5);
+  expect((await run(withMusic)).out).toMatch(
+    /^seen from the house: \d+ % of the places see at least 90 % of Oboe/m,
+  );
+});
+
+/** A book of two leaves that shows page 1 and 2, then 3 and 4: turned once in the rest. */
+const kept = (views: readonly (readonly (number | null)[])[], place = 2.1) =>
+  aDocument(
+    player,
+    stand,
+    aScore({ players: [player.id], music }),
+    aPagePlan({
+      stations: [
+        { station: stand.id, kind: 'book', leaves: 1, pagesAcross: [2], stackSide: 0, views: [views] },
+      ],
+      turns: [{ station: stand.id, player: player.id, hand: 'right', place, fromState: 0, toState: 1 }],
+      pins: [{ kind: 'page', station: stand.id, side: 0, state: 0, slot: 1, page: 2 }],
+    }),
+  );
+
+it('judges the plan that is kept, and plans with its pins', async () => {
+  const good = kept([
+    [1, 2],
+    [3, 4],
+  ]);
+  expect((await run(good)).out).toMatch(
+    /^The kept plan keeps every rule: 1 turn, 1 station, 4 printed panels$/m,
+  );
+  const { instance, kept: told, plan } = JSON.parse((await run(good, '--json')).out);
+  expect(told).toMatchObject({ keepsRules: true, violations: [], plan: { turns: [{ at: 8.4 }] } });
+  expect(instance.pins).toEqual([{ kind: 'page', station: 'stand-1', side: 0, state: 0, slot: 1, page: 2 }]);
+  expect(plan.stations[0].views[0][0][1]).toBe(2);
+});
+
+it('says which rules the plan that is kept breaks', async () => {
+  const bad = kept([
+    [1, 2],
+    [3, null],
+  ]);
+  const { out, code } = await run(bad);
+  expect(code).toBe(0);
+  expect(out).toMatch(
+    /^The kept plan \(.*\) breaks a rule:\n {2}Oboe \(player 1\) needs page 4 from 0:20\.0 to 0:32\.0/m,
+  );
+  const { kept: told } = JSON.parse((await run(bad, '--json')).out);
+  expect(told).toMatchObject({
+    keepsRules: false,
+    violations: [{ code: 'page-not-in-view', page: 4, subjects: ['player-1'] }],
+  });
+});
+
 it.each([
   [without, [], /has no music yet/],
   [without, ['--plays', 'Cornett=Oboe'], /has no music; give it with --score/],
@@ -154,4 +211,13 @@ it('needs the part that a PDF is said to be', async () => {
     code: 2,
     complaints: [expect.stringMatching(/there is no part "Tuba"/)],
   });
+});
+
+it('prints cue cards of the plan beside what it tells', async () => {
+  const { code, complaints } = await run(withMusic, '--cards', 'FOLDER/cards.pdf', '--paper', 'Letter');
+  expect([code, complaints]).toEqual([0, []]);
+  const refused = await run(withMusic, '--paper', 'Letter');
+  expect(refused).toMatchObject({ code: 2, complaints: [expect.stringMatching(/--paper goes with --cards/)] });
+  const named = await run(withMusic, '--cards', 'FOLDER/cards.txt');
+  expect(named).toMatchObject({ code: 2, complaints: [expect.stringMatching(/--cards ".+" does not end in/)] });
 });

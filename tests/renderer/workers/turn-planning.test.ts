@@ -59,6 +59,8 @@ describe('planning the turns of a setup', () => {
     expect(turn?.at).toBeGreaterThanOrEqual(16);
     expect((turn?.at ?? 0) + (turn?.seconds ?? 0)).toBeLessThanOrEqual(24);
     expect(answer.result.front[0]?.plan).toEqual(answer.result.plan);
+    expect(answer.sights).toHaveLength(answer.result.front.length);
+    expect(answer.sights[0]).toMatchObject({ player: harp.id, seesWell: 0.9 });
   });
 
   it('says what would make one when there is none', () => {

@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import type { Pin } from '#model/pages/planner/instance.ts';
 import type { StationPlan, Turn } from '#model/pages/planner/plan.ts';
 import type { Remedy } from '#model/pages/planner/remedies.ts';
-import { bindingWords, remedyWords, turnWords } from '../../../../renderer/app/turns/plan-words.ts';
+import {
+  bindingWords,
+  comparisonWords,
+  remedyWords,
+  sightWords,
+  turnWords,
+} from '../../../../renderer/app/turns/plan-words.ts';
 
 const named = (id: string): string => `<${id}>`;
 
@@ -79,11 +86,34 @@ it('remedies in words', () => {
     { kind: 'wider', station: 'stand-2', pages: 3 },
     { kind: 'station', like: 'stand-2' },
     { kind: 'pin', index: 0 },
+    { kind: 'pin', index: 1 },
   ];
-  expect(remedies.map((remedy) => remedyWords(remedy, named))).toEqual([
+  const pins: Pin[] = [
+    { kind: 'page', station: 'stand-2', side: 0, state: 1, slot: null, page: 4 },
+    { kind: 'turn', station: 'stand-2', player: 'player-1', from: 3, to: 9 },
+  ];
+  expect(remedies.map((remedy) => remedyWords(remedy, named, pins))).toEqual([
     'a rest of 4.3\u00a0s for <player-1> after page 2, at 1:02.0',
     'room for 3 pages side by side at <stand-2>',
     'one more stand like <stand-2>',
-    'letting go of pin 1',
+    'letting go of the pin on page 4 on <stand-2>',
+    'letting go of the pin on the turn by <player-1> at <stand-2>',
   ]);
+});
+
+it('what the house sees in words', () => {
+  const worst = { player: 'player-2', seat: 'seat-9', label: 'C 7', share: 0.434 };
+  expect(sightWords({ player: 'player-1', seenWell: 0.875, seesWell: 0.9, worst }, named)).toBe(
+    '88\u00a0% of the places see at least 90\u00a0% of <player-1>; worst 43\u00a0%, from C 7',
+  );
+});
+
+it('figures beside those of the best plan', () => {
+  expect(
+    [
+      [2, 2],
+      [5, 2],
+      [1, 2],
+    ].map(([own, best]) => comparisonWords(own ?? 0, best ?? 0)),
+  ).toEqual(['', '3 more than the best plan known', '1 fewer than the best plan known']);
 });

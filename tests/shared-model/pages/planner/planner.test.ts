@@ -211,7 +211,7 @@ describe('where there is no plan', () => {
   });
 
   it('says it in words', () => {
-    expect(wordsOf(busy, { status: 'none', proved: true }, remedies(busy))).toEqual([
+    expect(wordsOf(busy, { status: 'none', proved: true }, { remedies: remedies(busy) })).toEqual([
       'there is no plan',
       '  would make one: a rest of 3.5 s for cello after page 1, at 0:30',
       '  would make one: room for 3 pages at desk',
@@ -246,5 +246,18 @@ describe('text and JSON', () => {
       plan: { turns: [{ at: 58, windowSeconds: 6, margin: 4.5 }] },
       front: [{ cost: { turns: 1, stations: 1, panels: 3 } }],
     });
+  });
+
+  it('name things by their labels, and say what the house sees with a plan', () => {
+    const worst = { player: 'cello', seat: 's', label: 'B 3', share: 0.5 };
+    const sights = [{ player: 'cello', seenWell: 0.75, seesWell: 0.9, worst }];
+    const nameOf = (id: string) => id.toUpperCase();
+    const lines = wordsOf(INSTANCE, result, { sights, nameOf });
+    expect(lines).toContain('DESK: book with 1 leaf');
+    expect(lines).toContain(
+      'seen from the house: 75 % of the places see at least 90 % of CELLO; worst 50 % of CELLO from B 3',
+    );
+    expect(planJson(INSTANCE, result, { sights })).toMatchObject({ front: [{ sight: sights[0] }] });
+    expect(planJson(INSTANCE, result, { sights: [null] })).toMatchObject({ front: [{ sight: null }] });
   });
 });

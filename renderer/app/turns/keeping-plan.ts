@@ -1,0 +1,94 @@
+/** The kept page plan of the setup in view: kept, begun, let go, and its pins. */
+
+import { dropPlan, keepPlan } from '#model/commands/page-plan.ts';
+import { addPin, removePins } from '#model/commands/plan-pins.ts';
+import { addTurn } from '#model/commands/plan-turns.ts';
+import { asId } from '#model/document/ids.ts';
+import type { KeptPin } from '#model/document/kept-plan.ts';
+import { scoreOf } from '#model/document/parts.ts';
+import { keptOf } from '#model/pages/kept/plan-of.ts';
+import type { JudgedPlan } from '#model/pages/kept/judged.ts';
+import { nextTurn } from '#model/pages/kept/next-turn.ts';
+import { placeAt, timeAt } from '#model/pages/kept/places.ts';
+import type { Plan, Turn } from '#model/pages/planner/plan.ts';
+import { performanceOf } from '#model/score/music/performance.ts';
+import type { Editor } from '../../state/editor.svelte.ts';
+import { focusOn } from '../looking.ts';
+
+/** Keeps a plan and shows it as the kept one. Its times are those of the music that it was planned for. */
+export function keepPlanned(editor: Editor, plan: Plan): void {
+  const { session, turnPlans } = editor;
+  const planned = turnPlans.state.kind === 'told' ? turnPlans.state.document : session.settled;
+  const score = scoreOf(planned, session.setup);
+  if (!score) return;
+  const kept = keptOf(plan, performanceOf(score.music));
+  if (editor.carryOut(keepPlan(session.settled, { setup: session.setup, ...kept }))) lookAtKept(editor);
+}
+
+export function startEmptyPlan(editor: Editor): void {
+  const { settled, setup } = editor.session;
+  if (editor.carryOut(keepPlan(settled, { setup, stations: [], turns: [] }))) lookAtKept(editor);
+}
+
+/** What is planned stays to be looked at. */
+export function letPlanGo(editor: Editor): void {
+  const { settled, setup } = editor.session;
+  editor.carryOut(dropPlan(settled, { setup }));
+  requestAnimationFrame(() => focusOn('turns'));
+}
+
+function lookAtKept({ turnPlans }: Editor): void {
+  turnPlans.chosen = null;
+  requestAnimationFrame(() => focusOn('turns'));
+}
+
+/** The index of the new turn; null: it was refused. */
+export function addNextTurn(
+  editor: Editor,
+  { instance, performance, plan }: JudgedPlan,
+  station: string,
+): number | null {
+  const { settled, setup } = editor.session;
+  const next = nextTurn(instance, plan, station);
+  if (!next) return null;
+  const turn = {
+    station: asId<'stand'>(station),
+    player: asId<'player'>(next.player),
+    hand: next.hand,
+    place: placeAt(performance, next.at),
+    direction: 'forward',
+  } as const;
+  if (!editor.carryOut(addTurn(settled, { setup, turn }))) return null;
+  return plan.turns.filter(({ at }) => placeAt(performance, at) <= turn.place).length;
+}
+
+/** A pin, or taken out what holds the same. */
+export function togglePin(editor: Editor, pin: KeptPin, holding: readonly number[]): void {
+  const { settled, setup } = editor.session;
+  const outcome =
+    holding.length > 0 ? removePins(settled, { setup, pins: holding }) : addPin(settled, { setup, pin });
+  editor.carryOut(outcome);
+}
+
+/** Indices of the pins that ask for this turn. */
+export function pinsOnTurn({ record, performance }: JudgedPlan, turn: Turn): number[] {
+  return record.pins.flatMap((pin, index) => {
+    if (pin.kind !== 'turn' || pin.station !== turn.station || pin.player !== turn.player) return [];
+    const [from, to] = [timeAt(performance, pin.from), timeAt(performance, pin.to)];
+    return from <= turn.at + 1e-6 && to >= turn.at + turn.seconds - 1e-6 ? [index] : [];
+  });
+}
+
+/** The whole rest that the turn lies in, or its own time where it lies in none. */
+export function turnPin({ performance }: JudgedPlan, turn: Turn): KeptPin {
+  const { station, player, window, at, seconds } = turn;
+  const isWithin = window.from <= at + 1e-6 && window.to >= at + seconds - 1e-6;
+  const [from, to] = isWithin ? [window.from, window.to] : [at, at + seconds];
+  return {
+    kind: 'turn',
+    station: asId(station),
+    player: asId(player),
+    from: placeAt(performance, from),
+    to: placeAt(performance, to),
+  };
+}

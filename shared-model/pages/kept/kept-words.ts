@@ -1,0 +1,34 @@
+/** How a kept plan stands with the rules: as lines of plain text, and as plain data. */
+
+import { planPlain, plain, type Plain } from '../planner/plan-json.ts';
+import { violationSubjects, violationWords } from '../planner/violation-words.ts';
+import { shortCostWords, type NameOf } from '../planner/words.ts';
+import type { JudgedPlan } from './judged.ts';
+
+/** Nothing when no plan is kept. */
+export function keptWords(kept: JudgedPlan | null, nameOf: NameOf): string[] {
+  if (!kept) return [];
+  const { violations, cost } = kept.judgement;
+  const figures = shortCostWords(cost);
+  if (violations.length === 0) return [`The kept plan keeps every rule: ${figures}`];
+  return [
+    `The kept plan (${figures}) breaks ${violations.length === 1 ? 'a rule' : `${violations.length} rules`}:`,
+    ...violations.map((violation) => `  ${violationWords(violation, kept, nameOf)}`),
+  ];
+}
+
+/** `plan`, `cost`, `keepsRules`, and of each rule that is broken its code, its details, its subjects' ids and a sentence; null: none is kept. */
+export function keptJson(kept: JudgedPlan | null, nameOf: NameOf): Plain {
+  if (!kept) return null;
+  const { violations, cost } = kept.judgement;
+  return {
+    plan: planPlain(kept.plan),
+    cost: plain(cost),
+    keepsRules: violations.length === 0,
+    violations: violations.map((violation) => ({
+      ...(plain(violation) as object),
+      subjects: violationSubjects(violation, kept),
+      words: violationWords(violation, kept, nameOf),
+    })),
+  };
+}
