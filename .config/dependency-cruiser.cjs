@@ -12,7 +12,7 @@ const MODEL_ROOMS = {
   commands: ['score', 'catalogue', 'document', 'geometry', 'file-format'],
   checks: ['score', 'catalogue', 'document', 'geometry'],
   'file-format': ['score', 'catalogue', 'document', 'geometry'],
-  drawing: ['checks', 'pages', 'catalogue', 'document', 'geometry'],
+  drawing: ['checks', 'pages', 'score', 'catalogue', 'document', 'geometry'],
   arrange: ['checks', 'commands', 'catalogue', 'document', 'geometry'],
   programme: ['checks', 'commands', 'catalogue', 'document', 'geometry'],
   pages: ['checks', 'commands', 'score', 'catalogue', 'document', 'geometry'],

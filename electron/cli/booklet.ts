@@ -8,7 +8,7 @@ import { faultOf } from '../services/faults.ts';
 import type { Fs } from '../services/fs.ts';
 import { openFile } from '../services/open-file.ts';
 import { isSameFile, savePrint } from './printed-file.ts';
-import { plannedBooklet } from './planned-booklet.ts';
+import { plannedBooklet, type AskedBooklet } from './planned-booklet.ts';
 import { tellNotes, type Surroundings } from './surroundings.ts';
 import { onOneLine } from './terminal.ts';
 import { UsageError, type BookletOrder } from './usage.ts';
@@ -16,33 +16,34 @@ import { UsageError, type BookletOrder } from './usage.ts';
 /** Writes the whole PDF or nothing. Throws `UsageError`. */
 export async function booklet(order: BookletOrder, surroundings: Surroundings): Promise<number> {
   const { fs, now, print } = surroundings;
-  const { path, described, remarks } = await describedBy(order, fs);
+  const { path, pdfs, remarks, job } = await askedBy(order, fs);
   const out = resolve(order.out);
-  const folder = dirname(path);
-  await refuseOverwriting(fs, out, [path, ...partPaths(described, folder)]);
-  const { bytes, printed, sheets, notes } = await asUsage(path, async () =>
-    renderBooklet(await jobFrom(described, { fs, folder, now: now() })),
-  );
+  await refuseOverwriting(fs, out, [path, ...pdfs]);
+  const { title, booklet: made } = await asUsage(path, async () => {
+    const known = await job(now());
+    return { title: known.title, booklet: await renderBooklet(known) };
+  });
+  const { bytes, printed, sheets, notes } = made;
   const { warning } = await asUsage(out, () => savePrint(fs, out, bytes));
   const instructions = sheets - printed;
   const pages = `${printed} ${printed === 1 ? 'sheet' : 'sheets'} and ${instructions} of instructions`;
-  print(`${onOneLine(`${order.out}: "${described.title}", ${pages}`)}\n`);
+  print(`${onOneLine(`${order.out}: "${title}", ${pages}`)}\n`);
   tellNotes([...remarks, ...notes, ...(warning ? [warning] : [])], surroundings);
   return 0;
 }
 
-interface Described {
-  /** The file that was read; paths of PDFs start in its folder. */
-  readonly path: string;
-  readonly described: BookletDescription;
-  readonly remarks: readonly string[];
-}
-
-async function describedBy(order: BookletOrder, fs: Fs): Promise<Described> {
+async function askedBy(order: BookletOrder, fs: Fs): Promise<AskedBooklet> {
   const path = resolve(order.file);
   if (order.file === 'demo' || (await isConcert(fs, path))) return plannedBooklet(order, fs);
   refuseOptions(order);
-  return { path, described: await describedIn(fs, path), remarks: [] };
+  const described = await describedIn(fs, path);
+  const folder = dirname(path);
+  return {
+    path,
+    pdfs: partPaths(described, folder),
+    remarks: [],
+    job: (now) => jobFrom(described, { fs, folder, now }),
+  };
 }
 
 /** Anything that does not say so is read as a description, which has the better words for what is wrong. */
@@ -80,6 +81,7 @@ async function asUsage<T>(path: string, work: () => Promise<T>): Promise<T> {
   try {
     return await work();
   } catch (error) {
+    if (error instanceof UsageError) throw error;
     const { code, message } = faultOf(error, path);
     throw new UsageError(code.startsWith('booklet.') ? `${basename(path)}: ${message}` : message);
   }

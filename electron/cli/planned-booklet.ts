@@ -1,46 +1,63 @@
 /** The booklet of one stand of a concert, whose page turns are planned. */
 
-import { resolve } from 'node:path';
+import { basename, resolve } from 'node:path';
 import { concertOf, type Document } from '#model/document/document.ts';
 import { labelOf, numberOf } from '#model/document/labels.ts';
 import type { Setup } from '#model/document/records.ts';
 import { instanceOf } from '#model/pages/instance/instance-of.ts';
+import type { PlanInstance } from '#model/pages/planner/instance.ts';
 import type { StationPlan } from '#model/pages/planner/plan.ts';
 import { planNow } from '#model/pages/planner/planner.ts';
-import type { BookletDescription } from '../services/booklet-description.ts';
+import type { BookletJob } from '../services/booklet.ts';
+import { faultOf } from '../services/faults.ts';
 import type { Fs } from '../services/fs.ts';
-import { bookletOfStation } from '../services/plan-booklet.ts';
+import { openBytes } from '../services/open-file.ts';
+import { openPartPdf } from '../services/part-pdf.ts';
+import { jobOfStation, type PartPages } from '../services/planned-print.ts';
 import { givenScore, partNamed } from './given-score.ts';
 import { chooseSetup, readInput } from './input.ts';
 import { UsageError, type BookletOrder } from './usage.ts';
 
-export interface PlannedBooklet {
+/** A booklet that is known, apart from what only its PDFs tell. */
+export interface AskedBooklet {
+  /** What it was read from. */
   readonly path: string;
-  readonly described: BookletDescription;
+  /** The PDFs that it is made from. */
+  readonly pdfs: readonly string[];
   readonly remarks: readonly string[];
+  /** Opens the PDFs. Throws `FaultError`. */
+  readonly job: (now: Date) => Promise<BookletJob>;
 }
 
 /** Throws `UsageError`. */
-export async function plannedBooklet(order: BookletOrder, fs: Fs): Promise<PlannedBooklet> {
+export async function plannedBooklet(order: BookletOrder, fs: Fs): Promise<AskedBooklet> {
   const input = await readInput(fs, order.file);
   const setup = chooseSetup(input.document, order.setup);
   const document = await givenScore(input.document, setup, order, fs);
   const asked = instanceOf(document, setup.id);
   if (!asked.ok) throw new UsageError(`${setup.name || setup.id}: ${asked.missing.join(' ')}`);
-  const result = planNow(asked.instance);
+  const { instance, notes } = asked;
+  const result = planNow(instance);
   if (result.status !== 'planned')
     throw new UsageError('there is no plan of the page turns: standlines turns says what would make one');
-  const station = chooseStation(document, setup, result.plan.stations, order.stand);
-  const planned = {
-    document,
-    setup,
-    instance: asked.instance,
-    plan: result.plan,
-    paper: order.paper ?? (concertOf(document).units === 'imperial' ? 'Letter' : 'A4'),
-    pdfs: pdfsOf(document, setup, order),
+  const { plan } = result;
+  const station = chooseStation(document, setup, plan.stations, order.stand);
+  const paper = order.paper ?? usualPaper(document);
+  const pdfs = pdfsOf(document, setup, order);
+  return {
+    path: input.path,
+    pdfs: [...pdfs.values()],
+    remarks: [...input.notes, ...notes],
+    job: async (now) => {
+      const parts = await openedParts(fs, instance, pdfs);
+      const print = { document, setup: setup.id, instance, plan, parts, booklets: [], cards: null, now };
+      return jobOfStation(print, station, paper.toLowerCase());
+    },
   };
-  const remarks = [...input.notes, ...asked.notes];
-  return { path: input.path, described: bookletOfStation(planned, station), remarks };
+}
+
+export function usualPaper(document: Document): 'A4' | 'Letter' {
+  return concertOf(document).units === 'imperial' ? 'Letter' : 'A4';
 }
 
 function chooseStation(
@@ -73,4 +90,26 @@ function pdfsOf(document: Document, setup: Setup, { pdfs }: BookletOrder): Map<s
       return [player, resolve(value)];
     }),
   );
+}
+
+/** The first page of the PDF is the first of the part. */
+async function openedParts(
+  fs: Fs,
+  { players }: PlanInstance,
+  pdfs: ReadonlyMap<string, string>,
+): Promise<Map<string, PartPages>> {
+  const opened = new Map<string, PartPages>();
+  for (const [player, path] of pdfs) {
+    const bytes = await openBytes(fs, path, 'part').catch((error: unknown) => {
+      throw new UsageError(faultOf(error, path).message);
+    });
+    const part = await openPartPdf(bytes, basename(path));
+    const count = players.find(({ id }) => id === player)?.pages ?? 0;
+    if (count > part.pages.length)
+      throw new UsageError(
+        `--pdf: the part has ${count} pages, but "${part.name}" only ${part.pages.length} of them`,
+      );
+    opened.set(player, { part, pages: part.pages.map((_, index) => index) });
+  }
+  return opened;
 }

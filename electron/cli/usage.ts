@@ -29,12 +29,15 @@ export const HELP = `Standlines without a window.
       --order    bars in the order in which they are played, by printed numbers; #14 is the 14th of the file
       --repeats  makes repeats again after D.C. and D.S.
   standlines turns FILE [--setup SETUP] [--json] [--score SCORE] [--plays PART=PLAYER] [--pages PART=1,38,77]
+                   [--cards FILE.pdf] [--paper A4|A3|Letter|Tabloid]
       Plans the page turns of a setup: which paper on which stand, which turn when and by whom, with a
       proof that it cannot be done with less, and the other plans worth a look.
       --json   the same as data, with the instance that was planned
       --score  a MusicXML score to use instead of the music in FILE
       --plays  who plays a part, by the player's name or id; may be given for each part
       --pages  the bar that each page of a part begins with; may be given for each part
+      --cards  prints a cue card for each player, too: what to set where, which page is where, every turn
+      --paper  what the cards are printed on, two on A4 or Letter, four on A3 or Tabloid
   standlines booklet FILE --out FILE.pdf [--setup SETUP] [--stand STAND] [--paper A4|A3|Letter|Tabloid]
                      [--score SCORE] [--plays PART=PLAYER] [--pages PART=1,38,77] [--pdf PART=FILE.pdf]
       Prints a booklet: panels in strip order at true size, with what is taped to what and when to turn, and
@@ -104,6 +107,10 @@ export interface TurnsOrder extends GivenMusic {
   readonly file: string;
   readonly setup: string | null;
   readonly json: boolean;
+  /** Where the cue cards go; null: none are wanted. */
+  readonly cards: string | null;
+  /** Of the cards; null: the usual one for the concert's units. */
+  readonly paper: PlotOptions['paper'] | null;
 }
 
 /** What was said of a part. */
@@ -213,17 +220,24 @@ function turnsOrder(words: readonly string[]): Order {
   const { values, positionals } = parsed(words, {
     setup: text,
     json: flag,
+    cards: text,
+    paper: text,
     score: text,
     plays: several,
     pages: several,
     help: flag,
   });
   if (values['help']) return { verb: 'help' };
+  const cards = textOf(values['cards']);
+  const paper = paperOf(textOf(values['paper']));
+  if (paper !== null && cards === null) throw new UsageError('--paper goes with --cards');
   return {
     verb: 'turns',
     file: oneFile('turns', positionals),
     setup: textOf(values['setup']),
     json: values['json'] === true,
+    cards: cards === null ? null : pdfAt('--cards', cards),
+    paper,
     ...givenMusic(values),
   };
 }
@@ -279,9 +293,13 @@ function bookletOrder(words: readonly string[]): Order {
 
 function pdfOut(verb: string, out: string | null): string {
   if (!out) throw new UsageError(`${verb} needs --out FILE.pdf`);
-  if (!out.toLowerCase().endsWith('.pdf'))
-    throw new UsageError(`--out "${shorten(out)}" does not end in .pdf`);
-  return out;
+  return pdfAt('--out', out);
+}
+
+function pdfAt(option: string, path: string): string {
+  if (!path.toLowerCase().endsWith('.pdf'))
+    throw new UsageError(`${option} "${shorten(path)}" does not end in .pdf`);
+  return path;
 }
 
 function nothingMore(verb: 'schema' | 'help', words: readonly string[]): Order {

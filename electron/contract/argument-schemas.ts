@@ -50,6 +50,21 @@ const plotRequest = v.strictObject({
   }),
 });
 
+const catalogueId = v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,32}$/));
+/** Of stands in a plan, and of players: more than any platform holds. */
+const MOST_OF_EACH = 500;
+
+const paperRequest = v.strictObject({
+  text,
+  setup: recordId,
+  booklets: v.pipe(
+    v.array(v.strictObject({ station: recordId, paper: catalogueId })),
+    v.maxLength(MOST_OF_EACH),
+  ),
+  cards: v.nullable(catalogueId),
+  pdfs: v.pipe(v.array(v.strictObject({ player: recordId, handle })), v.maxLength(MOST_OF_EACH)),
+});
+
 export const SETTINGS_SCHEMA = settings;
 
 export const ARGUMENT_SCHEMAS = {
@@ -58,6 +73,7 @@ export const ARGUMENT_SCHEMAS = {
   'files.askSave': v.strictTuple([fileName, savedType]),
   'files.list': v.strictTuple([v.nullable(handle)]),
   'files.inFolder': v.strictTuple([handle, fileName]),
+  'files.beside': v.strictTuple([handle, fileName]),
   'files.read': v.strictTuple([handle]),
   'files.save': v.strictTuple([saveRequest]),
   'table.read': v.strictTuple([handle]),
@@ -78,6 +94,7 @@ export const ARGUMENT_SCHEMAS = {
   'settings.write': v.strictTuple([settings]),
   'plot.render': v.strictTuple([plotRequest]),
   'plot.save': v.strictTuple([plotRequest, handle, v.boolean()]),
+  'paper.save': v.strictTuple([paperRequest, handle, v.boolean()]),
 } satisfies { readonly [C in Channel]: v.GenericSchema<unknown, Arguments<C>> };
 
 export const CHANNELS: readonly Channel[] = Object.keys(ARGUMENT_SCHEMAS) as Channel[];

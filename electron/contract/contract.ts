@@ -159,6 +159,24 @@ export interface PlotOptions {
   readonly scale: number | null;
 }
 
+export interface PaperRequest {
+  /** The document as its file text, the plan that is printed being the one that the setup keeps; read as strictly as a file. */
+  readonly text: string;
+  readonly setup: string;
+  /** Stands of the plan, each with the catalogue's id of what its booklet is printed on. */
+  readonly booklets: readonly { readonly station: string; readonly paper: string }[];
+  /** What cue cards are printed on; null: none are. */
+  readonly cards: string | null;
+  /** Where the PDFs are that the document names; pages of other players become numbered blanks. */
+  readonly pdfs: readonly { readonly player: string; readonly handle: Handle }[];
+}
+
+export interface PaperSaved extends Saved {
+  readonly sheets: number;
+  /** What the one who prints should know. */
+  readonly notes: readonly string[];
+}
+
 export interface Contract {
   'app.hello': () => Result<Hello>;
   'files.askOpen': (type: FileType) => Result<Handle | null>;
@@ -167,6 +185,8 @@ export interface Contract {
   'files.list': (folder: Handle | null) => Result<FolderListing>;
   /** A handle for a (perhaps not yet existing) file in a folder. */
   'files.inFolder': (folder: Handle, name: string) => Result<{ handle: Handle; exists: boolean }>;
+  /** A handle for a (perhaps not yet existing) file beside another one. */
+  'files.beside': (file: Handle, name: string) => Result<{ handle: Handle; exists: boolean }>;
   'files.read': (handle: Handle) => Result<FileText>;
   'files.save': (request: SaveRequest) => Result<Saved>;
   /** `root` chooses among several scores of a compressed file, the first for null. */
@@ -194,6 +214,8 @@ export interface Contract {
   /** The plot as PDF bytes in base64, for the preview. */
   'plot.render': (request: PlotRequest) => Result<{ base64: string; pages: number }>;
   'plot.save': (request: PlotRequest, handle: Handle, replace: boolean) => Result<Saved>;
+  /** Booklets and cue cards as one PDF. */
+  'paper.save': (request: PaperRequest, handle: Handle, replace: boolean) => Result<PaperSaved>;
 }
 
 export type Channel = keyof Contract;

@@ -2,12 +2,13 @@
 
 import { bookletSheets, type BookletOrder, type Size } from '#model/drawing/booklet/booklet-sheets.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
+import type { Sheet } from '#model/drawing/primitives.ts';
 import type { PageRef } from '#model/pages/bindings/binding.ts';
 import { imposePages, type Placement } from './booklet-impose.ts';
 import { FaultError } from './faults.ts';
 import { createMeasure } from './fonts.ts';
 import type { OpenedPart } from './part-pdf.ts';
-import { paintPdf } from './pdf-painter.ts';
+import { paintPdf, type PaintedPdf } from './pdf-painter.ts';
 
 export interface BookletJob extends Omit<BookletOrder, 'sizeOf' | 'tools' | 'page'> {
   /** Where a page comes from: a PDF and the index of its page; null: a numbered blank. */
@@ -34,8 +35,26 @@ export interface BookletPdf {
 
 const A4: Size = { width: 210, height: 297 };
 
+/** Sheets with what lies under their marks, before they are painted. */
+export interface DrawnSheets {
+  readonly title: string;
+  readonly sheets: readonly Sheet[];
+  /** Their `sheet` counts from the first of these. */
+  readonly placements: readonly Placement[];
+  readonly notes: readonly string[];
+}
+
 /** Throws `FaultError`: a page does not go on the paper, is larger than its room, or cannot be taken over. */
 export async function renderBooklet(job: BookletJob): Promise<BookletPdf> {
+  const { printed: count, ...drawn } = drawnBooklet(job);
+  const { bytes, missingGlyphs } = await printed([drawn], { title: job.title, author: '', now: job.now });
+  const missing =
+    missingGlyphs.length > 0 ? [`No font has ${missingGlyphs.join(' ')}: printed as a box.`] : [];
+  return { bytes, printed: count, sheets: drawn.sheets.length, notes: [...drawn.notes, ...missing] };
+}
+
+/** Throws `FaultError`. */
+export function drawnBooklet(job: BookletJob): DrawnSheets & { readonly printed: number } {
   const page = roomFor(job);
   const order: BookletOrder = {
     ...job,
@@ -45,16 +64,37 @@ export async function renderBooklet(job: BookletJob): Promise<BookletPdf> {
   };
   const result = bookletSheets(order);
   if (!result.ok) throw new FaultError(result.code, result.message);
-  const { bytes, missingGlyphs } = await paintPdf(
-    result.sheets.map(({ sheet }) => sheet),
-    { title: job.title, author: '', created: job.now, language: 'en' },
-  );
   return {
-    bytes: await imposePages(bytes, placementsOf(result.sheets, job)),
+    title: job.title,
+    sheets: result.sheets.map(({ sheet }) => sheet),
+    placements: placementsOf(result.sheets, job),
     printed: result.printed,
-    sheets: result.sheets.length,
-    notes: notesOf(job, result.perSheet, missingGlyphs),
+    notes: notesOf(job, result.perSheet),
   };
+}
+
+interface PrintMeta {
+  readonly title: string;
+  readonly author: string;
+  readonly now: Date;
+}
+
+/** All of them one after the other as one PDF. Throws `FaultError` when a page of a part cannot be taken over. */
+export async function printed(
+  drawn: readonly DrawnSheets[],
+  { title, author, now }: PrintMeta,
+): Promise<PaintedPdf> {
+  const painted = await paintPdf(
+    drawn.flatMap(({ sheets }) => sheets),
+    { title, author, created: now, language: 'en' },
+  );
+  let before = 0;
+  const placements = drawn.flatMap((each) => {
+    const shifted = each.placements.map((placement) => ({ ...placement, sheet: placement.sheet + before }));
+    before += each.sheets.length;
+    return shifted;
+  });
+  return { ...painted, bytes: await imposePages(painted.bytes, placements) };
 }
 
 function sizeOf(source: PageSource | null): Size | null {
@@ -125,7 +165,7 @@ interface PlacedRef {
   readonly turned: boolean;
 }
 
-function notesOf(job: BookletJob, perSheet: 'panel' | 'page', missing: readonly string[]): string[] {
+function notesOf(job: BookletJob, perSheet: 'panel' | 'page'): string[] {
   const parts = new Set(refsOf(job).flatMap((ref) => job.sourceOf(ref)?.part ?? []));
   const across = job.binding.kind === 'ridge' ? job.binding.pagesPerPanel : 1;
   return [
@@ -133,6 +173,5 @@ function notesOf(job: BookletJob, perSheet: 'panel' | 'page', missing: readonly 
     ...(perSheet === 'page' && across > 1
       ? [`A whole panel does not go on ${job.paper.name}, so every page has a sheet of its own.`]
       : []),
-    ...(missing.length > 0 ? [`No font has ${missing.join(' ')}: printed as a box.`] : []),
   ];
 }

@@ -16,6 +16,7 @@ import { checkFileName, listFolder, startFolder, withEnding } from './folders.ts
 import type { Fs } from './fs.ts';
 import type { Handles } from './handles.ts';
 import { openFile } from './open-file.ts';
+import { renderPaper } from './paper.ts';
 import { hashOfPart, openPartFile, partBeside, readPartFile } from './part-file.ts';
 import type { Plot } from './plot.ts';
 import { version } from './program.ts';
@@ -66,6 +67,7 @@ export function createHandlers(services: Services, window: WindowShell): Handler
     ...recoveryHandlers(services),
     ...settingsHandlers(services),
     ...plotHandlers(services),
+    ...paperHandlers(services),
   };
 }
 
@@ -90,19 +92,24 @@ function dialogHandlers(
   };
 }
 
-function folderHandlers({ fs, handles, files }: Services): Pick<Handlers, 'files.list' | 'files.inFolder'> {
+function folderHandlers({
+  fs,
+  handles,
+  files,
+}: Services): Pick<Handlers, 'files.list' | 'files.inFolder' | 'files.beside'> {
+  const named = async (folder: string, name: string) => {
+    checkFileName(name);
+    const file = join(folder, name);
+    return { handle: handles.handleOf(file), exists: (await fs.stat(file).catch(() => null)) !== null };
+  };
   return {
     'files.list': async (folder) => {
       if (folder !== null) return settledAt(handles, folder, (path) => listFolder(fs, handles, path));
       const start = files.lastFolder() ?? (await startFolder(fs));
       return settled(start, () => listFolder(fs, handles, start));
     },
-    'files.inFolder': (folder, name) =>
-      settledAt(handles, folder, async (path) => {
-        checkFileName(name);
-        const file = join(path, name);
-        return { handle: handles.handleOf(file), exists: (await fs.stat(file).catch(() => null)) !== null };
-      }),
+    'files.inFolder': (folder, name) => settledAt(handles, folder, (path) => named(path, name)),
+    'files.beside': (file, name) => settledAt(handles, file, (path) => named(dirname(path), name)),
   };
 }
 
@@ -209,6 +216,16 @@ function plotHandlers({
       settledAt(handles, handle, async () =>
         files.savePrint(handle, (await renderPlot(request)).bytes, replace),
       ),
+  };
+}
+
+function paperHandlers({ fs, handles, files }: Services): Pick<Handlers, 'paper.save'> {
+  return {
+    'paper.save': (request, handle, replace) =>
+      settledAt(handles, handle, async () => {
+        const { bytes, sheets, notes } = await renderPaper(request, { fs, handles, now: () => new Date() });
+        return { ...(await files.savePrint(handle, bytes, replace)), sheets, notes };
+      }),
   };
 }
 

@@ -27,6 +27,8 @@ export interface BookletOrder {
   readonly paper: NamedSize;
   /** When each turn is made, in words ("after bar 48"), the first turn first; empty: not said. */
   readonly cues: readonly string[];
+  /** Who makes each turn; left out or empty: who reads where the leaves lie at first. */
+  readonly turners?: readonly string[];
   readonly tools: TextTools;
 }
 

@@ -1,7 +1,7 @@
 /** What stands at the foot of a panel for the one who reads it: whose it is, and when it is turned. */
 
 import type { Panel } from '../../pages/bindings/strip.ts';
-import { pagesInView, statesOf } from '../../pages/bindings/binding.ts';
+import { pagesInView, statesOf, type Binding, type SideIndex } from '../../pages/bindings/binding.ts';
 import type { Box, Primitive } from '../primitives.ts';
 import { TEXT } from '../style.ts';
 import { wrapped, type Type } from '../text.ts';
@@ -47,8 +47,9 @@ function labelOf({ binding, players }: BookletOrder, { name, side, states }: Pan
 /** "after bar 48: turn for both"; empty where no turn follows, or it is not said when. */
 function cueOf(order: BookletOrder, panel: Panel, { panel: index }: Piece): string {
   const turn = turnAfter(order, panel, index);
-  const cue = turn === null ? '' : (order.cues[turn] ?? '');
-  return cue === '' ? '' : `${cue}: ${whoTurns(order, panel)}`;
+  if (turn === null) return '';
+  const cue = order.cues[turn] ?? '';
+  return cue === '' ? '' : `${cue}: ${whoTurns(order, panel, turn)}`;
 }
 
 /** The turn before which the panel is the last to be read, counted from 0; null: none. */
@@ -60,9 +61,22 @@ function turnAfter({ binding }: BookletOrder, panel: Panel, index: number): numb
   return state;
 }
 
-function whoTurns({ binding, players }: BookletOrder, { side }: Panel): string {
-  if (binding.kind !== 'ridge') return 'turn';
-  const turner = players[binding.stackSide] || 'the one opposite';
-  if (side !== binding.stackSide) return `${turner} turns`;
-  return players[side === 0 ? 1 : 0] ? 'turn for both' : 'turn';
+/** For the one who turns it says whether somebody else gets new pages by it, for all others who does it. */
+function whoTurns(order: BookletOrder, { side }: Panel, turn: number): string {
+  const { binding, players } = order;
+  const reader = players[side] ?? '';
+  const atLeaves = binding.kind === 'ridge' ? players[binding.stackSide] || 'the one opposite' : reader;
+  const turner = order.turners?.[turn] || atLeaves;
+  if (!isNamed(reader, turner)) return `${turner} turns`;
+  const other = binding.kind === 'ridge' && players[side === 0 ? 1 : 0];
+  return other && hasPages(binding, side === 0 ? 1 : 0, turn + 1) ? 'turn for both' : 'turn';
+}
+
+/** A reader may be named with his part behind his label. */
+function isNamed(reader: string, turner: string): boolean {
+  return reader === turner || reader.startsWith(`${turner}: `);
+}
+
+function hasPages({ views }: Binding, side: SideIndex, state: number): boolean {
+  return views[side]?.[state]?.some((page) => page !== null) ?? false;
 }

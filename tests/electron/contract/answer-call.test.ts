@@ -17,6 +17,14 @@ const PLOT = {
 
 const WORK = { name: 'Trio', handle: null, hash: null, text: '{}', recoveredFrom: null };
 
+const PAPER = {
+  text: '{}',
+  setup: 'setup-1',
+  booklets: [{ station: 'stand-1', paper: 'a4' }],
+  cards: null,
+  pdfs: [{ player: 'player-1', handle: HANDLE }],
+};
+
 /** One good call of every channel. */
 const GOOD: { readonly [C in Channel]: Arguments<C> } = {
   'app.hello': [],
@@ -24,6 +32,7 @@ const GOOD: { readonly [C in Channel]: Arguments<C> } = {
   'files.askSave': ['Trio.pdf', 'pdf'],
   'files.list': [null],
   'files.inFolder': [HANDLE, 'Trio.standlines'],
+  'files.beside': [HANDLE, 'cards.pdf'],
   'files.read': [HANDLE],
   'files.save': [{ handle: HANDLE, text: '{}', expectedHash: 'f'.repeat(64), replace: false }],
   'score.read': [HANDLE, null],
@@ -44,6 +53,7 @@ const GOOD: { readonly [C in Channel]: Arguments<C> } = {
   'settings.write': [{ theme: 'dark', units: 'metric', paper: null, singleKeys: false }],
   'plot.render': [PLOT],
   'plot.save': [PLOT, HANDLE, false],
+  'paper.save': [PAPER, HANDLE, false],
 };
 
 /** Handlers that only note what reached them. */
@@ -149,7 +159,7 @@ it('a handler with a bug gives a plain sentence and the bug goes to the log', as
 
 it('the schemas describe exactly the arguments of the contract', () => {
   type Loose<T> = T extends readonly (infer E)[]
-    ? { [K in keyof T]: Loose<T[K]> } & { readonly element?: E }
+    ? { -readonly [K in keyof T]: Loose<T[K]> } & { readonly element?: Loose<E> }
     : T extends object
       ? { -readonly [K in keyof T]: Loose<T[K]> }
       : T;

@@ -1,0 +1,100 @@
+/** What a player sets where before the piece: his place, his stands with their paper, what he plays and what it waits on. */
+
+import { find, inSetup, placedInSetup } from '../../document/document.ts';
+import { asId } from '../../document/ids.ts';
+import { labelOf } from '../../document/labels.ts';
+import { formatBare, formatFacing, formatLength, formatPosition } from '../../document/measures.ts';
+import type { Instrument, PlacedRecord, Player, Stand } from '../../document/records.ts';
+import { shortMarks } from '../plan/short-marks.ts';
+import { instrumentName, lowerFirst, modelName, whatItIs } from '../sheet/marks-table.ts';
+import { seatModel } from '../../catalogue/seats.ts';
+import type { CardsOrder } from './order.ts';
+import { paperOf, type OwnPaper } from './own-paper.ts';
+import { paperWords } from './words.ts';
+
+/** A mark as on the plot, and what stands there and how. */
+export interface Setting {
+  readonly mark: string;
+  readonly words: string;
+}
+
+export function settingOf(order: CardsOrder, playerId: string): Setting[] {
+  const { document, setup } = order;
+  const player = find(document, asId<'player'>(playerId));
+  if (!player) return [];
+  const paper = paperOf(order, playerId);
+  const marks = shortMarks(placedInSetup(document, setup));
+  const markOf = (record: PlacedRecord): string => marks.get(record.id) ?? '';
+  const stands = paper.flatMap((own) => {
+    const stand = find(document, asId<'stand'>(own.plan.station));
+    return stand ? [{ mark: markOf(stand), words: standWords(order, stand, own) }] : [];
+  });
+  const unused = inSetup(document, setup, 'stand').filter(
+    ({ id, sides }) =>
+      sides.some(({ reader }) => reader === playerId) && !paper.some(({ plan }) => plan.station === id),
+  );
+  return [
+    { mark: markOf(player), words: `You: ${placeWords(order, player)}; ${seatWords(order, player)}.` },
+    ...stands,
+    ...unused.map((stand) => ({
+      mark: markOf(stand),
+      words: `${whatItIs(stand)}, ${placeWords(order, stand)}. No paper in this piece.`,
+    })),
+    ...instrumentSettings(order, player, markOf),
+    ...standing(order, player).map((record) => ({
+      mark: markOf(record),
+      words: `${whatItIs(record)}, ${placeWords(order, record)}.`,
+    })),
+  ];
+}
+
+function placeWords({ units }: CardsOrder, record: PlacedRecord): string {
+  return `${formatPosition(record, units)}, faces ${formatFacing(record.facing)}`;
+}
+
+function seatWords({ units }: CardsOrder, { chair }: Player): string {
+  if (!chair) return 'standing';
+  return `${lowerFirst(seatModel(chair.model)?.name ?? 'seat')}, ${formatLength(chair.height, units)} high`;
+}
+
+function standWords(order: CardsOrder, stand: Stand, own: OwnPaper): string {
+  const measured = stand.form === 'backToBack' ? 'back to back, measured to the ridge' : '';
+  const desk = `lip ${formatLength(stand.lip, order.units)} high, desk at ${Math.round(stand.tilt)}°`;
+  const set = [placeWords(order, stand), measured, desk].filter(Boolean).join(', ');
+  return `${modelName(stand) ?? 'Stand'} (${labelOf(order.document, order.setup, stand.id)}): ${set}. ${paperWords(order, own)}`;
+}
+
+/** Those held at first in one line, each other where it waits. */
+function instrumentSettings(
+  order: CardsOrder,
+  player: Player,
+  markOf: (record: PlacedRecord) => string,
+): Setting[] {
+  const own = inSetup(order.document, order.setup, 'instrument').filter((each) => each.player === player.id);
+  const held = own.filter(({ support }) => support === null).map(instrumentName);
+  const waiting = own.flatMap((instrument): Setting[] => {
+    const support = instrument.support === null ? undefined : find(order.document, instrument.support);
+    return support ? [{ mark: markOf(support), words: waitingWords(order, instrument, support) }] : [];
+  });
+  return [
+    ...(held.length > 0 ? [{ mark: '', words: `In your hands: ${held.join(', ')}.` }] : []),
+    ...waiting,
+  ];
+}
+
+function waitingWords(order: CardsOrder, instrument: Instrument, support: PlacedRecord): string {
+  const height =
+    'height' in support
+      ? `, ${formatBare(support.height, order.units)}${order.units === 'metric' ? ' mm' : ''} high`
+      : '';
+  const rest =
+    instrument.freeTime === null ? '' : ` Take it up in a rest of ${instrument.freeTime.toFixed(1)} s.`;
+  return `${instrumentName(instrument)} waits on the ${lowerFirst(whatItIs(support))}, ${formatPosition(support, order.units)}${height}.${rest}`;
+}
+
+/** What stands on the floor and is played by him. */
+function standing({ document, setup }: CardsOrder, { id }: Player): PlacedRecord[] {
+  return [...inSetup(document, setup, 'piano'), ...inSetup(document, setup, 'largeInstrument')].filter(
+    ({ player }) => player === id,
+  );
+}
