@@ -18,6 +18,7 @@ import * as looking from './looking.ts';
 import * as filing from './filing.ts';
 import { removeFrom } from './removing.ts';
 import { showMusic } from './music/giving-music.ts';
+import { toggleStrip } from './strip/showing-strip.ts';
 import { toggleTurns } from './turns/showing-turns.ts';
 import { askForSetupName, addSetupCopy, addEmptySetup } from './setup-actions.ts';
 import { STEPS, type Steps } from './steps.ts';
@@ -381,6 +382,7 @@ export const ACTIONS: readonly Action[] = [
   }),
   action({ id: 'setup.music', words: text.music.action, run: showMusic }),
   action({ id: 'setup.turns', words: text.turns.action, run: toggleTurns }),
+  action({ id: 'setup.strip', words: text.strip.action, keys: ['T'], onPlan: true, run: toggleStrip }),
   action({ id: 'setup.add', words: w.setupAdd, run: addEmptySetup }),
   action({ id: 'setup.copy', words: w.setupCopy, run: addSetupCopy }),
   action({ id: 'setup.rename', words: w.setupRename, run: askForSetupName }),

@@ -165,7 +165,7 @@ export function showSetupBeside(editor: Editor, step: 1 | -1): void {
   editor.announce(next.name || text.setups.unnamed(next.order));
 }
 
-export function focusOn(part: 'plan' | 'store' | 'outline' | 'turns'): void {
+export function focusOn(part: 'plan' | 'store' | 'outline' | 'turns' | 'strip' | 'strip-time'): void {
   document.querySelector<HTMLElement>(`[data-${part}]`)?.focus();
 }
 

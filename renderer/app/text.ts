@@ -7,6 +7,7 @@ import { formsWords } from './words/forms.ts';
 import { musicWords } from './words/music.ts';
 import { guides, kinds, kindsMany, shelves } from './words/names.ts';
 import { planWords } from './words/plan.ts';
+import { stripWords } from './words/strip.ts';
 import { turnsWords } from './words/turns.ts';
 import { windowWords } from './words/window.ts';
 
@@ -30,6 +31,7 @@ const english = {
   ...formsWords,
   ...musicWords,
   ...turnsWords,
+  ...stripWords,
   ...dialogsWords,
 } as const;
 

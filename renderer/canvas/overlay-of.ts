@@ -15,6 +15,7 @@ import { pickOutline } from './pickables.ts';
 import { envelopesOf, type Envelopes } from './envelopes.ts';
 import type { DrawnGuide, Overlay, OverlayInks, Remark } from './overlay.ts';
 import { gathered, type Pin } from './pins.ts';
+import { runningMarks, type RunningMarks } from './running-marks.ts';
 import type { Guide } from './snapping.ts';
 import type { HandTraces } from './traces.svelte.ts';
 
@@ -32,8 +33,17 @@ export function overlayOf(editor: Editor, traces: HandTraces): Overlay {
     remarks: session.drafting ? [] : remarksOf(editor),
     sightlines: sightlinesOf(editor),
     envelopes: envelopesIn(editor)?.rings ?? [],
+    running: runningOf(editor),
     caption: traces.caption,
   };
+}
+
+/** With the stands where they are now, so that they keep their pages while they are moved. */
+function runningOf({ view, strip, session }: Editor): RunningMarks | null {
+  const { moment } = view.strip ? strip : { moment: null };
+  return (
+    moment && runningMarks({ document: session.document, setup: session.setup, moment, words: text.strip })
+  );
 }
 
 /** Of the only player chosen, or of whom the chosen finding is about, while reach is shown. */

@@ -9,8 +9,11 @@ import { signedArea, type Polygon } from '#model/geometry/polygon.ts';
 import { toScreen, type Camera, type Extent, type ViewSize } from './camera.ts';
 import { paintEnvelopes } from './envelope-painting.ts';
 import type { Envelope } from './envelopes.ts';
+import { paintSlip, strokeLine, TEXT_SIZE, writeAt } from './overlay-strokes.ts';
 import { DRAWING_FACE } from './painter.ts';
 import { hangs, isSmallAt, PIN, type Pin } from './pins.ts';
+import type { RunningMarks } from './running-marks.ts';
+import { paintRunning } from './running-painting.ts';
 
 export interface OverlayInks {
   readonly ink: string;
@@ -50,6 +53,8 @@ export interface Overlay {
   readonly sightlines: readonly { readonly from: Vec2; readonly to: Vec2; readonly seen: number }[];
   /** How far the chosen player's hands get. */
   readonly envelopes: readonly Envelope[];
+  /** What the time strip has at its moment; null: it is not open. */
+  readonly running: RunningMarks | null;
   /** A figure beside the pointer or the item, for instance the facing while it is turned. */
   readonly caption: { readonly at: Vec2; readonly words: string } | null;
 }
@@ -60,7 +65,6 @@ export const SIZE = {
   corner: 5,
   halo: 4,
   line: 1.5,
-  text: 12,
 } as const;
 
 export interface OverlayFrame {
@@ -80,6 +84,7 @@ export function paintOverlay(pen: Pen, overlay: Overlay, frame: OverlayFrame): v
   for (const guide of overlay.guides) paintGuide(pen, guide, frame);
   if (overlay.hovered) paintRing(pen, overlay.hovered, frame, 1);
   for (const outline of overlay.selected) paintRing(pen, outline, frame, 2);
+  if (overlay.running) paintRunning(pen, overlay.running, frame);
   for (const corner of overlay.corners) paintCorner(pen, corner, frame);
   if (overlay.turn) paintTurnHandle(pen, overlay.turn, frame);
   for (const remark of overlay.remarks) paintRemark(pen, remark, frame);
@@ -186,8 +191,8 @@ function paintGuide(pen: Pen, guide: DrawnGuide, { camera, view, inks }: Overlay
 
 function paintGuideWords(pen: Pen, guide: DrawnGuide, frame: OverlayFrame): void {
   const { x, y } = toScreen(frame.camera, frame.view, { x: guide.at, y: guide.at });
-  if (guide.axis === 'x') paintTag(pen, { x, y: 44 }, guide.words, frame);
-  else paintTag(pen, { x: frame.view.width - 150, y }, guide.words, frame);
+  if (guide.axis === 'x') paintSlip(pen, { x, y: 44 }, guide.words, frame);
+  else paintSlip(pen, { x: frame.view.width - 150, y }, guide.words, frame);
 }
 
 function paintMarquee(pen: Pen, extent: Extent, { camera, view, inks }: OverlayFrame): void {
@@ -216,13 +221,18 @@ function paintRemark(pen: Pen, remark: Remark, { camera, view, inks }: OverlayFr
   if (isSmall) return;
   const onHead = { fail: inks.paper, caution: inks.pencil, note: inks.ink }[remark.severity];
   pen.fillStyle = onHead;
-  words(pen, String(remark.number), { x: at.x, y: at.y + (remark.severity === 'caution' ? 2 : 0.5) }, 700);
+  writeAt(
+    pen,
+    String(remark.number),
+    { x: at.x, y: at.y + (remark.severity === 'caution' ? 2 : 0.5) },
+    { weight: 700 },
+  );
 }
 
 /** "+2" on a slip of paper that comes out from under the head. */
 function paintMore(pen: Pen, { x, y }: Vec2, more: number, inks: OverlayInks): void {
   const label = `+${more}`;
-  pen.font = `700 ${SIZE.text - 1}px "${DRAWING_FACE}", sans-serif`;
+  pen.font = `700 ${TEXT_SIZE - 1}px "${DRAWING_FACE}", sans-serif`;
   const width = pen.measureText(label).width + 7;
   pen.fillStyle = inks.paper;
   pen.strokeStyle = inks.pencil;
@@ -232,7 +242,7 @@ function paintMore(pen: Pen, { x, y }: Vec2, more: number, inks: OverlayInks): v
   pen.fill();
   pen.stroke();
   pen.fillStyle = inks.pencil;
-  words(pen, label, { x: x + width / 2, y: y + 1 }, 700);
+  writeAt(pen, label, { x: x + width / 2, y: y + 1 }, { weight: 700 });
 }
 
 interface Head {
@@ -269,39 +279,7 @@ function paintSightline(
 /** Above what it is about, so that it covers neither that nor the pointer. */
 function paintCaption(pen: Pen, { at, words }: NonNullable<Overlay['caption']>, frame: OverlayFrame): void {
   const { x, y } = toScreen(frame.camera, frame.view, at);
-  paintTag(pen, { x, y: y - 26 }, words, frame);
-}
-
-/** Words on a slip of ink, centred on a spot. */
-function paintTag(pen: Pen, spot: Vec2, text: string, { inks, view }: OverlayFrame): void {
-  pen.font = `600 ${SIZE.text}px "${DRAWING_FACE}", sans-serif`;
-  const width = pen.measureText(text).width + 12;
-  // Kept inside the view, whatever it is about.
-  const at = {
-    x: Math.min(view.width - width / 2 - 4, Math.max(width / 2 + 4, spot.x)),
-    y: Math.min(view.height - 14, Math.max(14, spot.y)),
-  };
-  pen.fillStyle = inks.ink;
-  pen.fillRect(Math.round(at.x - width / 2), Math.round(at.y - 10), Math.round(width), 20);
-  pen.fillStyle = inks.paper;
-  words(pen, text, { x: at.x, y: at.y + 0.5 }, 600);
-}
-
-/** Centred on a spot. */
-function words(pen: Pen, text: string, at: Vec2, weight: number): void {
-  pen.font = `${weight} ${SIZE.text}px "${DRAWING_FACE}", sans-serif`;
-  pen.textAlign = 'center';
-  pen.textBaseline = 'middle';
-  pen.fillText(text, at.x, at.y);
-}
-
-function strokeLine(pen: Pen, [a, b]: readonly [Vec2, Vec2], colour: string, width: number): void {
-  pen.beginPath();
-  pen.moveTo(a.x, a.y);
-  pen.lineTo(b.x, b.y);
-  pen.strokeStyle = colour;
-  pen.lineWidth = width;
-  pen.stroke();
+  paintSlip(pen, { x, y: y - 26 }, words, frame);
 }
 
 function disc(pen: Pen, at: Vec2, radius: number, colour: string): void {

@@ -28,6 +28,8 @@ import {
 } from './remarks.ts';
 import { refusalWords } from './refusal-words.ts';
 import { Session } from './session.svelte.ts';
+import { shownPlan } from './shown-plan.ts';
+import { TimeStrip } from './time-strip.svelte.ts';
 import { TurnPlans } from './turn-plans.svelte.ts';
 import { View } from './view.svelte.ts';
 
@@ -47,6 +49,7 @@ export class Editor {
   readonly checks = new Checks();
   readonly drawings = new Drawings();
   readonly turnPlans = new TurnPlans();
+  readonly strip = new TimeStrip(() => shownPlan(this));
   readonly questions = new Questions();
   readonly desk: FileDesk;
   readonly keeper: WorkKeeper;
@@ -163,6 +166,7 @@ export class Editor {
       identity: (now, cause) => {
         this.file = now;
         this.done = '';
+        if (cause === 'opened') this.turnPlans.stop();
         this.#settle(cause === 'opened' ? OF_THE_DOCUMENT : OF_THE_FILE);
         rememberFile(now.handle);
       },

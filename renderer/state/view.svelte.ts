@@ -39,9 +39,9 @@ export class View {
   reach = $state(false);
   routes = $state(false);
 
-  #below: 'section' | 'turns' | null = $state(null);
+  #below: 'section' | 'turns' | 'strip' | null = $state(null);
 
-  /** The section under the plan; it and the page turns take each other's place. */
+  /** The section under the plan; it, the page turns and the time strip take each other's place. */
   get section(): boolean {
     return this.#below === 'section';
   }
@@ -59,7 +59,16 @@ export class View {
     this.#show('turns', shown);
   }
 
-  #show(what: 'section' | 'turns', shown: boolean): void {
+  /** The time strip under the plan. */
+  get strip(): boolean {
+    return this.#below === 'strip';
+  }
+
+  set strip(shown: boolean) {
+    this.#show('strip', shown);
+  }
+
+  #show(what: 'section' | 'turns' | 'strip', shown: boolean): void {
     if (shown) this.#below = what;
     else if (this.#below === what) this.#below = null;
   }

@@ -28,8 +28,10 @@ export interface InstrumentSwap {
   readonly window: Interval;
   /** The bar from which on he plays it, as printed. */
   readonly bar: string;
-  /** He leaves his place for it; null: he stays, or it is not known. */
-  readonly walk: { readonly from: Spot; readonly to: Spot } | null;
+  /** From his place to where one of the two instruments waits; null: nobody knows. */
+  readonly spots: { readonly from: Spot; readonly to: Spot } | null;
+  /** He leaves his place for it. */
+  readonly walk: boolean;
 }
 
 export interface SwapRequest {
@@ -58,9 +60,9 @@ export function instrumentSwaps(request: SwapRequest): InstrumentSwap[] {
     if (name === undefined || name === holds) continue;
     const begins = performance.begins[index] ?? 0;
     const window = restAround(rests, begins, performance.begins[index + 1] ?? begins);
-    const { seconds, walk } = wayTo(document, setup, player, [name, holds]);
+    const { seconds, spots, walk } = wayTo(document, setup, player, [name, holds]);
     const at = firstFree(window, busy, seconds ?? 0);
-    swaps.push({ player, name, at, seconds, window, bar: bars[bar]?.number ?? '', walk });
+    swaps.push({ player, name, at, seconds, window, bar: bars[bar]?.number ?? '', spots, walk });
     holds = name;
   }
   return swaps;
@@ -85,7 +87,9 @@ function firstFree(window: Interval, busy: readonly Interval[], seconds: Seconds
   return starts.sort((a, b) => a - b).find(isFree) ?? window.from;
 }
 
-type Way = Pick<InstrumentSwap, 'seconds' | 'walk'>;
+type Way = Pick<InstrumentSwap, 'seconds' | 'spots' | 'walk'>;
+
+const UNKNOWN: Way = { seconds: null, spots: null, walk: false };
 
 /** Of what he takes up and what he lays down, one waits on a stand: that is where he goes. */
 function wayTo(document: Document, setup: Id<'setup'>, id: string, names: readonly (string | null)[]): Way {
@@ -96,13 +100,12 @@ function wayTo(document: Document, setup: Id<'setup'>, id: string, names: readon
   const named = waiting.find(({ name }) => names.some((one) => one !== null && isNamed(name, one)));
   const item: Instrument | undefined = named ?? (waiting.length === 1 ? waiting[0] : undefined);
   const grip = item && gripsOf(document, setup).find((one) => one.id === `${item.id}/pickUp`);
-  if (!player || !grip) return { seconds: null, walk: null };
+  if (!player || !grip) return UNKNOWN;
   const hands = freeHands(document, setup, player.id);
   const { manner, secondsRange } = reachOf({ document, setup, player, grip, hands });
-  if (manner === 'none') return { seconds: null, walk: null };
-  const goes = manner === 'step' || manner === 'walk';
-  const walk = goes ? { from: { x: player.x, y: player.y }, to: { x: grip.x, y: grip.y } } : null;
-  return { seconds: secondsRange[1], walk };
+  if (manner === 'none') return UNKNOWN;
+  const spots = { from: { x: player.x, y: player.y }, to: { x: grip.x, y: grip.y } };
+  return { seconds: secondsRange[1], spots, walk: manner === 'step' || manner === 'walk' };
 }
 
 function isNamed(name: string, asked: string): boolean {

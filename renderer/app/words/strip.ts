@@ -1,0 +1,64 @@
+/** The time strip: a plan of page turns as it runs. */
+
+import { counted } from './counting.ts';
+
+export const stripWords = {
+  strip: {
+    label: 'Time strip',
+    action: 'Time strip of this setup',
+    close: 'Put the time strip away',
+    why: 'Plays the planned page turns along the music: the desks on the plan show what each player sees at the moment.',
+    noPlan: 'There is no plan of the page turns of this setup yet.',
+    noneFound: 'No plan of the page turns was found.',
+    seeTurns: 'See the page turns',
+    stale: 'The concert has changed since this was planned.',
+
+    time: 'Time',
+    play: 'Play',
+    pause: 'Pause',
+    turnBefore: 'Turn before',
+    turnAfter: 'Next turn',
+    speed: 'Speed',
+    speeds: (speed: number) => (speed === 0.5 ? '½×' : `${speed}×`),
+    wider: 'Show less time, larger',
+    narrower: 'Show more time',
+    all: 'Show all of it',
+    help: 'Arrow keys: a second; with Shift: a bar. Page up and down: the turns. Space plays. Plus and minus: how much is shown.',
+    at: (clock: string, bar: string) => (bar === '' ? clock : `${clock}, ${bar}`),
+    of: (clock: string) => `of ${clock}`,
+    ended: 'at the end',
+
+    now: 'At this moment',
+    player: 'Player',
+    page: 'Page',
+    where: 'Where',
+    does: 'Does',
+    noPage: 'none',
+    place: (stand: string, slot: number, of: number) =>
+      of > 1 ? `${stand}, ${ORDINALS[slot] ?? slot + 1} of ${of} from the left` : stand,
+    notSeen: 'not in view',
+    lost: 'plays without the page',
+    plays: 'plays',
+    rests: 'rests',
+    turns: (player: string, hand: 'left' | 'right') => `${player} turns, ${hand} hand`,
+    turning: (stand: string, hand: 'left' | 'right') => `turns at ${stand}, ${hand} hand`,
+    changes: (player: string, instrument: string) => `${player} changes to ${instrument}`,
+    changing: (instrument: string, walks: boolean) =>
+      walks ? `goes to change to ${instrument}` : `changes to ${instrument}`,
+
+    warnings: 'To look at',
+    tight: (count: number) => counted(count, 'place to look at', 'places to look at'),
+    fine: 'Every turn has time to spare.',
+    limits: 'Listed: less than 1\u00a0s to spare, or less than half of what is needed.',
+    legend: {
+      label: 'Signs',
+      plays: 'plays from the page',
+      rests: 'rests',
+      turn: 'turn, and above it the time there is',
+      thin: 'little time to spare',
+      swap: 'change of instrument',
+    },
+  },
+} as const;
+
+const ORDINALS = ['first', 'second', 'third'] as const;
