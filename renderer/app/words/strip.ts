@@ -1,7 +1,5 @@
 /** The time strip: a plan of page turns as it runs. */
 
-import { counted } from './counting.ts';
-
 export const stripWords = {
   strip: {
     label: 'Time strip',
@@ -47,17 +45,15 @@ export const stripWords = {
       walks ? `goes to change to ${instrument}` : `changes to ${instrument}`,
 
     warnings: 'To look at',
-    tight: (count: number) => counted(count, 'place to look at', 'places to look at'),
     fine: 'Every turn has time to spare.',
     limits: 'Listed: less than 1\u00a0s to spare, or less than half of what is needed.',
-    legend: {
-      label: 'Signs',
-      plays: 'plays from the page',
-      rests: 'rests',
-      turn: 'turn, and above it the time there is',
-      thin: 'little time to spare',
-      swap: 'change of instrument',
-    },
+    legend: [
+      'Filled: plays from the page.',
+      'Bar with upright ends: rests.',
+      'Solid block: a leaf is moved; the line above it is the time there is.',
+      'Triangle: little time to spare.',
+      'Lozenge: changes instruments.',
+    ].join('\n'),
   },
 } as const;
 
