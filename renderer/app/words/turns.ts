@@ -112,7 +112,7 @@ export const turnsWords = {
     pinned: 'pinned',
     pinPage: (place: string) => `Pin: ${place}`,
     addPaper: (stand: string) => `Put paper on ${stand}`,
-    removePaper: 'Take it off',
+    removePaper: 'Take the paper off',
     removePaperOf: (stand: string) => `Take the paper off ${stand}`,
     bindingOf: (stand: string) => `Binding on ${stand}`,
     kindNames: { loose: 'Loose pages', book: 'Book', concertina: 'Concertina', ridge: 'Ridge booklet' },

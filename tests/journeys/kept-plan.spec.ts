@@ -1,0 +1,130 @@
+/** A page plan that is kept: changed by keyboard, judged, pinned, planned again, taken back, saved and opened again. */
+
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import type { Page } from '@playwright/test';
+import { expect, test } from './editor.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+async function axeComplaints(page: Page): Promise<string[]> {
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const { axe: checker } = globalThis as unknown as {
+      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const { violations } = await checker.run();
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+  });
+}
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`a page plan is kept and changed by hand, ${colorScheme}`, async ({ editor, page, program }) => {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await page.getByRole('button', { name: 'Page turns', exact: true }).click();
+    const turns = page.getByRole('region', { name: 'Page turns', exact: true });
+    const press = (name: string) => turns.getByRole('button', { name, exact: true }).click();
+    await expect(turns).toContainText(/2 turns\s*fewest possible/);
+    await expect(turns).toContainText(/\d+\s%\sof the places see at least 90\s% of/);
+
+    await press('Keep this plan');
+    await expect(turns).toContainText('Every rule is kept.');
+    await expect(turns).toContainText('Like the best plan known.');
+    expect(await axeComplaints(page), 'kept').toEqual([]);
+
+    // A page is changed by keyboard: a sentence says what is not in view any more, and leads to who needs it.
+    const paper = turns.getByRole('region', { name: 'stand 1' });
+    const first = paper.getByRole('textbox', {
+      name: 'Place 1 from the left, At first, Clarinet (player 1)',
+    });
+    await expect(first).toHaveValue('1');
+    await first.focus();
+    await page.keyboard.type('2');
+    await page.keyboard.press('Enter');
+    const rules = turns.getByRole('list', { name: 'Rules that are broken' });
+    const sentence = rules.getByRole('button', {
+      name: /^Clarinet \(player 1\) needs page 1 from 0:00\.0 to/,
+    });
+    await sentence.focus();
+    await page.keyboard.press('Enter');
+    await expect(editor.items.getByRole('option', { name: /^Clarinet/ })).toHaveAttribute(
+      'aria-selected',
+      'true',
+    );
+    expect(await axeComplaints(page), 'rules are broken').toEqual([]);
+
+    // What is no page is not taken, and says so by its look.
+    await first.focus();
+    await page.keyboard.type('x');
+    await page.keyboard.press('Enter');
+    await expect(first).toHaveAttribute('aria-invalid', 'true');
+    await page.keyboard.press('Escape');
+    await expect(first).toHaveValue('2');
+
+    // Pinned there, the page stays when it is planned again, or there is no plan and the pin is named.
+    await paper
+      .getByRole('button', { name: 'Pin: Place 1 from the left, At first, Clarinet (player 1)' })
+      .press('Enter');
+    await press('Plan again');
+    await expect(turns).toContainText(/Plans worth comparing|letting go of the pin on page 2/);
+    await expect(
+      turns
+        .getByRole('table', { name: /stand 1/ })
+        .locator('tbody tr')
+        .first()
+        .locator('.page')
+        .first(),
+    ).toHaveText('2');
+    await turns.getByRole('button', { name: /^Kept: / }).click();
+    await expect(first).toHaveValue('2');
+
+    // A turn is moved to a bar in which no hand is free.
+    const list = turns.getByRole('list', { name: 'Turns' });
+    await list.getByRole('button').first().click();
+    const when = list.getByLabel('When', { exact: true });
+    await when.fill('bar 3');
+    await when.press('Enter');
+    await expect(rules.getByRole('button', { name: /has no (left|right) hand free/ })).toBeVisible();
+    await when.fill('whenever');
+    await when.press('Enter');
+    await expect(list.getByRole('alert')).toContainText('There is no "whenever" in this music');
+    await when.press('Escape');
+
+    // Saved as it is, it is the same when it is opened again.
+    const sentences = await rules.getByRole('button').allTextContents();
+    await editor.plan.focus();
+    await page.keyboard.press('Control+Shift+S');
+    await editor.dialog.getByLabel('File name').fill('kept');
+    await editor.dialog.getByRole('button', { name: 'Save here' }).click();
+    await expect.poll(() => safeRead(join(program.home, 'kept.standlines'))).toContain('"kind": "pagePlan"');
+
+    // Everything is taken back, down to the concert without a plan.
+    const undo = page.getByRole('button', { name: /^Undo/ });
+    for (let steps = 0; steps < 10 && (await undo.count()) > 0; steps++) {
+      await editor.plan.focus();
+      await page.keyboard.press('Control+z');
+    }
+    await expect(page.getByRole('button', { name: 'Nothing to undo' })).toHaveCount(1);
+    await expect(turns.getByRole('button', { name: /^Kept: / })).toHaveCount(0);
+    await expect(turns.getByRole('button', { name: 'Start an empty plan' })).toBeVisible();
+
+    await page.keyboard.press('Control+o');
+    await editor.dialog.getByRole('button', { name: 'kept.standlines' }).dblclick();
+    // What was taken back since it was saved is let go.
+    await editor.dialog.getByRole('button', { name: 'Let them go' }).click();
+    await expect(editor.dialog).toHaveCount(0);
+    await page.getByRole('tab', { name: '1 Lock Gates', exact: true }).click();
+    await expect(rules.getByRole('button')).toHaveCount(sentences.length);
+    expect(await rules.getByRole('button').allTextContents()).toEqual(sentences);
+    await expect(first).toHaveValue('2');
+  });
+}
+
+function safeRead(path: string): string {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch {
+    return '';
+  }
+}
