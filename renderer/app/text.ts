@@ -6,6 +6,7 @@ import { findingsWords } from './words/findings.ts';
 import { formsWords } from './words/forms.ts';
 import { musicWords } from './words/music.ts';
 import { guides, kinds, kindsMany, shelves } from './words/names.ts';
+import { partsWords } from './words/parts.ts';
 import { planWords } from './words/plan.ts';
 import { stripWords } from './words/strip.ts';
 import { turnsWords } from './words/turns.ts';
@@ -30,6 +31,7 @@ const english = {
   ...findingsWords,
   ...formsWords,
   ...musicWords,
+  ...partsWords,
   ...turnsWords,
   ...stripWords,
   ...dialogsWords,

@@ -1,6 +1,7 @@
 /** Dialogs as questions: whoever asks waits for the answer, and null always means that it was dismissed. */
 
 import type { Fault, FileType, Recoverable } from '#contract/contract.ts';
+import type { Id } from '#model/document/ids.ts';
 import type { Onlooker } from '../workers/protocol.ts';
 import type { ChosenPlace, ConflictChoice, TroubleChoice, UnsavedChoice } from '../files/file-desk.ts';
 
@@ -28,6 +29,13 @@ export interface Dialogs {
   concert: { readonly about: null; readonly answer: null };
   /** Of the setup in view. */
   music: { readonly about: null; readonly answer: null };
+  /** Parts without a score, of the setup in view. */
+  tables: { readonly about: null; readonly answer: null };
+  /** What a part is printed in; the music's part by its index. */
+  partPdf: {
+    readonly about: { readonly score: Id<'score'>; readonly part: number };
+    readonly answer: null;
+  };
   /** Which of several scores in one file; the answer is one of `roots`. */
   scoreChoice: {
     readonly about: { readonly name: string; readonly roots: readonly string[] };

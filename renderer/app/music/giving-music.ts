@@ -5,6 +5,7 @@ import { setScore } from '#model/commands/score.ts';
 import type { Id } from '#model/document/ids.ts';
 import type { Editor } from '../../state/editor.svelte.ts';
 import { text } from '../text.ts';
+import { chosenHandle } from './chosen-file.ts';
 
 /** As much of the editor as is needed, so that tests can stand one in. */
 export type Giving = Pick<Editor, 'host' | 'hello' | 'questions'> & {
@@ -38,14 +39,10 @@ export async function giveMusic(
 
 type Chosen = { readonly outcome: 'chosen'; readonly handle: Handle } | Given;
 
-async function chosenFile({ host, hello, questions }: Giving): Promise<Chosen> {
-  if (!hello.nativeDialogs) {
-    const place = await questions.ask('place', { mode: 'open', type: 'score', name: '' });
-    return place ? { outcome: 'chosen', handle: place.handle } : LEFT;
-  }
-  const answer = await host.call('files.askOpen', 'score');
-  if (!answer.ok) return refused(answer.error.message);
-  return answer.value === null ? LEFT : { outcome: 'chosen', handle: answer.value };
+async function chosenFile(editor: Giving): Promise<Chosen> {
+  const chosen = await chosenHandle(editor, 'score');
+  if (chosen === null) return LEFT;
+  return typeof chosen === 'string' ? { outcome: 'chosen', handle: chosen } : refused(chosen.problem);
 }
 
 /** Of several scores in one file the user says which. */

@@ -58,3 +58,16 @@ function columnNamed(name: string, { line, cells }: Row): Column {
     advice,
   });
 }
+
+/** Throws `Refusal` for a cell beyond the columns. */
+export function refuseSpare({ line, cells }: Row, columns: number): void {
+  const extra = cells.slice(columns).find((cell) => cell !== '');
+  if (extra === undefined) return;
+  throw new Refusal({
+    code: 'table.cell',
+    row: line,
+    column: `no. ${columns + 1}`,
+    given: extra.slice(0, 40),
+    advice: 'there is no such column; put a number with a comma into quotes',
+  });
+}

@@ -4,7 +4,7 @@ import { compare, decimal, fraction, type Fraction } from '../fraction.ts';
 import { FASTEST_TEMPO, LONGEST_PERFORMANCE, MOST_ROWS, MOST_TABLE, SLOWEST_TEMPO } from '../limits.ts';
 import { Refusal } from '../problem.ts';
 import { rowsOf } from './cells.ts';
-import { withColumns, type Column } from './columns.ts';
+import { refuseSpare, withColumns, type Column } from './columns.ts';
 
 /** How fast, or how long the row takes in all. */
 export type Pace = { readonly quartersPerMinute: number } | { readonly seconds: number };
@@ -28,7 +28,10 @@ export function entriesOf(text: string): Entry[] {
   if (text.length > MOST_TABLE) throw new Refusal({ code: 'table.rows', most: MOST_ROWS });
   const { columns, rows } = withColumns(rowsOf(text));
   if (rows.length > MOST_ROWS) throw new Refusal({ code: 'table.rows', most: MOST_ROWS });
-  return rows.map(({ line, cells }) => entryOf(new Cells(line, columns, cells)));
+  return rows.map((row) => {
+    refuseSpare(row, columns.length);
+    return entryOf(new Cells(row.line, columns, row.cells));
+  });
 }
 
 const MOST_BAR = 99_999;
@@ -40,17 +43,7 @@ class Cells {
     readonly row: number,
     private readonly columns: readonly Column[],
     private readonly cells: readonly string[],
-  ) {
-    const extra = cells.slice(columns.length).find((cell) => cell !== '');
-    if (extra !== undefined)
-      throw new Refusal({
-        code: 'table.cell',
-        row,
-        column: `no. ${columns.length + 1}`,
-        given: extra.slice(0, 40),
-        advice: 'there is no such column; put a number with a comma into quotes',
-      });
-  }
+  ) {}
 
   text(column: Column): string {
     return this.cells[this.columns.indexOf(column)] ?? '';

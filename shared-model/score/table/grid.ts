@@ -3,7 +3,7 @@
 import { MOST_ROWS } from '../limits.ts';
 import { outcomeOf, Refusal, type Outcome } from '../problem.ts';
 import { rowsOf } from './cells.ts';
-import { withColumns, type Column } from './columns.ts';
+import { refuseSpare, withColumns, type Column } from './columns.ts';
 
 /** The tempo's column takes seconds, too. */
 export const GRID_COLUMNS = [
@@ -21,8 +21,13 @@ export type GridRow = readonly string[];
 /** Of text from a spreadsheet, whatever its columns and their order. Says which column it does not know. */
 export function gridFrom(text: string): Outcome<GridRow[]> {
   return outcomeOf(() => {
-    const { columns, rows } = withColumns(rowsOf(text));
+    const all = rowsOf(text);
+    const { columns: usual, rows } = withColumns(all);
     if (rows.length > MOST_ROWS) throw new Refusal({ code: 'table.rows', most: MOST_ROWS });
+    const isNamed = rows.length < all.length;
+    const isWide = rows.some(({ cells }) => cells.length > usual.length);
+    const columns = !isNamed && isWide ? GRID_COLUMNS : usual;
+    for (const row of rows) refuseSpare(row, columns.length);
     return rows.map(({ cells }) => gridRow(columns, cells));
   });
 }

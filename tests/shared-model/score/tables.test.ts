@@ -149,6 +149,19 @@ describe('a grid', () => {
     expect(performanceOf(musicOf({ name: 'Horn', text })).seconds).toBeCloseTo(155, 9);
   });
 
+  it('takes rows without names as they stand in it, or without the beats', () => {
+    expect(gridFrom('1,1,30,,3,"9-12, 30"\n2,31,60')).toEqual({
+      ok: true,
+      value: [
+        ['1', '1', '30', '', '3', '9-12, 30'],
+        ['2', '31', '60', '', '', ''],
+      ],
+    });
+    expect(gridFrom('1,1,30,96,9-12')).toEqual({ ok: true, value: [['1', '1', '30', '96', '', '9-12']] });
+    expect(gridFrom('1,1,30,96,4,9,10')).toMatchObject({ ok: false, problem: { column: 'no. 7' } });
+    expect(gridFrom('page,first,last\n1,1,30,96')).toMatchObject({ ok: false, problem: { row: 2 } });
+  });
+
   it('counts its own rows from 2, below the names of the columns, empty ones too', () => {
     const text = textOfGrid([
       ['1', '1', '8', '', '', ''],
