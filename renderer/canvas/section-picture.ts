@@ -2,13 +2,16 @@
 
 import type { Box, Primitive } from '#model/drawing/primitives.ts';
 import {
+  originIn,
+  sectionAt,
   sectionBox,
-  sectionIn,
   sectionSource,
   type SectionRequest,
   type SectionSource,
 } from '#model/drawing/section.ts';
+import type { Vec2 } from '#model/geometry/frame.ts';
 import { PIXELS_PER_MILLIMETRE, type ViewSize } from './camera.ts';
+import { WHOLE, type SectionLook, type ShownSection } from './section-look.ts';
 
 /**
  * Screen pixels a millimetre of the drawing's paper: letters on a screen are read from farther away than on a sheet in
@@ -25,28 +28,74 @@ const MARGIN = 2;
 const STEP = 1.06;
 const MOST_STEPS = 40;
 
-export interface SectionPicture {
-  /** The ratio's denominator, of the drawing's paper. */
-  readonly scale: number;
-  /** Screen pixels a millimetre of that paper. */
-  readonly pagePixels: number;
+export interface SectionPicture extends ShownSection {
+  /** How it is looked at, kept to what there is to see. */
+  readonly look: SectionLook;
   readonly children: readonly Primitive[];
 }
 
-/** What a picture before this one was fitted to. */
-export type Fit = Pick<SectionPicture, 'scale' | 'pagePixels'>;
+type Fit = ShownSection['fit'];
 
-/** As `fit` says, or for null as large as the pane allows. Null: there is nothing to draw, or no room for it. */
-export function sectionPicture(
-  request: SectionRequest,
-  pane: ViewSize,
-  fit: Fit | null,
-): SectionPicture | null {
+export interface SectionPane {
+  readonly size: ViewSize;
+  readonly look: SectionLook;
+  /** As large as this, or for null as large as the pane allows. */
+  readonly fit: Fit | null;
+}
+
+/** Null: there is nothing to draw, or no room for it. Letters stay as large as they are, however close one looks. */
+export function sectionPicture(request: SectionRequest, pane: SectionPane): SectionPicture | null {
   const source = sectionSource(request);
-  const chosen = source && (fit ?? fitFor(source, pane));
-  if (!source || !chosen) return null;
-  const { scale, pagePixels } = chosen;
-  return { scale, pagePixels, children: sectionIn(source, scale, areaOf(pane, pagePixels)) };
+  const fit = source && (pane.fit ?? fitFor(source, pane.size));
+  if (!source || !fit) return null;
+  const { pagePixels } = fit;
+  const area = areaOf(pane.size, pagePixels);
+  const scale = fit.scale / pane.look.zoom;
+  const close = pane.look.centre && closePlacement(source, { scale, centre: pane.look.centre, area });
+  const origin = close?.origin ?? originIn(source, scale, area);
+  if (!origin) return null;
+  return {
+    fit,
+    scale,
+    pagePixels,
+    origin,
+    look: close ? { zoom: pane.look.zoom, centre: close.centre } : WHOLE,
+    children: sectionAt(source, { scale, origin, area: close?.area ?? area }),
+  };
+}
+
+interface Close {
+  readonly scale: number;
+  readonly centre: Vec2;
+  readonly area: Box;
+}
+
+/** Round the drawing, so that labels go beside it as in the whole, mm of paper. */
+const ROUND = 24;
+
+/** Some of the drawing stays in the middle of the pane. */
+function closePlacement(source: SectionSource, { scale, centre: wanted, area }: Close) {
+  const box = sectionBox(source, scale);
+  if (!box) return null;
+  const within = (value: number, low: number, length: number): number =>
+    Math.min(low + length, Math.max(low, value));
+  // The page's y runs down, the plane's up.
+  const onPage = {
+    x: within(wanted.x / scale, box.x, box.width),
+    y: within(-wanted.y / scale, box.y, box.height),
+  };
+  const origin = { x: area.x + area.width / 2 - onPage.x, y: area.y + area.height / 2 - onPage.y };
+  const isThere = onPage.x === wanted.x / scale && onPage.y === -wanted.y / scale;
+  return {
+    origin,
+    centre: isThere ? wanted : { x: onPage.x * scale, y: -onPage.y * scale },
+    area: {
+      x: origin.x + box.x - ROUND,
+      y: origin.y + box.y - ROUND,
+      width: box.width + 2 * ROUND,
+      height: box.height + 2 * ROUND,
+    },
+  };
 }
 
 /** The largest letters with which the house is drawn not much smaller than with the smallest. */

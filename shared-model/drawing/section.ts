@@ -1,5 +1,6 @@
 /** A section through the house: platform, players and rows from the side, with the lines of sight in it. */
 
+import type { Point } from '../document/records.ts';
 import { bounds } from './bounds.ts';
 import type { Box, Primitive } from './primitives.ts';
 import { largestScale } from './scales.ts';
@@ -80,15 +81,24 @@ const ROOM_FOR_NAMES = 20;
 
 /** The section at a scale in the middle of an area of the page, to which its labels keep. */
 export function sectionIn(source: SectionSource, scale: number, area: Box): Primitive[] {
+  const origin = originIn(source, scale, area);
+  return origin ? sectionAt(source, { scale, origin, area }) : [];
+}
+
+/** Where the origin of the section comes to when it is put in the middle of an area; null: nothing to draw. */
+export function originIn(source: SectionSource, scale: number, area: Box): Point | null {
   const box = sectionBox(source, scale);
-  if (!box) return [];
+  if (!box) return null;
   const spare = area.width - box.width;
   const left = Math.max(0, Math.min(spare / 2, spare - ROOM_FOR_NAMES));
-  const origin = {
+  return {
     x: area.x + left - box.x,
     y: area.y + (area.height - box.height) / 2 - box.y,
   };
-  return drawWhole(placedSection(source, { scale, origin, area }));
+}
+
+export function sectionAt(source: SectionSource, placement: SectionPlacement): Primitive[] {
+  return drawWhole(placedSection(source, placement));
 }
 
 export interface FittedSection {

@@ -38,6 +38,9 @@ export const planWords = {
     described: (focus: string) => `The house from the side, with the line of sight of every row to ${focus}`,
     noRoom: 'There is no room here for a section of this house.',
     close: 'Close the section',
+    look: 'How the section is looked at',
+    fit: 'Show all of the section',
+    keys: 'Plus and minus look closer and farther, the arrows move, 0 shows all of it.',
     rows: {
       label: 'C-values row by row',
       row: 'Row',

@@ -3,7 +3,6 @@
 import { outlineOf } from '../../catalogue/outlines.ts';
 import { platformOf } from '../../document/document.ts';
 import { edgeOf } from '../../document/openings.ts';
-import type { Point } from '../../document/records.ts';
 import { forEachEdge } from '../../geometry/polygon.ts';
 import { bounds, textBoxes } from '../bounds.ts';
 import { circle, line, roundedRectangle } from '../outline.ts';
@@ -22,6 +21,8 @@ import {
   type Size,
 } from './label-places.ts';
 import { houseBoxes } from './house-shown.ts';
+import { boxesAlong } from './line-boxes.ts';
+import { wayLines } from './overlays.ts';
 import { pageEdge } from './page-edge.ts';
 import { toothBoxes } from './platform.ts';
 import { drawHeld } from './players.ts';
@@ -49,6 +50,7 @@ export function findLabelPlaces(context: PlanContext, drawn: readonly Primitive[
       ...(context.layers.seats ? houseBoxes(context) : []),
       ...heldBoxes(context),
       ...cableBoxes(context),
+      ...wayBoxes(context),
     ],
     area: context.area,
   });
@@ -228,15 +230,15 @@ function cableBoxes(context: PlanContext): Box[] {
   });
 }
 
-/** A line in short pieces. */
-function boxesAlong(a: Point, b: Point): Box[] {
-  const pieces = Math.min(200, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / 3));
-  return Array.from({ length: pieces }, (_, piece) => {
-    const share = (piece + 0.5) / pieces;
-    const [x, y] = [a.x + (b.x - a.x) * share, a.y + (b.y - a.y) * share];
-    const [width, height] = [Math.abs(b.x - a.x) / pieces + 0.6, Math.abs(b.y - a.y) / pieces + 0.6];
-    return { x: x - width / 2, y: y - height / 2, width, height };
-  });
+/** On paper the ways of wheelchairs and the circles they turn in; on a screen labels would jump about as these change. */
+function wayBoxes(context: PlanContext): Box[] {
+  if (!hasCoordinates(context)) return [];
+  return wayLines(context).flatMap((course) =>
+    course.flatMap((to, index) => {
+      const from = course[index - 1];
+      return from ? boxesAlong(from, to) : [];
+    }),
+  );
 }
 
 function heldBoxes(context: PlanContext): Box[] {

@@ -49,13 +49,40 @@ function drawGrip(context: PlanContext, { grip, manner }: ReachResult): GroupPri
  * in which they turn. On paper nothing can be selected, and the ways of all wheelchairs are there.
  */
 export function drawRoutes(context: PlanContext): GroupPrimitive[] {
-  const { report, layers } = context;
-  if (!report) return [];
-  return report.routes.flatMap((route) => {
-    const onWheels = route.turning.length > 0;
-    const isShown = layers.routes || (onWheels && isLookedAt(layers, route.player));
+  return (context.report?.routes ?? []).flatMap((route) => {
+    const isShown = isRouteShown(context, route);
     return [...(isShown ? drawRoute(context, route) : []), ...drawTurning(context, route, isShown)];
   });
+}
+
+function isRouteShown({ layers }: PlanContext, { player, turning }: RouteResult): boolean {
+  return layers.routes || (turning.length > 0 && isLookedAt(layers, player));
+}
+
+/** The lines that `drawRoutes` draws, each as points on the page. */
+export function wayLines(context: PlanContext): Point[][] {
+  return (context.report?.routes ?? []).flatMap((route) => {
+    const isShown = isRouteShown(context, route);
+    const rings = circlesShown(route, isShown).map((found) =>
+      circlePoints(middleOf(found), TURNING_DIAMETER / 2, RING_CORNERS),
+    );
+    const lines = isShown ? [[...route.path], ...rings] : rings;
+    return lines.map((points) => points.map((point) => onPage(context, point)));
+  });
+}
+
+const RING_CORNERS = 32;
+
+/** All round, back to where it began. */
+function circlePoints({ x, y }: Point, radius: number, corners: number): Point[] {
+  return Array.from({ length: corners + 1 }, (_, corner) => {
+    const angle = (2 * Math.PI * corner) / corners;
+    return { x: x + radius * Math.cos(angle), y: y + radius * Math.sin(angle) };
+  });
+}
+
+function circlesShown({ turning }: RouteResult, all: boolean): TurningCircle[] {
+  return turning.filter(({ at }) => all || at === 'place');
 }
 
 function isLookedAt({ dimensions }: PlanLayers, player: string): boolean {
@@ -63,32 +90,31 @@ function isLookedAt({ dimensions }: PlanLayers, player: string): boolean {
 }
 
 /** Dashed, as wide as it takes to turn; within it, dotted, what there is where that is less. */
-function drawTurning(context: PlanContext, { player, turning }: RouteResult, all: boolean): GroupPrimitive[] {
+function drawTurning(context: PlanContext, route: RouteResult, all: boolean): GroupPrimitive[] {
   const { palette, scale } = context;
-  return turning
-    .filter(({ at }) => all || at === 'place')
-    .map((found): GroupPrimitive => {
-      const { diameter } = found;
-      const isTight = diameter < TURNING_DIAMETER - 1;
-      const colour = isTight ? palette.warning : palette.route;
-      const ring = (width: number): Path => circle(onPage(context, middleOf(found)), width / 2 / scale);
-      const asked: Primitive = {
-        kind: 'path',
-        path: ring(TURNING_DIAMETER),
-        ...pen(colour, isTight ? WEIGHT.bold : WEIGHT.medium, DASH.dashed),
-      };
-      const free: Primitive = {
-        kind: 'path',
-        path: ring(diameter),
-        ...pen(colour, WEIGHT.medium, DASH.dotted),
-      };
-      return {
-        kind: 'group',
-        subject: player,
-        description: `Room to turn a wheelchair: ${formatLength(Math.min(diameter, TURNING_DIAMETER), context.units)}`,
-        children: isTight ? [asked, free] : [asked],
-      };
-    });
+  const { player } = route;
+  return circlesShown(route, all).map((found): GroupPrimitive => {
+    const { diameter } = found;
+    const isTight = diameter < TURNING_DIAMETER - 1;
+    const colour = isTight ? palette.warning : palette.route;
+    const ring = (width: number): Path => circle(onPage(context, middleOf(found)), width / 2 / scale);
+    const asked: Primitive = {
+      kind: 'path',
+      path: ring(TURNING_DIAMETER),
+      ...pen(colour, isTight ? WEIGHT.bold : WEIGHT.medium, DASH.dashed),
+    };
+    const free: Primitive = {
+      kind: 'path',
+      path: ring(diameter),
+      ...pen(colour, WEIGHT.medium, DASH.dotted),
+    };
+    return {
+      kind: 'group',
+      subject: player,
+      description: `Room to turn a wheelchair: ${formatLength(Math.min(diameter, TURNING_DIAMETER), context.units)}`,
+      children: isTight ? [asked, free] : [asked],
+    };
+  });
 }
 
 /** Where more room is free than it takes, the circle lies as near as it can to the spot it is asked for at. */

@@ -16,6 +16,8 @@ export interface Posture {
   readonly waist: Millimetres;
   /** What he sits on; null: he stands. */
   readonly seat: Millimetres | null;
+  /** Feet of who sits stand so high over the floor. */
+  readonly feet?: Millimetres;
   /** How far he looks along the plane: 1 with `out`, -1 against it, 0 straight at or away from the onlooker. */
   readonly looks: number;
   /** Over his shoulders, as far as it shows from the side. */
@@ -74,14 +76,17 @@ const LEG = 150;
 const THIGH = { length: 400, thick: 150 };
 const SHIN = { thick: 115, foot: 190 };
 
-function seatedLegs({ axis, floorZ, seat, looks }: Posture): Path[] {
+function seatedLegs({ axis, floorZ, seat, feet = 0, looks }: Posture): Path[] {
   const top = floorZ + (seat ?? 0) + THIGH.thick / 2;
   const knee = axis + looks * THIGH.length;
   const foot = knee + looks * SHIN.foot;
   return [
     bar({ x: axis, y: top }, { x: knee, y: top }, THIGH.thick),
-    upright(knee, SHIN.thick, [floorZ, top + THIGH.thick / 2], 50),
-    roundedRectangle({ x: Math.min(knee, foot), y: floorZ, width: Math.abs(foot - knee), height: 70 }, 30),
+    upright(knee, SHIN.thick, [floorZ + feet, top + THIGH.thick / 2], 50),
+    roundedRectangle(
+      { x: Math.min(knee, foot), y: floorZ + feet, width: Math.abs(foot - knee), height: 70 },
+      30,
+    ),
   ];
 }
 

@@ -3,7 +3,7 @@
 import { instrumentModel, type InstrumentModel } from '../../catalogue/instruments.ts';
 import { BODY_DEPTH } from '../../catalogue/outlines.ts';
 import { bodies, type Body } from '../../catalogue/people.ts';
-import { seatModel, USUAL_SEAT } from '../../catalogue/seats.ts';
+import { seatModel, USUAL_SEAT, WHEELCHAIR } from '../../catalogue/seats.ts';
 import { onPlane } from '../../checks/sightlines/rake-plane.ts';
 import { floorHeightAt } from '../../document/levels.ts';
 import type { Millimetres, Player } from '../../document/records.ts';
@@ -15,10 +15,12 @@ import { WEIGHT } from '../style.ts';
 import { planeToPage, type SectionContext, type ShownItem } from './context.ts';
 import { chairLines, figureOf, looksAlong, widthSeen, type Posture } from './figure.ts';
 import { silhouette } from './people.ts';
+import { FOOTREST, wheelchairParts } from './wheelchair.ts';
 
 export function drawPlayer(context: SectionContext, { record, full }: ShownItem<Player>): GroupPrimitive {
   const { palette } = context;
   const posture = postureOf(context, record);
+  const { behind, before } = chairParts(context, record, posture);
   const { body, head } = figureOf(posture);
   const look = full
     ? { fill: palette.player, head: palette.playerHead, line: palette.ink, width: WEIGHT.thin }
@@ -28,8 +30,9 @@ export function drawPlayer(context: SectionContext, { record, full }: ShownItem<
     subject: record.id,
     description: full ? 'Player' : 'Player beside the section',
     children: [
-      ...drawChair(context, record, posture),
+      ...behind,
       ...silhouette(context, body, look),
+      ...before,
       ...(full ? drawHeld(context, record, posture) : []),
       ...silhouette(context, head, { ...look, fill: look.head }),
     ],
@@ -50,18 +53,21 @@ function postureOf({ document, setup, plane }: SectionContext, player: Player): 
     shoulder: body.shoulderHeight,
     waist: body.waistHeight,
     seat: player.chair?.height ?? null,
+    feet: player.chair?.model === WHEELCHAIR.id ? FOOTREST : 0,
     looks,
     breadth: 0.85 * widthSeen(looks, body.shoulderBreadth, BODY_DEPTH),
     headWidth: widthSeen(looks, body.headBreadth, body.headLength),
   };
 }
 
-function drawChair({ palette, toPage }: SectionContext, { chair }: Player, posture: Posture): Primitive[] {
-  if (!chair) return [];
+/** What of his chair is behind him, and what before. */
+function chairParts(context: SectionContext, { chair }: Player, { axis, floorZ, looks }: Posture) {
+  if (!chair) return { behind: [], before: [] };
+  const pose = { x: axis, y: floorZ, seat: chair.height, looks };
+  if (chair.model === WHEELCHAIR.id) return wheelchairParts(context, pose);
   const { back } = seatModel(chair.model) ?? USUAL_SEAT;
-  const { axis, floorZ, looks } = posture;
-  const lines = chairLines({ x: axis, y: floorZ, seat: chair.height, looks, back });
-  return [paint(toPage, lines, pen(palette.ink, WEIGHT.medium))];
+  const lines = chairLines({ ...pose, back });
+  return { behind: [paint(context.toPage, lines, pen(context.palette.ink, WEIGHT.medium))], before: [] };
 }
 
 function drawHeld(context: SectionContext, player: Player, posture: Posture): Primitive[] {

@@ -1,5 +1,6 @@
 /** Furniture and instruments from the side: the same boxes and boards that the sight check computes with. */
 
+import { WHEELCHAIR } from '../../catalogue/seats.ts';
 import { standModel, USUAL_STAND } from '../../catalogue/stands.ts';
 import type { Occluder, Scene } from '../../checks/scene.ts';
 import { onPlane } from '../../checks/sightlines/rake-plane.ts';
@@ -15,6 +16,7 @@ import type { Box, GroupPrimitive, Primitive } from '../primitives.ts';
 import { WEIGHT } from '../style.ts';
 import { planeToPage, type SectionContext, type ShownItem } from './context.ts';
 import { chairLines, looksAlong } from './figure.ts';
+import { wheelchairParts } from './wheelchair.ts';
 
 export function drawThing(context: SectionContext, item: ShownItem): GroupPrimitive {
   return {
@@ -53,6 +55,10 @@ function symbolOf(context: SectionContext, { record, full }: ShownItem): Primiti
       const floor = floorHeightAt(context.document, context.setup, record);
       const looks = looksAlong(context.plane, record.facing);
       const at = { x: onPlane(context.plane, record).out, y: floor };
+      if (record.model === WHEELCHAIR.id) {
+        const { behind, before } = wheelchairParts(context, { ...at, seat: record.height, looks });
+        return [...behind, ...before];
+      }
       const lines = chairLines({ ...at, seat: record.height, looks, back: true });
       return [paint(context.toPage, lines, pen(palette.ink, WEIGHT.medium))];
     }
