@@ -1,6 +1,7 @@
 /** A booklet as a PDF to print: the players' own pages at their true size, with every mark, and how to put it together. */
 
 import { bookletSheets, type BookletOrder, type Size } from '#model/drawing/booklet/booklet-sheets.ts';
+import { pageRoom } from '#model/drawing/booklet/page-room.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
 import type { Sheet } from '#model/drawing/primitives.ts';
 import type { PageRef } from '#model/pages/bindings/binding.ts';
@@ -32,8 +33,6 @@ export interface BookletPdf {
   /** What the one who prints should know. */
   readonly notes: readonly string[];
 }
-
-const A4: Size = { width: 210, height: 297 };
 
 /** Sheets with what lies under their marks, before they are painted. */
 export interface DrawnSheets {
@@ -118,17 +117,10 @@ function roomFor(job: BookletJob): Size {
   );
   if (odd) throw oddSize(odd, `no page for a stand is that size (${SMALLEST} to ${LARGEST} mm a side)`);
   const { page } = job;
-  if (page === null) return sizes.length === 0 ? A4 : largest(sizes);
+  if (page === null) return pageRoom(sizes);
   const over = sizes.find(({ width, height }) => width > page.width + SLACK || height > page.height + SLACK);
   if (over) throw oddSize(over, `it is larger than the page size of the booklet, ${millimetres(page)}`);
   return page;
-}
-
-function largest(sizes: readonly Size[]): Size {
-  return sizes.reduce((most, { width, height }) => ({
-    width: Math.max(most.width, width),
-    height: Math.max(most.height, height),
-  }));
 }
 
 function oddSize({ part, page, ...size }: PageSource & Size, why: string): FaultError {

@@ -6,6 +6,7 @@ import { findingsWords } from './words/findings.ts';
 import { formsWords } from './words/forms.ts';
 import { musicWords } from './words/music.ts';
 import { guides, kinds, kindsMany, shelves } from './words/names.ts';
+import { paperWords } from './words/paper.ts';
 import { partsWords } from './words/parts.ts';
 import { planWords } from './words/plan.ts';
 import { stripWords } from './words/strip.ts';
@@ -33,6 +34,7 @@ const english = {
   ...musicWords,
   ...partsWords,
   ...turnsWords,
+  ...paperWords,
   ...stripWords,
   ...dialogsWords,
 } as const;

@@ -42,7 +42,7 @@ export const dialogsWords = {
         table: 'Open a table',
       },
       saveTitle: 'Save the concert',
-      pdfTitle: 'Save the plot as PDF',
+      pdfTitle: 'Save as PDF',
       up: 'Folder above',
       folder: 'Folder',
       name: 'File name',
