@@ -25,6 +25,8 @@ export interface DeskMark {
   /** From the reader's left; null: a blank. */
   readonly pages: readonly (number | null)[];
   readonly reading: number | null;
+  /** The reader plays nothing for the moment. */
+  readonly rests: boolean;
   /** A leaf of the stand is in motion: nobody can read here. */
   readonly moving: boolean;
 }
@@ -72,7 +74,9 @@ export function runningMarks({ document, setup, moment, words }: RunningRequest)
     desks: stands.flatMap(({ now, stand, desks }) =>
       desks.flatMap((desk) => {
         const side = now.sides[desk.sideIndex];
-        return side && side.reader !== null ? [deskMark(stand, desk, side, now)] : [];
+        if (!side || side.reader === null) return [];
+        const rests = moment.players.some(({ player, rests }) => player === side.reader && rests);
+        return [{ ...deskMark(stand, desk, side, now), rests }];
       }),
     ),
     leaves: stands.flatMap(({ now: { turn }, desks }) =>
@@ -82,7 +86,7 @@ export function runningMarks({ document, setup, moment, words }: RunningRequest)
   };
 }
 
-function deskMark(stand: Stand, desk: Desk, side: SideNow, { turn }: StationNow): DeskMark {
+function deskMark(stand: Stand, desk: Desk, side: SideNow, { turn }: StationNow): Omit<DeskMark, 'rests'> {
   const [lipLeft, lipRight, topRight, topLeft] = desk.board;
   const [lip, top] = [between(lipLeft, lipRight), between(topLeft, topRight)];
   const overRidge = stand.form === 'backToBack';

@@ -35,32 +35,39 @@ function paintDesk(pen: Pen, desk: DeskMark, frame: OverlayFrame): void {
   for (const [slot, page] of desk.pages.entries()) {
     const aside = (slot - (desk.pages.length - 1) / 2) * width;
     const at = { x: middle.x + along.x * aside + out.x * down, y: middle.y + along.y * aside + out.y * down };
-    const card = { at, along: times(along, width / 2 - 0.5), out: times(out, depth / 2) };
-    paintPage(pen, { card, page, read: slot === desk.reading, moving: desk.moving }, frame);
+    const card: Card = { at, along: times(along, width / 2 - 0.5), out: times(out, depth / 2) };
+    const isOn = slot === desk.reading;
+    paintPage(pen, { card, page, isOn, played: isOn && !desk.rests, moving: desk.moving }, frame);
   }
 }
 
 interface PageMark {
   readonly card: Card;
   readonly page: number | null;
-  readonly read: boolean;
+  /** The reader is on this page. */
+  readonly isOn: boolean;
+  /** And plays from it. */
+  readonly played: boolean;
   readonly moving: boolean;
 }
 
-/** What is being read is ink with the number left out of it, and a tab at its foot; a leaf in motion is a broken line. */
-function paintPage(pen: Pen, { card, page, read, moving }: PageMark, { inks }: OverlayFrame): void {
+/**
+ * The page that the reader is on has a thick edge and a tab at its foot; while he plays from it, it is ink with the number
+ * left out of it. A leaf in motion is a broken line.
+ */
+function paintPage(pen: Pen, { card, page, isOn, played, moving }: PageMark, { inks }: OverlayFrame): void {
   const { at, out } = card;
   outline(pen, cornersOf(card));
-  pen.fillStyle = read ? inks.ink : inks.paper;
+  pen.fillStyle = played ? inks.ink : inks.paper;
   pen.fill();
   pen.setLineDash(moving ? [3, 3] : page === null ? [2, 2] : []);
   pen.strokeStyle = page === null || moving ? inks.faint : inks.ink;
-  pen.lineWidth = read ? 2.5 : 1.25;
+  pen.lineWidth = isOn ? 2.5 : 1.25;
   pen.stroke();
   pen.setLineDash([]);
-  if (read) paintTab(pen, card, inks.ink);
+  if (isOn) paintTab(pen, card, inks.ink);
   if (page === null) return;
-  pen.fillStyle = read ? inks.paper : moving ? inks.faint : inks.ink;
+  pen.fillStyle = played ? inks.paper : moving ? inks.faint : inks.ink;
   const size = Math.min(PAGE.mostText, Math.max(PAGE.text, Math.hypot(out.x, out.y) * 0.9));
   writeAt(pen, String(page), { x: at.x, y: at.y + 0.5 }, { weight: 700, size });
 }

@@ -33,7 +33,7 @@ export const stripWords = {
     does: 'Does',
     noPage: 'none',
     place: (stand: string, slot: number, of: number) =>
-      of > 1 ? `${stand}, ${ORDINALS[slot] ?? slot + 1} of ${of} from the left` : stand,
+      of > 1 ? `${stand}, ${PLACES[of]?.[slot] ?? `page ${slot + 1} of ${of}`}` : stand,
     notSeen: 'not in view',
     lost: 'plays without the page',
     plays: 'plays',
@@ -45,6 +45,7 @@ export const stripWords = {
       walks ? `goes to change to ${instrument}` : `changes to ${instrument}`,
 
     warnings: 'To look at',
+    more: (count: number) => `and ${count} more, marked on the strip`,
     fine: 'Every turn has time to spare.',
     limits: 'Listed: less than 1\u00a0s to spare, or less than half of what is needed.',
     legend: [
@@ -57,4 +58,8 @@ export const stripWords = {
   },
 } as const;
 
-const ORDINALS = ['first', 'second', 'third'] as const;
+/** In a row of so many pages, as the reader sees it. */
+const PLACES: Readonly<Record<number, readonly string[]>> = {
+  2: ['on the left', 'on the right'],
+  3: ['on the left', 'in the middle', 'on the right'],
+};

@@ -36,6 +36,9 @@ export interface StripFrame {
 
 type Pen = CanvasRenderingContext2D;
 
+/** Pages narrower than this, in pixels, run together. */
+const NARROW = 4;
+
 export function paintRuler(pen: Pen, { run, window, width, inks }: StripFrame): void {
   const { clock, bars, repeats } = rulerOf(run, window, width);
   pen.clearRect(0, 0, width, STRIP.ruler);
@@ -121,9 +124,11 @@ function paintPages(pen: Pen, { spans }: PlayerLane, top: number, frame: StripFr
     if (span.place) {
       pen.fillStyle = inks.played;
       pen.fillRect(left, y, right - left, height);
+      line(pen, [left, y + height, right, y + height], inks.ink, 1);
+      // Edges nearer to each other than this would only blacken the lane.
+      if (right - left < NARROW) continue;
       line(pen, [left, y, left, y + height], inks.ink, 1);
       line(pen, [right, y, right, y + height], inks.ink, 1);
-      line(pen, [left, y + height, right, y + height], inks.ink, 1);
     } else if (span.needed) paintLost(pen, { left, right, y, height }, inks);
   }
 }

@@ -47,6 +47,12 @@ describe('marks of a moment on the plan', () => {
     expect(desk?.middle.x).toBeCloseTo(0, 9);
   });
 
+  it('tell whether the reader plays from his page or rests', () => {
+    const resting = { player: 'player-1', page: 4, place: null, rests: true, lost: false };
+    const rests = (one: typeof resting) => marks(single, { ...now, players: [one] }).desks[0]?.rests;
+    expect([rests(resting), rests({ ...resting, rests: false })]).toEqual([true, false]);
+  });
+
   it('turn with the stand', () => {
     const turned = aDocument(
       aPlayer({}),
