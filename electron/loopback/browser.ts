@@ -2,6 +2,7 @@
 
 import { spawn, type ChildProcess } from 'node:child_process';
 import { join } from 'node:path';
+import { ENGINE_FLAGS } from '../services/engine-flags.ts';
 
 /** `--app` gives a window without tabs and address bar; the profile is the program's own. */
 export function browserArguments(address: string, state: string, root: boolean): string[] {
@@ -13,6 +14,7 @@ export function browserArguments(address: string, state: string, root: boolean):
     '--disable-background-networking',
     '--disable-component-update',
     '--window-size=1440,920',
+    `--js-flags=${ENGINE_FLAGS}`,
     // Chromium refuses to start as root with its sandbox.
     ...(root ? ['--no-sandbox'] : []),
   ];

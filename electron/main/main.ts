@@ -1,6 +1,7 @@
 /** The Electron shell, as a table of contents. */
 
 import { app, session } from 'electron';
+import { ENGINE_FLAGS } from '../services/engine-flags.ts';
 import { windowFolder } from '../services/program.ts';
 import { startServices } from '../services/start-services.ts';
 import { registerScheme, serveWindow } from './app-protocol.ts';
@@ -11,6 +12,7 @@ import { setMenu } from './menu.ts';
 import { anyWindowOpen, openWindow } from './window.ts';
 
 app.enableSandbox();
+app.commandLine.appendSwitch('js-flags', ENGINE_FLAGS);
 registerScheme();
 lockDown(app);
 

@@ -7,6 +7,9 @@ import type { SeatView } from '../workers/protocol.ts';
 import { startChecksWorker, WorkerClient } from '../workers/worker-client.ts';
 import { Examiner, type Subject } from './examiner.ts';
 
+/** In a large hall a worker holds some 100 MB. */
+const IDLE_AFTER_MS = 300;
+
 export class Checks {
   report: Report | null = $state.raw(null);
   /** The document that the findings in `report` are about; its figures may be a few frames newer. */
@@ -17,11 +20,11 @@ export class Checks {
   failure: string | null = $state(null);
 
   readonly #live = new WorkerClient(startChecksWorker);
-  /** Trials have a worker of their own, so that they never hold up a figure. */
-  readonly #trials = new WorkerClient(startChecksWorker);
+  /** Trials have a worker of their own, so that they never hold up a figure; every change of the document stops them. */
+  readonly #patient = new WorkerClient(startChecksWorker, IDLE_AFTER_MS);
   readonly #examiner = new Examiner({
     live: this.#live,
-    patient: new WorkerClient(startChecksWorker),
+    patient: this.#patient,
     now: () => performance.now(),
     news: {
       report: (report, before) => {
@@ -67,7 +70,8 @@ export class Checks {
     return this.#live.ask(document, 'seat', { setup, seat });
   }
 
+  /** Fails when the document changes meanwhile. */
   whatIf({ document, setup }: Pick<Subject, 'document' | 'setup'>, record: string): Promise<WhatIf | null> {
-    return this.#trials.ask(document, 'whatIf', { setup, record });
+    return this.#patient.ask(document, 'whatIf', { setup, record });
   }
 }

@@ -94,7 +94,8 @@ export type QuestionKind = CheckKind | DrawingKind;
 /** A sight report without what has not changed since the last one. */
 export interface SightAnswer {
   readonly figures: readonly HouseFigure[];
-  readonly visible: Float64Array;
+  /** The receiver's own. */
+  readonly visible: Float64Array<ArrayBuffer>;
   readonly targets: readonly Target[];
   readonly occluders: readonly Occluder[];
   /** Null: the same places as in the answer before. */

@@ -19,16 +19,21 @@ interface Waiting {
 
 export class WorkerClient {
   readonly #start: () => WorkerLike;
+  readonly #idleAfter: number;
+  #idle: ReturnType<typeof setTimeout> | undefined;
   #worker: WorkerLike | null = null;
   #sent: Document['records'] = new Map();
   #tickets = 0;
   readonly #waiting = new Map<number, Waiting>();
 
-  constructor(start: () => WorkerLike) {
+  /** A worker that is asked for nothing for `idleAfter` milliseconds is ended, so that what it holds is given back. */
+  constructor(start: () => WorkerLike, idleAfter = Infinity) {
     this.#start = start;
+    this.#idleAfter = idleAfter;
   }
 
   ask<K extends QuestionKind>(document: Document, kind: K, question: Questions[K]): Promise<Answers[K]> {
+    clearTimeout(this.#idle);
     const worker = (this.#worker ??= this.#started());
     const changes = changesBetween(this.#sent, document.records);
     this.#sent = document.records;
@@ -41,6 +46,7 @@ export class WorkerClient {
 
   /** Ends the worker in the middle of whatever it does; the next question starts another one. */
   stop(): void {
+    clearTimeout(this.#idle);
     this.#worker?.terminate();
     this.#worker = null;
     this.#sent = new Map();
@@ -59,6 +65,8 @@ export class WorkerClient {
     this.#waiting.delete(ticket);
     if (failure !== null) waiting?.failed(new Error(failure));
     else waiting?.done(answer as never);
+    if (this.#waiting.size === 0 && this.#idleAfter < Infinity)
+      this.#idle = setTimeout(() => this.stop(), this.#idleAfter);
   }
 
   #fail(message: string): void {

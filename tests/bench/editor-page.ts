@@ -1,15 +1,17 @@
 /** The editor in a real Chromium, as the benchmarks of the window use it: a page, its tasks and its memory. */
 
-import { chromium, type Browser, type Page } from '@playwright/test';
+import { chromium, type Page } from '@playwright/test';
 import { spawn, type ChildProcess } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { ENGINE_FLAGS } from '../../electron/services/engine-flags.ts';
+import { watchMemory, type MostMemory } from './process-memory.ts';
 
 export interface Bench {
   readonly page: Page;
-  /** Most memory that the page's process has held until now, MB; it runs the workers too. Null: not to be had here. */
-  readonly mostMemory: () => Promise<number | null>;
+  /** Most memory that the page's process has held until now; it runs the workers too. Null: not to be had here. */
+  readonly mostMemory: () => MostMemory | null;
   readonly close: () => Promise<void>;
 }
 
@@ -33,7 +35,7 @@ export async function openEditor({ program, browser, files, flags }: Start): Pro
   });
   const chrome = await chromium.launch({
     executablePath: browser,
-    args: ['--no-sandbox', '--enable-precise-memory-info', ...flags],
+    args: ['--no-sandbox', '--enable-precise-memory-info', `--js-flags=${ENGINE_FLAGS}`, ...flags],
   });
   const page = await chrome.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
   await page.addInitScript(holdTheQuestions);
@@ -42,10 +44,12 @@ export async function openEditor({ program, browser, files, flags }: Start): Pro
   await page.getByRole('region', { name: 'What the house sees' }).getByRole('button').first().waitFor();
   const away = page.getByRole('button', { name: 'Put away' });
   if (await away.isVisible()) await away.click();
+  const memory = await watchMemory(chrome);
   return {
     page,
-    mostMemory: () => mostMemory(chrome),
+    mostMemory: memory.most,
     close: async () => {
+      memory.end();
       await chrome.close();
       shell.kill();
       rmSync(home, { recursive: true, force: true });
@@ -121,25 +125,6 @@ export async function tasksWhile(page: Page, work: () => Promise<unknown>): Prom
 }
 
 const SETTLED_MS = 1500;
-
-async function mostMemory(browser: Browser): Promise<number | null> {
-  const session = await browser.newBrowserCDPSession();
-  const { processInfo } = await session.send('SystemInfo.getProcessInfo');
-  await session.detach();
-  const sizes = processInfo.filter(({ type }) => type === 'renderer').map(({ id }) => mostResident(id));
-  const known = sizes.filter((size) => size !== null);
-  return known.length === 0 ? null : Math.max(...known);
-}
-
-/** Of a process, where the system tells it in a file (Linux). */
-function mostResident(id: number): number | null {
-  try {
-    const kilobytes = /VmHWM:\s*(\d+)/.exec(readFileSync(`/proc/${id}/status`, 'utf8'))?.[1];
-    return kilobytes === undefined ? null : Number(kilobytes) / 1000;
-  } catch {
-    return null;
-  }
-}
 
 interface HeapSize {
   readonly name: string;

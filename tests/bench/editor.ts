@@ -3,7 +3,7 @@
 import os from 'node:os';
 import type { Page } from '@playwright/test';
 import { writeDocument } from '#model/file-format/write.ts';
-import { heapSizes, openEditor, tasksWhile, type Watch } from './editor-page.ts';
+import { heapSizes, openEditor, tasksWhile, type Bench, type Watch } from './editor-page.ts';
 import { hallDocument } from './hall-document.ts';
 import { W3 } from './hall-scene.ts';
 
@@ -86,47 +86,81 @@ async function middleOfSelection(page: Page): Promise<{ x: number; y: number }> 
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 
-async function largeHall(): Promise<void> {
+type Step = readonly [words: string, work: (page: Page) => Promise<unknown>];
+
+const STEPS: readonly Step[] = [
+  ['opening', openHall],
+  ['all of the house', (page) => pressed(page, '0')],
+  ['the platform', (page) => pressed(page, '1')],
+  [
+    'selecting players',
+    async (page) => {
+      for (const name of ['Player 7', 'Player 21', 'Player 33']) {
+        await chosen(page, name);
+        await page.waitForTimeout(300);
+      }
+    },
+  ],
+  [
+    'a stand: nudging',
+    async (page) => {
+      await chosen(page, 'stand 12');
+      for (let i = 0; i < 6; i++) await pressed(page, 'ArrowLeft', 250);
+    },
+  ],
+  ['a stand: dragging', (page) => dragged(page, false)],
+  [
+    'the same, whole house',
+    async (page) => {
+      await pressed(page, '0');
+      await dragged(page, false);
+    },
+  ],
+  [
+    'a seat looked into',
+    async (page) => {
+      await pressed(page, '0');
+      const box = await page.getByRole('application').boundingBox();
+      if (box) await page.mouse.click(box.x + box.width / 2, box.y + box.height * 0.7);
+    },
+  ],
+  ['undo', (page) => pressed(page, 'Control+z')],
+];
+
+async function openLargeHall(): Promise<Bench> {
   const files = { 'hall.standlines': writeDocument(hallDocument(W3)) };
-  const { page, mostMemory, close } = await openEditor({ program, browser, files, flags: [] });
+  const bench = await openEditor({ program, browser, files, flags: [] });
+  await bench.page.waitForTimeout(1000);
+  return bench;
+}
+
+async function tasksOfLargeHall(): Promise<void> {
+  const { page, close } = await openLargeHall();
   console.log(`\n${W3.name} in the window, longest tasks of the main thread: processor time (by the clock)`);
-  const told = async (words: string, work: () => Promise<unknown>): Promise<void> => {
-    const tasks = (await tasksWhile(page, work)).sort((a, b) => b.worked - a.worked);
+  for (const [words, work] of STEPS) {
+    const tasks = (await tasksWhile(page, () => work(page))).sort((a, b) => b.worked - a.worked);
     const longest = tasks.slice(0, 4).map(({ worked, took }) => `${worked.toFixed(0)} (${took.toFixed(0)})`);
     const over = tasks.filter(({ worked }) => worked > 50).length;
     console.log(`  ${words.padEnd(22)}${longest.join(', ')} ms; over 50 ms: ${over}`);
-  };
-  await page.waitForTimeout(1000);
-  await told('opening', () => openHall(page));
-  await told('all of the house', () => pressed(page, '0'));
-  await told('the platform', () => pressed(page, '1'));
-  await told('selecting players', async () => {
-    for (const name of ['Player 7', 'Player 21', 'Player 33']) {
-      await chosen(page, name);
-      await page.waitForTimeout(300);
-    }
-  });
-  await told('a stand: nudging', async () => {
-    await chosen(page, 'stand 12');
-    for (let i = 0; i < 6; i++) await pressed(page, 'ArrowLeft', 250);
-  });
-  await told('a stand: dragging', () => dragged(page, false));
-  await told('the same, whole house', async () => {
-    await pressed(page, '0');
-    await dragged(page, false);
-  });
-  await told('a seat looked into', async () => {
-    await pressed(page, '0');
-    const box = await page.getByRole('application').boundingBox();
-    if (box) await page.mouse.click(box.x + box.width / 2, box.y + box.height * 0.7);
-  });
-  await told('undo', () => pressed(page, 'Control+z'));
-  const [heaps, most] = [await heapSizes(page), await mostMemory()];
+  }
+  await close();
+}
+
+/** The same again, for what notes the tasks takes memory of its own. */
+async function memoryOfLargeHall(): Promise<void> {
+  const { page, mostMemory, close } = await openLargeHall();
+  for (const [, work] of STEPS) {
+    await work(page);
+    await page.waitForTimeout(1500);
+  }
+  const [heaps, most] = [await heapSizes(page), mostMemory()];
   const [used, kept] = [sum(heaps.map((heap) => heap.used)), sum(heaps.map((heap) => heap.kept))];
   const list = heaps.map((heap) => `${heap.name} ${heap.used.toFixed(0)}`).join(', ');
   console.log(`  memory of scripts ${used.toFixed(0)} MB (${list}); with rubbish ${kept.toFixed(0)} MB`);
   console.log(
-    `  the page's process, at most ${most === null ? 'not to be had here' : `${most.toFixed(0)} MB`}`,
+    most === null
+      ? "  the page's process: not to be had here"
+      : `  the page's process held at most ${most.own.toFixed(0)} MB of its own, ${most.resident.toFixed(0)} MB with what is shared`,
   );
   await close();
 }
@@ -163,4 +197,5 @@ function median(values: number[]): number {
 }
 
 await dragInTheDemo();
-await largeHall();
+await tasksOfLargeHall();
+await memoryOfLargeHall();

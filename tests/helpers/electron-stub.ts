@@ -32,6 +32,7 @@ export class FakeWindow extends EventEmitter {
 
 export const app = Object.assign(new EventEmitter(), {
   enableSandbox: vi.fn(),
+  commandLine: { appendSwitch: vi.fn() },
   requestSingleInstanceLock: vi.fn(() => true),
   whenReady: vi.fn(async () => undefined),
   isReady: vi.fn(() => true),

@@ -35,7 +35,7 @@ export interface BackdropColumn {
 export const UNFIT = -1;
 
 /** With more parts than this (48 bytes each) further pairs are not kept. */
-const MOST_PARTS = 1_000_000;
+const MOST_PARTS = 500_000;
 
 /** So many shadows of what moves may be held against the rest. */
 const MOST_MOVING = 8;

@@ -3,6 +3,7 @@
  * out by parsing what the build writes.
  */
 
+import { ENGINE_FLAGS } from '../../../electron/services/engine-flags.ts';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
@@ -112,10 +113,14 @@ it('4: only Chromium as root goes without a sandbox, never Electron', () => {
 
 it('6, 8, 9, 10: no switch weakens the browser', () => {
   for (const [path, text] of scripts('node', 'preload')) {
-    const weak =
-      /allowRunningInsecureContent|experimentalFeatures|enableBlinkFeatures|appendSwitch|webSecurity: false/;
+    const weak = /allowRunningInsecureContent|experimentalFeatures|enableBlinkFeatures|webSecurity: false/;
     expect([path, weak.test(text)]).toEqual([path, false]);
   }
+  // How much rubbish the engine keeps is all that is set.
+  expect(built.get('node/electron.js')?.match(/appendSwitch\([^)]*\)/g)).toEqual([
+    'appendSwitch("js-flags", ENGINE_FLAGS)',
+  ]);
+  expect(ENGINE_FLAGS).toMatch(/^(--(max-semi-space-size|semi-space-growth-factor)=\d+ ?)+$/);
 });
 
 it('7: the page holds no script, style or handler of its own', () => {

@@ -2,7 +2,7 @@ import { checkSetup } from '#model/checks/check-setup.ts';
 import { whatIf } from '#model/checks/remedies/what-if.ts';
 import { asId } from '#model/document/ids.ts';
 import type { AnyRecord } from '#model/document/records.ts';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { Answerer } from '../../../renderer/workers/answers.ts';
 import { WorkerClient, type WorkerLike } from '../../../renderer/workers/worker-client.ts';
 import type { Asked, CheckKind, Told } from '../../../renderer/workers/protocol.ts';
@@ -154,6 +154,35 @@ describe('the window’s side of it', () => {
     await expect(second).rejects.toThrow('stopped');
     void client.ask(moved, 'seat', { setup: SETUP, seat: 'c' }).catch(() => undefined);
     expect(workers[1]?.heard[0]?.changes.put).toHaveLength(moved.records.size);
+  });
+
+  it('ends a worker that nobody has asked for anything for a while, and starts another when asked again', async () => {
+    vi.useFakeTimers();
+    try {
+      const workers: StandIn[] = [];
+      const client = new WorkerClient(() => workers[workers.push(new StandIn()) - 1] as StandIn, 500);
+      const ask = (): Promise<unknown> => client.ask(hiding, 'judge', { setup: SETUP });
+      const answers = [ask(), ask()];
+      workers[0]?.tell({ ticket: 1, answer: null, failure: null });
+      vi.advanceTimersByTime(10_000);
+      expect(workers[0]?.ended).toBe(false);
+      workers[0]?.tell({ ticket: 2, answer: null, failure: null });
+      vi.advanceTimersByTime(499);
+      expect(workers[0]?.ended).toBe(false);
+      const third = ask();
+      vi.advanceTimersByTime(10_000);
+      expect(workers[0]?.ended).toBe(false);
+      workers[0]?.tell({ ticket: 3, answer: null, failure: null });
+      vi.advanceTimersByTime(500);
+      expect(workers[0]?.ended).toBe(true);
+      await Promise.all([...answers, third]);
+      const fourth = ask();
+      expect(workers[1]?.heard[0]?.changes.put).toHaveLength(hiding.records.size);
+      workers[1]?.tell({ ticket: 4, answer: null, failure: null });
+      await fourth;
+    } finally {
+      vi.useRealTimers();
+    }
   });
 
   it('passes a failure of the checks on', async () => {
