@@ -120,7 +120,9 @@ it('6, 8, 9, 10: no switch weakens the browser', () => {
   expect(built.get('node/electron.js')?.match(/appendSwitch\([^)]*\)/g)).toEqual([
     'appendSwitch("js-flags", ENGINE_FLAGS)',
   ]);
-  expect(ENGINE_FLAGS).toMatch(/^(--(max-semi-space-size|semi-space-growth-factor)=\d+ ?)+$/);
+  expect(ENGINE_FLAGS).toMatch(
+    /^(--(max-semi-space-size|semi-space-growth-factor|heap-growing-percent)=\d+ ?)+$/,
+  );
 });
 
 it('7: the page holds no script, style or handler of its own', () => {
