@@ -60,7 +60,7 @@ export class Answerer {
     const { seats, targets, occluders } = scene;
     const known = this.#seatsAreKnown;
     this.#seatsAreKnown = true;
-    return { figures, visible: visible.slice(), targets, occluders, seats: known ? null : seats };
+    return { figures, visible, targets, occluders, seats: known ? null : seats };
   }
 
   #sightOf(setup: Id<'setup'>): SightReport {

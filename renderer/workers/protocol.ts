@@ -94,8 +94,7 @@ export type QuestionKind = CheckKind | DrawingKind;
 /** A sight report without what has not changed since the last one. */
 export interface SightAnswer {
   readonly figures: readonly HouseFigure[];
-  /** The receiver's own. */
-  readonly visible: Float64Array<ArrayBuffer>;
+  readonly visible: Float64Array;
   readonly targets: readonly Target[];
   readonly occluders: readonly Occluder[];
   /** Null: the same places as in the answer before. */
