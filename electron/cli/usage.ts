@@ -31,7 +31,8 @@ export const HELP = `Standlines without a window.
   standlines turns FILE [--setup SETUP] [--json] [--score SCORE] [--plays PART=PLAYER] [--pages PART=1,38,77]
                    [--cards FILE.pdf] [--paper A4|A3|Letter|Tabloid]
       Plans the page turns of a setup: which paper on which stand, which turn when and by whom, with a
-      proof that it cannot be done with less, and the other plans worth a look.
+      proof that it cannot be done with less, and the other plans worth a look; each with what the house
+      sees then. Keeps the pins of the plan that is kept in FILE, and says which rules that plan breaks.
       --json   the same as data, with the instance that was planned
       --score  a MusicXML score to use instead of the music in FILE
       --plays  who plays a part, by the player's name or id; may be given for each part

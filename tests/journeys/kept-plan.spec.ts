@@ -30,7 +30,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
 
     await press('Keep this plan');
     await expect(turns).toContainText('Every rule is kept.');
-    await expect(turns).toContainText('Like the best plan known.');
+    await expect(turns).toContainText('The same figures as the best plan known.');
     expect(await axeComplaints(page), 'kept').toEqual([]);
 
     // A page is changed by keyboard: a sentence says what is not in view any more, and leads to who needs it.

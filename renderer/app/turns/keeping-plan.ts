@@ -9,8 +9,8 @@ import { scoreOf } from '#model/document/parts.ts';
 import { keptOf } from '#model/pages/kept/plan-of.ts';
 import type { JudgedPlan } from '#model/pages/kept/judged.ts';
 import { nextTurn } from '#model/pages/kept/next-turn.ts';
-import { placeAt, timeAt } from '#model/pages/kept/places.ts';
-import type { Plan, Turn } from '#model/pages/planner/plan.ts';
+import { placeAt } from '#model/pages/kept/places.ts';
+import type { Plan } from '#model/pages/planner/plan.ts';
 import { performanceOf } from '#model/score/music/performance.ts';
 import type { Editor } from '../../state/editor.svelte.ts';
 import { focusOn } from '../looking.ts';
@@ -68,27 +68,4 @@ export function togglePin(editor: Editor, pin: KeptPin, holding: readonly number
   const outcome =
     holding.length > 0 ? removePins(settled, { setup, pins: holding }) : addPin(settled, { setup, pin });
   editor.carryOut(outcome);
-}
-
-/** Indices of the pins that ask for this turn. */
-export function pinsOnTurn({ record, performance }: JudgedPlan, turn: Turn): number[] {
-  return record.pins.flatMap((pin, index) => {
-    if (pin.kind !== 'turn' || pin.station !== turn.station || pin.player !== turn.player) return [];
-    const [from, to] = [timeAt(performance, pin.from), timeAt(performance, pin.to)];
-    return from <= turn.at + 1e-6 && to >= turn.at + turn.seconds - 1e-6 ? [index] : [];
-  });
-}
-
-/** The whole rest that the turn lies in, or its own time where it lies in none. */
-export function turnPin({ performance }: JudgedPlan, turn: Turn): KeptPin {
-  const { station, player, window, at, seconds } = turn;
-  const isWithin = window.from <= at + 1e-6 && window.to >= at + seconds - 1e-6;
-  const [from, to] = isWithin ? [window.from, window.to] : [at, at + seconds];
-  return {
-    kind: 'turn',
-    station: asId(station),
-    player: asId(player),
-    from: placeAt(performance, from),
-    to: placeAt(performance, to),
-  };
 }

@@ -82,7 +82,7 @@ export const turnsWords = {
     keptPlan: (candidate: string) => `Kept: ${candidate}`,
     notJudged: 'A page plan is kept, but it cannot be judged now:',
     cost: 'What the kept plan takes',
-    asBest: 'Like the best plan known.',
+    asBest: 'The same figures as the best plan known.',
     comparison: {
       more: (count: number) => `${count} more than the best plan known`,
       fewer: (count: number) => `${count} fewer than the best plan known`,

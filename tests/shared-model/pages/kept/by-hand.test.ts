@@ -14,6 +14,7 @@ import { judgedPlan } from '#model/pages/kept/judged.ts';
 import { nextTurn } from '#model/pages/kept/next-turn.ts';
 import { keptOf } from '#model/pages/kept/plan-of.ts';
 import { placeAt } from '#model/pages/kept/places.ts';
+import { pinsOnTurn, turnPin } from '#model/pages/kept/turn-pins.ts';
 import { typedPlace } from '#model/pages/kept/typed-place.ts';
 import { planNow } from '#model/pages/planner/planner.ts';
 import { performanceOf } from '#model/score/music/performance.ts';
@@ -189,6 +190,27 @@ describe('a plan by hand', () => {
       code: 'pin-lost',
       pin: { kind: 'turn', station: desk.id, player: harp.id, from: 0, to: 12 },
     });
+  });
+
+  it('holds a turn by a pin in the rest that it lies in, and one out of any rest at its own time', () => {
+    const turn = {
+      station: desk.id,
+      player: harp.id,
+      hand: 'right',
+      place: 4.1,
+      direction: 'forward',
+    } as const;
+    const turned = (place: number) =>
+      after(BOOK, (now) => addTurn(now, { setup: SETUP, turn: { ...turn, place } }));
+    const [inRest, busy] = [judged(turned(4.1)), judged(turned(1))];
+    const pin = turnPin(inRest, inRest.plan.turns[0]!);
+    // The rest is bars 5 and 6, and the page goes on with bar 7: it has to be there a bar before.
+    expect(pin).toMatchObject({ kind: 'turn', station: desk.id, player: harp.id, from: 4, to: 5 });
+    expect(turnPin(busy, busy.plan.turns[0]!)).toMatchObject({ from: 1 });
+    const pinned = judged(after(turned(4.1), (now) => addPin(now, { setup: SETUP, pin })));
+    expect(pinsOnTurn(pinned, pinned.plan.turns[0]!)).toEqual([0]);
+    expect(pinned.judgement.violations).toEqual([]);
+    expect(pinsOnTurn(inRest, inRest.plan.turns[0]!)).toEqual([]);
   });
 
   it('that was planned and kept is judged as it was', () => {

@@ -1,0 +1,35 @@
+/** Pins on turns of a kept plan. */
+
+import { asId } from '../../document/ids.ts';
+import type { KeptTurnPin } from '../../document/kept-plan.ts';
+import type { Interval } from '../../score/time-line.ts';
+import { MOMENT } from '../planner/instance.ts';
+import type { Turn } from '../planner/plan.ts';
+import type { JudgedPlan } from './judged.ts';
+import { placeAt, timeAt } from './places.ts';
+
+/** Indices of the pins that ask for this turn. */
+export function pinsOnTurn({ record, performance }: JudgedPlan, turn: Turn): number[] {
+  return record.pins.flatMap((pin, index) => {
+    if (pin.kind !== 'turn' || pin.station !== turn.station || pin.player !== turn.player) return [];
+    const window = { from: timeAt(performance, pin.from), to: timeAt(performance, pin.to) };
+    return holds(window, turn) ? [index] : [];
+  });
+}
+
+/** Holds the turn within all the time that it has there; one that has no time there, at its own time. */
+export function turnPin({ performance }: JudgedPlan, turn: Turn): KeptTurnPin {
+  const { station, player, window, at, seconds } = turn;
+  const { from, to } = holds(window, turn) ? window : { from: at, to: at + seconds };
+  return {
+    kind: 'turn',
+    station: asId(station),
+    player: asId(player),
+    from: placeAt(performance, from),
+    to: placeAt(performance, to),
+  };
+}
+
+function holds({ from, to }: Interval, { at, seconds }: Turn): boolean {
+  return from <= at + MOMENT && to >= at + seconds - MOMENT;
+}
