@@ -5,19 +5,30 @@ import { pageOfEachBar } from '../music/readings.ts';
 
 const HEAD = ['page', 'first bar', 'last bar', 'tempo', 'beats', 'free hands'];
 
-/** The table of one part of music for which `isTyped` holds. */
+/** The table of one part of music for which `isTyped` holds. One of its tables gives the tempo. */
 export function tableOf(music: Music, part: Part): string {
   const pages = pageOfEachBar(part.pages, music.bars.length);
-  const begins = new Set([...part.pages, ...music.tempos].map(({ bar }) => bar));
+  const tempos = part === leaderOf(music) ? music.tempos : [];
+  const begins = new Set([...part.pages, ...tempos].map(({ bar }) => bar));
   const free = new Set(part.silences.map(([bar]) => bar));
   const rows: string[][] = [];
   let from = 0;
   for (let to = 0; to < music.bars.length; to += 1) {
     if (!begins.has(to + 1) && follows(music, to)) continue;
-    rows.push([String(pages[from]), ...cellsOf(music, from, to), freeCell(music, { from, to, free })]);
+    rows.push([
+      String(pages[from]),
+      ...cellsOf({ ...music, tempos }, from, to),
+      freeCell(music, { from, to, free }),
+    ]);
     from = to + 1;
   }
   return [HEAD, ...rows].map((row) => row.join('\t')).join('\n');
+}
+
+/** The first part whose rows change where the tempo does, else the first of all. */
+function leaderOf({ parts, tempos }: Music): Part | undefined {
+  const isWhole = ({ pages }: Part) => tempos.every((tempo) => pages.some(({ bar }) => bar === tempo.bar));
+  return parts.find(isWhole) ?? parts[0];
 }
 
 /** The next bar has the number and the length to go on in the same row. */

@@ -124,6 +124,17 @@ it('a table comes back from its music as one that gives the same music', () => {
   );
 });
 
+it('tables of several players come back with the tempo in one of them', () => {
+  const timed = { ...HORN, text: 'page,first,last,seconds,beats\n1,1,4,8,3\n2,1,4,9,3\n3,5,8,8,3' };
+  const music = musicOf(HARP, timed);
+  const [harp, horn] = music.parts.map((part) => tableOf(music, part));
+  expect(harp?.split('\n')).toHaveLength(3);
+  expect(harp).toContain('2\t1\t8\t\t3\t2');
+  const again = musicOf({ ...HARP, text: harp ?? '' }, { ...HORN, text: horn ?? '' });
+  expect({ ...again, tempos: [] }).toEqual({ ...music, tempos: [] });
+  expect(performanceOf(again).seconds).toBeCloseTo(25, 3);
+});
+
 it('no text makes it throw', () => {
   fc.assert(
     fc.property(fc.array(fc.string({ maxLength: 60 }), { maxLength: 3 }), (texts) => {
