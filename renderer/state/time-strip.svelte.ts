@@ -80,7 +80,7 @@ export class TimeStrip {
     this.#window = this.#window && shifted(this.#window, this.length, seconds);
   }
 
-  /** What belonged to another plan is forgotten. */
+  /** Of another piece nothing is kept but the moment, as far as it goes. */
   begin(): void {
     this.playing = false;
     this.chosen = null;
