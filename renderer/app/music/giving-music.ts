@@ -1,8 +1,11 @@
 /** From a score file to the music of a setup: the file is chosen, read by the shell, and given by a command. */
 
 import type { Handle, ScoreFile } from '#contract/contract.ts';
+import { keptParts } from '#model/commands/keep-parts.ts';
 import { setScore } from '#model/commands/score.ts';
+import { inSetup } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
+import { scoreOf } from '#model/document/parts.ts';
 import type { Editor } from '../../state/editor.svelte.ts';
 import { text } from '../text.ts';
 import { chosenHandle } from './chosen-file.ts';
@@ -13,7 +16,8 @@ export type Giving = Pick<Editor, 'host' | 'hello' | 'questions'> & {
 };
 
 export type Given =
-  | { readonly outcome: 'given'; readonly name: string }
+  /** `dropped`: what of the music before could not be kept, a phrase each. */
+  | { readonly outcome: 'given'; readonly name: string; readonly dropped: readonly string[] }
   /** The user changed his mind. */
   | { readonly outcome: 'left' }
   /** What is wrong, for the user; the concert is as it was. */
@@ -33,8 +37,10 @@ export async function giveMusic(
   const read = await readChosen(editor, place.handle).finally(() => busy(false));
   if (!('music' in read)) return read;
   const { name, music } = read;
-  const refusal = editor.session.carryOut(setScore(editor.session.settled, { setup, music, source: name }));
-  return refusal ? refused(refusal.reason) : { outcome: 'given', name };
+  const { settled } = editor.session;
+  const { dropped } = keptParts(music, scoreOf(settled, setup), inSetup(settled, setup, 'player'));
+  const refusal = editor.session.carryOut(setScore(settled, { setup, music, source: name }));
+  return refusal ? refused(refusal.reason) : { outcome: 'given', name, dropped };
 }
 
 type Chosen = { readonly outcome: 'chosen'; readonly handle: Handle } | Given;

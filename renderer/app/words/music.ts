@@ -15,6 +15,7 @@ export const musicWords = {
     done: 'Done',
     reading: 'Reading the score…',
     given: (name: string) => `The music is read from ${name}.`,
+    dropped: (what: readonly string[]) => `Not kept of the music before: ${what.join('; ')}.`,
     removed: 'This setup has no music now.',
 
     untitled: 'Without a title',

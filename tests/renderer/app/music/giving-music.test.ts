@@ -62,7 +62,7 @@ describe('giving a setup its music', () => {
       },
       said: [],
     });
-    expect(await give()).toEqual({ outcome: 'given', name: 'a score' });
+    expect(await give()).toEqual({ outcome: 'given', name: 'a score', dropped: [] });
     expect(source()).toBe('a score');
     expect([busy, asked]).toEqual([[true, false], []]);
   });
@@ -79,7 +79,7 @@ describe('giving a setup its music', () => {
       },
       said: [{ handle: 'h', replace: false }, 'loam.xml'],
     });
-    expect(await give()).toEqual({ outcome: 'given', name: 'two.mxl' });
+    expect(await give()).toEqual({ outcome: 'given', name: 'two.mxl', dropped: [] });
     expect(asked).toEqual(['place', 'scoreChoice']);
     expect(read).toEqual([
       ['h', null],
