@@ -25,13 +25,15 @@ const DETOUR = 360;
 export function routeRemedies(task: Task): Remedy[] {
   const { finding } = task;
   const [player = ''] = finding.subjects;
+  const inTheWay = standingInWay(task);
+  if (!inTheWay) return [];
   const attempt = attemptsAt(task, {
     cleared: (changed) => measuredClear(task, changed),
     harms: createWaysHarmCheck(task),
   });
   // Who sits on a high level was meant to.
   const himself = finding.code === 'room.step' ? [] : [player];
-  return clearedWay(task, [...finding.subjects.slice(1), ...standingInWay(task), ...himself], attempt);
+  return clearedWay(task, [...finding.subjects.slice(1), ...inTheWay, ...himself], attempt);
 }
 
 /** The shortest move of one of these things that clears a way; each of what is lighter before what is heavier. */
@@ -72,8 +74,11 @@ function measuredClear({ document, setup, finding }: Task, changed: Document): n
   return finding.code === 'room.step' ? 0 : way.width;
 }
 
-/** What stands on the way that he would have if nothing that may be moved stood anywhere, nearest to him first. */
-function standingInWay({ document, setup, finding }: Task): string[] {
+/**
+ * What stands on the way that he would have if nothing that may be moved stood anywhere, nearest to him first. Null: even
+ * then he would have none, and each trial would only take its time.
+ */
+function standingInWay({ document, setup, finding }: Task): string[] | null {
   const [player = ''] = finding.subjects;
   const movable = placedInSetup(document, setup).filter(
     (record) => record.id !== player && weightOf(document, record) !== null,
@@ -81,7 +86,7 @@ function standingInWay({ document, setup, finding }: Task): string[] {
   const gone = new Set<string>(movable.map(({ id }) => id));
   const bare = { records: new Map([...document.records].filter(([id]) => !gone.has(id))) };
   const way = wayOnFoot(bare, setup, player);
-  if (!way || routeFindings(bare, setup, [way]).some(({ code }) => code === finding.code)) return [];
+  if (!way || routeFindings(bare, setup, [way]).some(({ code }) => code === finding.code)) return null;
   const half = concertOf(document).limits.routeWidth / 2;
   const spot = document.records.get(player);
   const from = spot && isPlaced(spot) ? spot : { x: 0, y: 0 };
