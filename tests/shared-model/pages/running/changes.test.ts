@@ -1,0 +1,92 @@
+/** The clarinettist of the demo changes to the bass clarinet, which waits on a stand: how far, how long, and in which rest. */
+
+import { describe, expect, it } from 'vitest';
+import { reachResults } from '#model/checks/reach/reach.ts';
+import { documentOf, type Document } from '#model/document/document.ts';
+import { asId } from '#model/document/ids.ts';
+import { scoreOf } from '#model/document/parts.ts';
+import type { AnyRecord } from '#model/document/records.ts';
+import { instrumentSwaps, type InstrumentSwap } from '#model/pages/running/changes.ts';
+import { performanceOf } from '#model/score/music/performance.ts';
+import { timeLineOf } from '#model/score/music/readings.ts';
+import type { Interval } from '#model/score/time-line.ts';
+import { demoConcert } from '../../checks/remedies/demo.ts';
+
+const setup = asId<'setup'>('setup-1');
+const demo = demoConcert();
+
+function changed(change: (record: AnyRecord) => AnyRecord | null): Document {
+  return documentOf(
+    [...demo.records.values()].flatMap((record) => {
+      const after = change(record);
+      return after ? [after] : [];
+    }),
+  );
+}
+
+/** With the stand of the bass clarinet somewhere else. */
+const withStandAt = (x: number, y: number): Document =>
+  changed((record) =>
+    record.kind === 'instrumentStand' && record.setup === setup ? { ...record, x, y } : record,
+  );
+
+function swapsIn(document: Document, busy: readonly Interval[] = []): InstrumentSwap[] {
+  const music = scoreOf(document, setup)?.music;
+  const [part] = music?.parts ?? [];
+  if (!music || !part) throw new Error('no music');
+  const performance = performanceOf(music);
+  const rests = timeLineOf(music, part, performance).silences;
+  return instrumentSwaps({ document, setup, player: 'player-1', performance, rests, busy });
+}
+
+describe('a change of instrument', () => {
+  const [swap] = swapsIn(demo);
+  if (!swap) throw new Error('no change');
+
+  it('takes as long as the check of reach says at the most', () => {
+    const [, most] =
+      reachResults(demo, setup).find(({ grip }) => grip.purpose === 'pickUp')?.secondsRange ?? [];
+    expect(swap.seconds).toBe(most);
+    expect(swap).toMatchObject({
+      walk: false,
+      spots: { from: { x: -735, y: 1900 }, to: { x: -1250, y: 2350 } },
+    });
+  });
+
+  it('is a walk when the stand is far away, and takes longer', () => {
+    const [far] = swapsIn(withStandAt(-2800, 4200));
+    expect(far).toMatchObject({ walk: true, spots: { to: { x: -2800, y: 4200 } } });
+    expect(far?.seconds ?? 0).toBeGreaterThan(swap.seconds ?? Infinity);
+  });
+
+  it('waits until a leaf has been turned in the same rest', () => {
+    const { from } = swap.window;
+    const [later] = swapsIn(demo, [{ from, to: from + 2.5 }]);
+    expect(later?.at).toBeCloseTo(from + 2.5, 9);
+  });
+
+  it('lasts nobody knows how long when nobody says where the instrument waits', () => {
+    const held = changed((record) =>
+      record.kind === 'instrument' && record.support !== null ? { ...record, support: null } : record,
+    );
+    expect(swapsIn(held)[0]).toMatchObject({ seconds: null, spots: null, walk: false });
+  });
+
+  it('is not asked for again by a repeat: what is in the hands stays there', () => {
+    const twice = changed((record) =>
+      record.kind === 'score'
+        ? {
+            ...record,
+            music: {
+              ...record.music,
+              order: [
+                [0, 60],
+                [51, 83],
+              ],
+            },
+          }
+        : record,
+    );
+    expect(swapsIn(twice).map(({ bar }) => bar)).toEqual(['52', '76']);
+  });
+});
