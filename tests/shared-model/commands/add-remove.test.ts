@@ -55,7 +55,7 @@ describe('add', () => {
     checkLaws(document, outcome);
     const isOnlyOne = record.kind === 'concert' || record.kind === 'platform';
     const namesItsOwnPlayers = record.kind === 'setup' && record.needNotSee.length > 0;
-    const hasOneAlready = record.kind === 'score';
+    const hasOneAlready = record.kind === 'score' || record.kind === 'pagePlan';
     expect(outcome.ok).toBe(!isOnlyOne && !namesItsOwnPlayers && !hasOneAlready);
   });
 
