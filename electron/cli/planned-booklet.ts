@@ -5,8 +5,9 @@ import { concertOf, type Document } from '#model/document/document.ts';
 import { labelOf, numberOf } from '#model/document/labels.ts';
 import type { Setup } from '#model/document/records.ts';
 import { instanceOf } from '#model/pages/instance/instance-of.ts';
+import { judgedPlan, type JudgedPlan } from '#model/pages/kept/judged.ts';
 import type { PlanInstance } from '#model/pages/planner/instance.ts';
-import type { StationPlan } from '#model/pages/planner/plan.ts';
+import type { Plan, StationPlan } from '#model/pages/planner/plan.ts';
 import { planNow } from '#model/pages/planner/planner.ts';
 import type { BookletJob } from '../services/booklet.ts';
 import { faultOf } from '../services/faults.ts';
@@ -37,23 +38,34 @@ export async function plannedBooklet(order: BookletOrder, fs: Fs): Promise<Asked
   const asked = instanceOf(document, setup.id);
   if (!asked.ok) throw new UsageError(`${setup.name || setup.id}: ${asked.missing.join(' ')}`);
   const { instance, notes } = asked;
-  const result = planNow(instance);
-  if (result.status !== 'planned')
-    throw new UsageError('there is no plan of the page turns: standlines turns says what would make one');
-  const { plan } = result;
+  const kept = judgedPlan(document, setup.id);
+  const plan = kept?.plan ?? bestPlan(instance);
   const station = chooseStation(document, setup, plan.stations, order.stand);
   const paper = order.paper ?? usualPaper(document);
   const pdfs = pdfsOf(document, setup, order);
   return {
     path: input.path,
     pdfs: [...pdfs.values()],
-    remarks: [...input.notes, ...notes],
+    remarks: [...input.notes, ...notes, ...brokenRules(kept)],
     job: async (now) => {
       const parts = await openedParts(fs, instance, pdfs);
       const print = { document, setup: setup.id, instance, plan, parts, booklets: [], cards: null, now };
       return jobOfStation(print, station, paper.toLowerCase());
     },
   };
+}
+
+function bestPlan(instance: PlanInstance): Plan {
+  const result = planNow(instance);
+  if (result.status !== 'planned')
+    throw new UsageError('there is no plan of the page turns: standlines turns says what would make one');
+  return result.plan;
+}
+
+function brokenRules(kept: JudgedPlan | null): string[] {
+  return kept && kept.judgement.violations.length > 0
+    ? ['The kept page plan breaks rules: standlines turns says which.']
+    : [];
 }
 
 export function usualPaper(document: Document): 'A4' | 'Letter' {

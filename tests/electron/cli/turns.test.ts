@@ -157,6 +157,26 @@ it('says which rules the plan that is kept breaks', async () => {
   });
 });
 
+it('prints the booklet of the plan that is kept, not of the best one, and says when it breaks rules', async () => {
+  const onePage = aPagePlan({
+    stations: [
+      {
+        ...{ station: stand.id, kind: 'loose', leaves: 0, pagesAcross: [1], stackSide: 0 },
+        views: [[[3]]],
+      },
+    ],
+    turns: [],
+  });
+  const document = aDocument(player, stand, aScore({ players: [player.id], music }), onePage);
+  const { code, out, complaints } = await runVerb('booklet', document, '--out', 'FOLDER/kept.pdf');
+  expect(code).toBe(0);
+  expect(complaints.join()).toMatch(/kept page plan breaks rules/);
+  expect(out).toMatch(/, 1 sheet and 1 of instructions$/m);
+  const best = await runVerb('booklet', withMusic, '--out', 'FOLDER/best.pdf');
+  expect(best.complaints.join()).not.toMatch(/breaks rules/);
+  expect(best.out).toMatch(/, 4 sheets and 1 of instructions$/m);
+});
+
 it.each([
   [without, [], /has no music yet/],
   [without, ['--plays', 'Cornett=Oboe'], /has no music; give it with --score/],
@@ -217,7 +237,13 @@ it('prints cue cards of the plan beside what it tells', async () => {
   const { code, complaints } = await run(withMusic, '--cards', 'FOLDER/cards.pdf', '--paper', 'Letter');
   expect([code, complaints]).toEqual([0, []]);
   const refused = await run(withMusic, '--paper', 'Letter');
-  expect(refused).toMatchObject({ code: 2, complaints: [expect.stringMatching(/--paper goes with --cards/)] });
+  expect(refused).toMatchObject({
+    code: 2,
+    complaints: [expect.stringMatching(/--paper goes with --cards/)],
+  });
   const named = await run(withMusic, '--cards', 'FOLDER/cards.txt');
-  expect(named).toMatchObject({ code: 2, complaints: [expect.stringMatching(/--cards ".+" does not end in/)] });
+  expect(named).toMatchObject({
+    code: 2,
+    complaints: [expect.stringMatching(/--cards ".+" does not end in/)],
+  });
 });
