@@ -87,6 +87,13 @@ describe('a plan as it runs', () => {
           const bound = plan.stations.find((one) => one.station === station);
           expect(sides.map(({ view }) => view)).toEqual(bound?.views.map((states) => states[state]));
         }
+        for (const { player, page, place } of moment.players) {
+          if (!place) continue;
+          // Where a page is said to lie it lies still, before its reader.
+          const { turn, sides } = moment.stations.find(({ station }) => station === place.station) ?? {};
+          const side = sides?.[place.side];
+          expect([turn, side?.reader, side?.view[place.slot]]).toEqual([null, player, page]);
+        }
         const making = plan.turns.filter(({ at, seconds }) => at <= time && time < at + seconds);
         expect(new Set(moment.turns)).toEqual(new Set(making));
       }
