@@ -43,7 +43,12 @@ export async function imposePages(sheets: Uint8Array, placements: readonly Place
     const onThis = placements.filter(({ sheet }) => sheet === index);
     if (onThis.length > 0) underlay(page, onThis, forms);
   }
-  return document.save({ addDefaultPage: false, updateFieldAppearances: false });
+  return document.save({
+    addDefaultPage: false,
+    updateFieldAppearances: false,
+    objectsPerTick: Infinity,
+    useObjectStreams: false,
+  });
 }
 
 /** The map from a page's own units to a sheet of `sheetHeight` points, at scale 1. */
@@ -85,7 +90,8 @@ function underlay(page: PDFPage, placements: readonly Placement[], forms: Forms)
     return `q ${matrix} cm /${names[order]} Do Q`;
   });
   // Marked as an artifact: what it shows is told by the words on the sheet.
-  const content = context.flateStream(`/Artifact BMC\n${drawing.join('\n')}\nEMC\n`);
+  // A few dozen bytes: packing them would take longer than writing them.
+  const content = context.stream(`/Artifact BMC\n${drawing.join('\n')}\nEMC\n`);
   const before = page.node.normalizedEntries().Contents;
   const contents = context.obj([context.register(content)]);
   for (let index = 0; before && index < before.size(); index++) contents.push(before.get(index));

@@ -1,6 +1,6 @@
 /** The typefaces of the drawings: which one has a glyph, and how wide a text is. */
 
-import { create, type Font } from 'fontkit';
+import { create, type Font, type GlyphRun } from 'fontkit';
 import { readFileSync } from 'node:fs';
 import type { FontWeight, MeasureText } from '#model/drawing/primitives.ts';
 import { fontFiles } from './font-files.ts';
@@ -42,6 +42,31 @@ export function createMeasure(faces: Faces = loadFaces()): MeasureText {
 }
 
 function widthOf(faces: Faces, text: string, weight: FontWeight): number {
+  const [family] = faces[weight];
+  let units = 0;
+  for (const word of wordsOf(text)) {
+    if (!hasAll(family, word)) return widthInRuns(faces, text, weight);
+    units += wordUnits(family, word);
+  }
+  return units / family.font.unitsPerEm;
+}
+
+const complete = new WeakMap<Face, Map<string, boolean>>();
+
+/** Whether a face sets a word alone, so that the text need not be looked at letter by letter. */
+function hasAll(face: Face, word: string): boolean {
+  const known = complete.get(face) ?? new Map<string, boolean>();
+  complete.set(face, known);
+  const told = known.get(word) ?? Array.from(word).every((each) => has(face, each));
+  keep(known, word, told);
+  return told;
+}
+
+function has({ font }: Face, character: string): boolean {
+  return font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0);
+}
+
+function widthInRuns(faces: Faces, text: string, weight: FontWeight): number {
   return runsOf(faces, text, weight).runs.reduce((sum, run) => sum + runWidth(run), 0);
 }
 
@@ -88,7 +113,24 @@ function facesOf(weight: FontWeight): readonly [Face, Face] {
 function faceFrom(path: string): Face {
   const font = create(readFileSync(path));
   if (!('layout' in font)) throw new Error(`${path} is a collection of fonts, not a font`);
-  return { name: font.postscriptName, font };
+  return { name: font.postscriptName, font: remembering(font) };
+}
+
+/**
+ * Lays each word out once, for whoever asks: it is measured and then set, in sheet after sheet. Everybody gets a copy of the
+ * positions, as pdfkit scales them in place.
+ */
+function remembering(font: Font): Font {
+  const known = new Map<string, GlyphRun>();
+  const layOut = font.layout.bind(font);
+  font.layout = (text, ...features) => {
+    if (features.some((feature) => feature !== undefined)) return layOut(text, ...features);
+    const run = known.get(text) ?? layOut(text);
+    keep(known, text, run);
+    const positions = run.positions.map((position) => ({ ...position }));
+    return Object.assign(Object.create(Object.getPrototypeOf(run) as object) as GlyphRun, run, { positions });
+  };
+  return font;
 }
 
 /** Spaces and punctuation stay in the face of what is before them, so that a foreign name is one run. */
@@ -123,7 +165,7 @@ function wordUnits(face: Face, word: string): number {
 const MOST_KEPT = 20_000;
 
 /** Remembers a width; forgets all when a document turns out to be all different words. */
-function keep(known: Map<string, number>, text: string, width: number): void {
+function keep<T>(known: Map<string, T>, text: string, width: T): void {
   if (known.size >= MOST_KEPT) known.clear();
   known.set(text, width);
 }

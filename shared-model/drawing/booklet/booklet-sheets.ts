@@ -2,6 +2,7 @@
 
 import { stripOf, type Strip } from '../../pages/bindings/strip.ts';
 import type { Primitive } from '../primitives.ts';
+import { grouped } from '../sheet/blocks.ts';
 import { oneLine } from '../text.ts';
 import { assemblyMarks } from './assembly-marks.ts';
 import { assemblySheets } from './assembly.ts';
@@ -59,9 +60,10 @@ function pieceSheet(order: BookletOrder, { strip, layout, piece, number }: OneSh
     return { sheet: { title: title('blank side'), ...layout.sheet, children: [] }, pages: [] };
   const { box } = layout;
   const forReader = [...blanks(order, panel, piece, layout), ...readerMarks(order, panel, piece, box)];
+  // One paragraph for each of the two that they are for: a tag for every note would double the file's objects.
   const children = [
-    ...(panel.upright ? forReader : onHead(forReader, box)),
-    ...assemblyMarks(order, { strip, layout, piece, number }),
+    grouped('paragraph', panel.upright ? forReader : onHead(forReader, box)),
+    grouped('paragraph', assemblyMarks(order, { strip, layout, piece, number })),
   ];
   return {
     sheet: { title: title(`panel ${panel.name}`), ...layout.sheet, children },
