@@ -1,5 +1,6 @@
 /** A score file of any kind, recognised by its content: plain MusicXML, or a compressed one with one or several scores. */
 
+import { MOST_ELEMENTS } from '#model/score/limits.ts';
 import { outcomeOf, Refusal, type Outcome } from '#model/score/problem.ts';
 import type { Remark } from '#model/score/remark.ts';
 import { ScoreReader } from '#model/score/reading/score-reader.ts';
@@ -9,6 +10,7 @@ import { children, mark, type Element } from '#model/score/xml/element.ts';
 import { XmlReader } from '#model/score/xml/xml-reader.ts';
 import { FaultError } from './faults.ts';
 import { XmlDecoder } from './score-decoder.ts';
+import { SHORTEST_ELEMENT, TagCount } from './score-tags.ts';
 import { inflate, isZip, zipEntries, type ZipEntry } from './score-zip.ts';
 
 export interface ReadScore {
@@ -49,9 +51,22 @@ function looksLikeXml(bytes: Uint8Array): boolean {
 }
 
 function readPlain(bytes: Uint8Array, name: string): Score {
-  return scoreFrom(name, (take) => {
+  const unpack: Unpack = (take) => {
     for (let from = 0; from < bytes.length; from += PIECE) take(bytes.subarray(from, from + PIECE));
-  });
+  };
+  refuseSwarm(name, bytes.length, unpack);
+  return scoreFrom(name, unpack);
+}
+
+type Unpack = (take: (bytes: Uint8Array) => void) => void;
+
+/** To count is many times as quick as to parse. */
+function refuseSwarm(name: string, size: number, unpack: Unpack): void {
+  if (size <= MOST_ELEMENTS * SHORTEST_ELEMENT) return;
+  const count = new TagCount();
+  unpack((bytes) => count.add(bytes));
+  if (count.tags <= MOST_ELEMENTS) return;
+  valueOf(name, { ok: false, problem: { code: 'xml.elements', most: MOST_ELEMENTS } });
 }
 
 function readCompressed(bytes: Uint8Array, name: string, wanted: string | null): ReadScore {
@@ -61,7 +76,9 @@ function readCompressed(bytes: Uint8Array, name: string, wanted: string | null):
   const entry = entries.get(root);
   if (!entry)
     throw new FaultError('score.noRoot', `"${name}" names "${root}" as its score, but does not hold it.`);
-  const score = scoreFrom(name, (take) => inflate(bytes, entry, name, take));
+  const unpack: Unpack = (take) => inflate(bytes, entry, name, take);
+  refuseSwarm(name, entry.size, unpack);
+  const score = scoreFrom(name, unpack);
   return {
     score: withOthers(
       score,
@@ -73,7 +90,7 @@ function readCompressed(bytes: Uint8Array, name: string, wanted: string | null):
 }
 
 /** Reads while it is unpacked; throws before anything counts when the content proves wrong at its end. */
-function scoreFrom(name: string, unpack: (take: (bytes: Uint8Array) => void) => void): Score {
+function scoreFrom(name: string, unpack: Unpack): Score {
   return valueOf(
     name,
     outcomeOf(() => {
@@ -84,11 +101,7 @@ function scoreFrom(name: string, unpack: (take: (bytes: Uint8Array) => void) => 
   );
 }
 
-function pieceByPiece(
-  name: string,
-  unpack: (take: (bytes: Uint8Array) => void) => void,
-  write: (text: string) => void,
-): void {
+function pieceByPiece(name: string, unpack: Unpack, write: (text: string) => void): void {
   const decoder = new XmlDecoder(name);
   let first = true;
   unpack((bytes) => {

@@ -18,6 +18,8 @@ export const MOST_BARS = 50_000;
 export const MOST_PLAYED_BARS = 100_000;
 /** D.C., D.S., Fine and their signs, each counted once however many parts print it. */
 export const MOST_JUMPS = 2000;
+/** Stretches in which players sound, of all parts: what a file keeps of an hour of a large orchestra is half of it. */
+export const MOST_SPANS = 300_000;
 /** Tempo marks of all parts. */
 export const MOST_TEMPOS = 200_000;
 export const MOST_REPEATS = 1000;

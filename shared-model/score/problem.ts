@@ -13,7 +13,7 @@ export type Problem =
   | { readonly code: 'score.noParts' | 'score.noBars' }
   | {
       readonly code: 'score.tooLarge';
-      readonly what: 'parts' | 'bars' | 'jumps' | 'tempo marks';
+      readonly what: 'parts' | 'bars' | 'jumps' | 'tempo marks' | 'notes between rests';
       readonly most: number;
     }
   | { readonly code: 'number.range' }

@@ -12,6 +12,7 @@ import { musicFromScore } from '#model/score/music/from-score.ts';
 import { inScoreOrder, performanceOf } from '#model/score/music/performance.ts';
 import { rangeText } from '#model/score/music/ranges.ts';
 import { readingsOf } from '#model/score/music/readings.ts';
+import { withPages, withRepeatsAfterJump } from '#model/score/music/typed-over.ts';
 import { restsOf, type Rest } from '#model/score/music/rests.ts';
 import { readScoreBytes } from '../../electron/services/score-container.ts';
 
@@ -126,6 +127,10 @@ describe.skipIf(!isThere)('scores of shared/data against facts.json', () => {
           facts.unfolded_seconds_repeats_after_jump ?? facts.unfolded_seconds,
           3,
         );
+        // The choice kept in the music gives what reading the file again gives, and comes back.
+        const switched = withRepeatsAfterJump(music, true);
+        expect(switched.order).toEqual(other.order);
+        expect(withRepeatsAfterJump(switched, false)).toEqual(music);
       });
 
       facts.part_facts.forEach((partFacts, index) => {
@@ -180,3 +185,41 @@ function checkPages(music: Music, part: Part, facts: PartFacts): void {
     expect(Math.abs(to - factTo)).toBeLessThanOrEqual(0.0051);
   });
 }
+
+interface PrintedPart {
+  readonly usable: boolean;
+  readonly first_measure_index: readonly number[];
+  readonly page_readings: readonly (readonly [page: number, from: number, to: number])[];
+}
+
+const printed: Readonly<Record<string, Readonly<Record<string, PrintedPart>>>> = isThere
+  ? (
+      JSON.parse(readFileSync(`${FOLDER}part_pages.json`, 'utf8')) as {
+        files: Record<string, Record<string, PrintedPart>>;
+      }
+    ).files
+  : {};
+
+describe.skipIf(!isThere)('pages of printed parts, typed over a score, against part_pages.json', () => {
+  const cases = Object.entries(printed).flatMap(([file, parts]) =>
+    Object.entries(parts).flatMap(([name, part]) => (part.usable ? [{ file, name, part }] : [])),
+  );
+
+  it('is given a good many parts', () => expect(cases.length).toBeGreaterThanOrEqual(19));
+
+  it.each(cases)('$file, $name', ({ file, name, part }) => {
+    const score = musicOf(file);
+    const index = score.parts.findIndex((one) => one.name === name);
+    // #1 is the first bar of the file: numbers begin again in every movement.
+    const typed = part.first_measure_index.map((bar) => `#${bar + 1}`).join(', ');
+    const paged = withPages(score, index, typed);
+    if (!paged.ok) throw new Error(paged.problem.code);
+    const readings = readingsOf(paged.value, paged.value.parts[index]!, performanceOf(paged.value));
+    expect(readings.map(({ page }) => page)).toEqual(part.page_readings.map(([page]) => page));
+    for (const [at, [, from, to]] of part.page_readings.entries()) {
+      // They are given to hundredths of a second.
+      expect(readings[at]?.from).toBeCloseTo(from, 1.9);
+      expect(readings[at]?.to).toBeCloseTo(to, 1.9);
+    }
+  });
+});

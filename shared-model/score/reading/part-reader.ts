@@ -1,7 +1,7 @@
 /** One part as its bars go by: where the cursor is, how far the bar reaches, when the player sounds. */
 
 import { compare, fraction, later, minus, over, plus, ZERO, type Fraction } from '../fraction.ts';
-import { LONGEST_BAR, MOST_BARS } from '../limits.ts';
+import { LONGEST_BAR, MOST_BARS, MOST_SPANS } from '../limits.ts';
 import { Refusal } from '../problem.ts';
 import type { InstrumentChange, Transposition } from '../../document/music.ts';
 import type { Span } from '../score.ts';
@@ -101,8 +101,26 @@ export class PartReader {
       return;
     }
     this.notes += 1;
-    if (grace || quarters.n > 0) this.sounding.push({ from: this.onset, to: plus(this.onset, quarters) });
+    if (grace || quarters.n > 0) this.sounds({ from: this.onset, to: plus(this.onset, quarters) });
   }
+
+  /** What goes on without a rest is one at once, so that a bar of any number of notes stays small. */
+  private sounds(span: Span): void {
+    const last = this.sounding.at(-1);
+    if (last && isWhole(last) && isWhole(span) && compare(last.to, span.from) === 0)
+      this.sounding[this.sounding.length - 1] = { from: last.from, to: span.to };
+    else this.sounding.push(span);
+    if (this.sounding.length > MOST_SPANS) throw tooManySpans();
+  }
+}
+
+/** Not that of a grace note. */
+function isWhole({ from, to }: Span): boolean {
+  return compare(from, to) < 0;
+}
+
+export function tooManySpans(): Refusal {
+  return new Refusal({ code: 'score.tooLarge', what: 'notes between rests', most: MOST_SPANS });
 }
 
 /** In order and disjoint: what touches is one. */

@@ -1,6 +1,6 @@
 /** MusicXML in, a score out: one pass over the text, which may come in pieces. */
 
-import { MOST_PARTS } from '../limits.ts';
+import { MOST_PARTS, MOST_SPANS } from '../limits.ts';
 import { outcomeOf, Refusal, type InBar, type Outcome } from '../problem.ts';
 import type { Score } from '../score.ts';
 import { children, textOf, type Attributes, type Element } from '../xml/element.ts';
@@ -10,7 +10,7 @@ import type { Context } from './context.ts';
 import { noMarks } from './marks.ts';
 import { measureContent } from './measure-element.ts';
 import { partListElement, tidyName, type ListedPart } from './part-list.ts';
-import { PartReader } from './part-reader.ts';
+import { PartReader, tooManySpans } from './part-reader.ts';
 
 const PIECE = 256 * 1024;
 
@@ -33,6 +33,8 @@ export class ScoreReader {
   private readonly partsById = new Map<string, PartReader>();
   private readonly marks = noMarks();
   private part = new PartReader(0, '');
+  /** Stretches in which players sound, of all parts. */
+  private spans = 0;
   private readonly context: Context;
 
   constructor() {
@@ -87,7 +89,7 @@ export class ScoreReader {
       children: children({
         measure: {
           open: ({ number }) => this.part.beginBar(tidyName(number ?? '')),
-          close: () => this.part.endBar(),
+          close: () => this.endBar(),
           children: measureContent(this.context),
         },
       }),
@@ -108,13 +110,19 @@ export class ScoreReader {
             this.part.beginBar(number);
           },
           close: () => {
-            this.part.endBar();
+            this.endBar();
             index += 1;
           },
           children: measureContent(this.context),
         },
       }),
     };
+  }
+
+  private endBar(): void {
+    this.part.endBar();
+    this.spans += this.part.bars.at(-1)?.sounding.length ?? 0;
+    if (this.spans > MOST_SPANS) throw tooManySpans();
   }
 
   private beginPart({ id }: Attributes): void {

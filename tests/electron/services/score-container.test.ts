@@ -4,9 +4,12 @@
  */
 
 import { crc32 } from 'node:zlib';
+import fc from 'fast-check';
 import { strToU8, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
+import { TagCount } from '../../../electron/services/score-tags.ts';
 import { readScoreBytes } from '../../../electron/services/score-container.ts';
+import '../../helpers/seed.ts';
 
 const SCORE = `<?xml version="1.0" encoding="UTF-8"?>
 <!DOCTYPE score-partwise PUBLIC "-//Recordare//DTD MusicXML 4.0 Partwise//EN" "http://www.musicxml.org/dtds/partwise.dtd">
@@ -228,5 +231,39 @@ describe('refused in one line:', () => {
     );
     plain.write('Sechs', plain.indexOf('F\u00fcnf'));
     expect(refused(plain)).toContain('check sum');
+  });
+});
+
+describe('five million elements and more', () => {
+  const swarm = `<score-partwise>${'<n/>'.repeat(5_000_001)}</score-partwise>`;
+
+  it.each([
+    ['plain', () => strToU8(swarm)],
+    ['in two bytes a character', () => new Uint8Array(Buffer.from(`\ufeff${swarm}`, 'utf16le'))],
+  ])('%s: refused before they are parsed', (_, bytes) => {
+    const given = bytes();
+    const before = process.cpuUsage();
+    expect(() => readScoreBytes(given, 'swarm.xml')).toThrow('more than 5,000,000 elements');
+    const { user, system } = process.cpuUsage(before);
+    // Parsing takes the better part of two seconds here; counting a fifth of one.
+    expect((user + system) / 1e6).toBeLessThan(1);
+  });
+
+  it('are counted as a parser would, wherever the pieces are cut', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.constantFrom('<a>', '</a>', '<Bb c="1"/>', ' 1 < 2 ', '\n', '<?x?>', '<!-- -->'), {
+          maxLength: 30,
+        }),
+        fc.integer({ min: 1, max: 7 }),
+        fc.constantFrom('utf8' as const, 'utf16le' as const),
+        (pieces, cut, encoding) => {
+          const bytes = Buffer.from(pieces.join(''), encoding);
+          const count = new TagCount();
+          for (let from = 0; from < bytes.length; from += cut) count.add(bytes.subarray(from, from + cut));
+          expect(count.tags).toBe(pieces.filter((piece) => /^<\w/.test(piece)).length);
+        },
+      ),
+    );
   });
 });

@@ -156,6 +156,18 @@ describe('within a moment', () => {
     ['a jump in every bar', many(50_000, () => sound('dacapo="yes"')), 'more than 2,000 jumps'],
     ['a jump in words in every bar', many(50_000, () => words('D.C.')), 'more than 2,000 jumps'],
     ['tempo marks without end', inBar(sound('tempo="60"').repeat(200_001)), 'more than 200,000 tempo marks'],
+    [
+      'notes between rests without end',
+      inBar('<note><duration>1</duration></note><forward><duration>1</duration></forward>'.repeat(300_001)),
+      'more than 300,000 notes between rests',
+    ],
+    [
+      'notes between rests in every bar',
+      many(49_000, () =>
+        '<note><duration>1</duration></note><forward><duration>1</duration></forward>'.repeat(7),
+      ),
+      'more than 300,000 notes between rests',
+    ],
     ['an ending in every bar', many(50_000, () => `${ending('1')}${END}`), null],
     [
       'a movement in every second bar',
