@@ -6,9 +6,23 @@ export interface Counted {
   readonly jumps: number;
 }
 
-/** Reading goes on at the same place or at the next to the right; anywhere else the eye has to jump. */
-export function isJump(from: number, to: number): boolean {
-  return to !== from && to !== from + 1;
+/** Where reading goes on. */
+export interface Glance {
+  /** Place in the reader's row, from 0 at his left. */
+  readonly place: number;
+  /** Pages side by side on the desk there. */
+  readonly across: number;
+  /** It is the page that he read last. */
+  readonly isSamePage: boolean;
+}
+
+/**
+ * Reading goes on at the next place to the right, with the same page, or from the left end of the row as at a new line; a
+ * desk of one page shows every page at the same place. Anywhere else the eye has to jump. (Common practice, no source.)
+ */
+export function isJump(from: number, { place, across, isSamePage }: Glance): boolean {
+  if (place === from + 1 || place === 0) return false;
+  return place !== from || !(isSamePage || across === 1);
 }
 
 export const TURN = 1e9;

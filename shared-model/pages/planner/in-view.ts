@@ -1,7 +1,7 @@
 /** What can be read where and when, from the plan alone. */
 
 import type { Interval } from '../../score/time-line.ts';
-import { isJump } from './costs.ts';
+import { isJump, type Glance } from './costs.ts';
 import { MOMENT, type PlanInstance } from './instance.ts';
 import { stationsIn, type Setting, type StationOption } from './options.ts';
 import type { Plan, PlanCost, StationPlan, Turn } from './plan.ts';
@@ -14,6 +14,8 @@ export interface Sight extends Interval {
   readonly station: string;
   /** Place in the reader's row, from 0 at his left. */
   readonly place: number;
+  /** Pages side by side in the view. */
+  readonly across: number;
 }
 
 export function sightsOf(instance: PlanInstance, plan: Plan): Sight[] {
@@ -22,12 +24,14 @@ export function sightsOf(instance: PlanInstance, plan: Plan): Sight[] {
     const sides = instance.stations.find(({ id }) => id === station.station)?.sides ?? [];
     return stillTimes(station, plan.turns).flatMap(({ state, from, to }) =>
       sides.flatMap(({ reader }, side) =>
-        (reader === null ? [] : (station.views[side]?.[state] ?? [])).flatMap((page, slot) => {
-          const place = (offsets.get(`${station.station} ${side}`) ?? 0) + slot;
-          return page === null || reader === null
-            ? []
-            : [{ page, reader, station: station.station, place, from, to }];
-        }),
+        (reader === null ? [] : (station.views[side]?.[state] ?? [])).flatMap(
+          (page, slot, { length: across }) => {
+            const place = (offsets.get(`${station.station} ${side}`) ?? 0) + slot;
+            return page === null || reader === null
+              ? []
+              : [{ page, reader, station: station.station, place, across, from, to }];
+          },
+        ),
       ),
     );
   });
@@ -128,19 +132,26 @@ function panelsOf({ kind, views }: StationPlan): number {
 /** Fewest jumps of one reader: for each place he may read a need at, the fewest on the way there. */
 function jumpsOf(choices: readonly (readonly Sight[])[]): number {
   let fewest = new Map<number, number>();
+  let before: number | null = null;
   for (const sights of choices) {
-    if (sights.length === 0) continue;
+    const page = sights[0]?.page;
+    if (page === undefined) continue;
+    const isSamePage = page === before;
+    before = page;
     const next = new Map<number, number>();
-    for (const { place } of sights) next.set(place, fewestTo(place, fewest));
+    for (const { place, across } of sights) {
+      const fewestThere = fewestTo({ place, across, isSamePage }, fewest);
+      next.set(place, Math.min(fewestThere, next.get(place) ?? Infinity));
+    }
     fewest = next;
   }
   if (fewest.size === 0) return 0;
   return [...fewest.values()].reduce((least, jumps) => Math.min(least, jumps), Infinity);
 }
 
-function fewestTo(place: number, before: ReadonlyMap<number, number>): number {
+function fewestTo(glance: Glance, before: ReadonlyMap<number, number>): number {
   if (before.size === 0) return 0;
   let fewest = Infinity;
-  for (const [from, jumps] of before) fewest = Math.min(fewest, jumps + (isJump(from, place) ? 1 : 0));
+  for (const [from, jumps] of before) fewest = Math.min(fewest, jumps + (isJump(from, glance) ? 1 : 0));
   return fewest;
 }

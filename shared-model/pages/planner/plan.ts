@@ -79,7 +79,7 @@ export interface PlanCost {
   readonly width: number;
   /** Of a ridge booklet a panel is a view with at least one page; of all others every page is a panel. */
   readonly panels: number;
-  /** How often a reader goes on at a place that is neither the one he read last nor the next to its right. */
+  /** How often a reader does not go on to the right, nor from the left end of his row; see `isJump`. */
   readonly jumps: number;
 }
 

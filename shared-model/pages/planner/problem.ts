@@ -29,6 +29,8 @@ export interface ReadingPlace {
   readonly side: SideIndex;
   /** Pages to the left of it in the reader's row. */
   readonly offset: number;
+  /** Pages side by side there. */
+  readonly across: number;
 }
 
 export interface Problem {
@@ -43,6 +45,8 @@ export interface Problem {
   readonly endIndex: readonly number[];
   /** By need: nobody needs that page after it. */
   readonly isLast: readonly boolean[];
+  /** By need: it is of the page that its player needed last before it. */
+  readonly isSamePage: readonly boolean[];
   /** Index of the need, then player: how many different pages he needs from there on. */
   readonly ahead: readonly (readonly number[])[];
   readonly turnPins: readonly TurnPin[];
@@ -69,6 +73,7 @@ export function problemOf(compiled: Compiled, group: ReadonlySet<number>, settin
     times,
     endIndex: needs.map(({ to }) => indexOfTime.get(to) ?? 0),
     isLast: lastNeeds(needs),
+    isSamePage: samePages(needs),
     ahead: pagesAhead(needs, instance.players.length),
     turnPins: (instance.pins ?? []).filter(
       (pin) =>
@@ -147,8 +152,17 @@ function placesOf(
     .map(({ station, side, width }) => {
       const offset = row;
       row += width;
-      return { station, side, offset };
+      return { station, side, offset, across: width };
     });
+}
+
+function samePages(needs: readonly Need[]): boolean[] {
+  const last = new Map<number, number>();
+  return needs.map(({ player, page }) => {
+    const isSame = last.get(player) === page;
+    last.set(player, page);
+    return isSame;
+  });
 }
 
 function lastNeeds(needs: readonly Need[]): boolean[] {

@@ -308,10 +308,12 @@ class Run {
 
   /** The eye goes to a place; returns 1 when it has to jump. */
   #look(cells: Cells, { index, place }: Wish, slot: number): number {
-    const eye = this.#layout.eyes + (this.#order.problem.needs[index]?.player ?? 0);
-    const [before, now] = [cells[eye] ?? 0, place.offset + slot + 1];
-    cells[eye] = now;
-    return before !== 0 && isJump(before, now) ? 1 : 0;
+    const { problem } = this.#order;
+    const eye = this.#layout.eyes + (problem.needs[index]?.player ?? 0);
+    const [before, now] = [cells[eye] ?? 0, place.offset + slot];
+    cells[eye] = now + 1;
+    const glance = { place: now, across: place.across, isSamePage: problem.isSamePage[index] ?? false };
+    return before !== 0 && isJump(before - 1, glance) ? 1 : 0;
   }
 
   /** After the need is read: its station is needed until its end, and a page for the last time takes up its place only. */

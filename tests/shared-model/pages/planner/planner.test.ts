@@ -7,6 +7,7 @@ import {
   type PlanPlayer,
   type PlanStation,
 } from '#model/pages/planner/instance.ts';
+import { isJump } from '#model/pages/planner/costs.ts';
 import { judgePlan, type Violation } from '#model/pages/planner/judge.ts';
 import { needsOf } from '#model/pages/planner/needs.ts';
 import type { Plan, Turn } from '#model/pages/planner/plan.ts';
@@ -67,6 +68,34 @@ describe('what is needed when', () => {
 
   it('looks ahead 2 s where bars are not known', () => {
     expect(lookAheadAt(playerOf('oboe', { seconds: 9, readings: [], silences: [] }), 5)).toBe(2);
+  });
+});
+
+describe('the eye', () => {
+  const onTwo = { across: 2, isSamePage: false };
+
+  it('goes on to the right, and from the left end of the row, without a jump', () => {
+    expect(isJump(0, { place: 1, ...onTwo })).toBe(false);
+    expect(isJump(3, { place: 0, ...onTwo })).toBe(false);
+    expect(isJump(2, { place: 2, across: 2, isSamePage: true })).toBe(false);
+    expect(isJump(2, { place: 2, across: 1, isSamePage: false })).toBe(false);
+  });
+
+  it('jumps to the left, over a page, and to a new page where the old one was', () => {
+    expect(isJump(2, { place: 1, ...onTwo })).toBe(true);
+    expect(isJump(0, { place: 2, ...onTwo })).toBe(true);
+    expect(isJump(1, { place: 1, ...onTwo })).toBe(true);
+  });
+
+  it('finds the pages of every planned view from left to right', () => {
+    // A rest of 12 s in every second page, four pages on a desk for two.
+    const readings = [1, 2, 3, 4].map((page) => ({ page, from: page * 30 - 30, to: page * 30 }));
+    const free = [{ from: 48, to: 60, hands: BOTH_HANDS, silent: true }];
+    const { plan } = planned({ ...INSTANCE, players: [{ ...CELLO, pages: 4, readings, free }] });
+    expect(plan.stations.flatMap(({ views }) => views.flat())).toEqual([
+      [1, 2],
+      [3, 4],
+    ]);
   });
 });
 
@@ -231,7 +260,7 @@ describe('text and JSON', () => {
       '3 printed panels (fewest possible)',
       '0 jumps of the eye (fewest possible)',
       'desk: book with 1 leaf',
-      '  cello sees pages 1 2, then page - 3',
+      '  cello sees pages 1 2, then page 3 -',
       '0:58 bar 30, cello turns desk with the left hand, after page 2; 4.5 s to spare',
     ]);
   });
