@@ -322,7 +322,8 @@ export interface Shape extends Placed<'shape'> {
 export type PlacedRecord =
   Player | Stand | InstrumentStand | Table | Seat | Piano | LargeInstrument | Lamp | Riser | Shape;
 
-export type VenueRecord = Concert | Setup | ScoreRecord | PagePlanRecord | Platform | Door | SeatBlock | Place;
+export type VenueRecord =
+  Concert | Setup | ScoreRecord | PagePlanRecord | Platform | Door | SeatBlock | Place;
 
 export type AnyRecord = VenueRecord | PlacedRecord | Instrument;
 
