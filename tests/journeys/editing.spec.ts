@@ -256,7 +256,7 @@ test('the section shows the house from the side and follows every change', async
   await editor.plan.focus();
   await page.keyboard.press('s');
   const section = page.getByRole('region', { name: 'Section', exact: true });
-  const drawn = section.getByRole('img');
+  const drawn = section.getByRole('application');
   await expect(drawn).toHaveAccessibleName(/line of sight of every row to the edge of the platform/);
   const picture = () => section.locator('canvas').evaluate((canvas: HTMLCanvasElement) => canvas.toDataURL());
   const before = await picture();

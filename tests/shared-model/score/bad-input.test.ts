@@ -175,9 +175,10 @@ describe('within a moment', () => {
       null,
     ],
   ])('%s', (_, xml, reason) => {
-    const begin = performance.now();
+    // Of the processor: by the clock it depends on what else the machine does.
+    const begun = process.cpuUsage();
     const line = refusal(xml);
-    expect(performance.now() - begin).toBeLessThan(4000);
+    expect(process.cpuUsage(begun).user / 1000).toBeLessThan(4000);
     if (reason === null) expect(line).toBeNull();
     else expect(line).toContain(reason);
   });
