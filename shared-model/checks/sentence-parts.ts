@@ -4,7 +4,7 @@ import type { Document } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import { labelOf } from '../document/labels.ts';
 import { formatLength, type Units } from '../document/measures.ts';
-import type { Degrees, Millimetres } from '../document/records.ts';
+import type { Degrees, Limits, Millimetres } from '../document/records.ts';
 import type { Finding } from './finding.ts';
 
 export interface Told {
@@ -56,6 +56,14 @@ export function atLeastAngle(value: Degrees): string {
 export function atLeast(length: Millimetres, units: Units): string {
   const step = units === 'metric' ? 1 : 25.4 / 4;
   return formatLength(Math.ceil(length / step - 1e-9) * step, units);
+}
+
+/** What a concert has whose director set no limits. */
+export const USUAL_LIMITS: Limits = { seesWell: 0.9, houseShare: 0.75, edgeDistance: 600, routeWidth: 915 };
+
+/** Nobody asked for a limit that was never touched: it is the tool's, and told as such. */
+export function wished(limit: string, isUsual: boolean, how: 'kept' | 'wanted' = 'kept'): string {
+  return isUsual ? `${limit} is ${how} here` : `you asked for ${limit}`;
 }
 
 /** Staves are measured in millimetres everywhere. */

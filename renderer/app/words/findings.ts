@@ -67,14 +67,14 @@ export const findingsWords = {
 
   findings: {
     label: 'Findings',
-    none: 'Nothing to complain about in this setup.',
+    none: 'The checks found nothing in this setup.',
     waiting: 'Checking…',
     failed: (message: string) => `The checks stopped with an error: ${message}. The figures may be old.`,
     severities,
     groups: { fail: 'Fails', caution: 'Cautions', note: 'Notes' },
     tryIt: 'Try it',
     tried: 'A change that was tried and helps',
-    noRemedy: 'Moves, turns and lowerings were tried; none of them clears this.',
+    noRemedy: 'None of the changes tried clears this without making something else worse.',
     looking: 'Looking for a remedy…',
     show: 'Show it on the plan',
     showAll: (count: number) => `Show all ${count}`,

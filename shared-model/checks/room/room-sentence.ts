@@ -4,7 +4,16 @@ import type { Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import { formatApart, formatLength, type Units } from '../../document/measures.ts';
 import type { Finding, FindingCode } from '../finding.ts';
-import { atLeast, capital, figure, subject, type Sentence, type Told } from '../sentence-parts.ts';
+import {
+  atLeast,
+  capital,
+  figure,
+  subject,
+  USUAL_LIMITS,
+  wished,
+  type Sentence,
+  type Told,
+} from '../sentence-parts.ts';
 import { GUARD_DROP } from './edges.ts';
 import { besideWords, narrowFigures, pinchWords, widenWords, WHO_DECIDES } from './room-words.ts';
 import { wheelchairSentence } from './wheelchair-sentence.ts';
@@ -23,8 +32,8 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
 
   'room.offPlatform': (finding, document, setup, units) => ({
     headline: `${subject(finding, 0, document, setup)} reaches over ${edgeWords(finding)}`,
-    text: `It stands out by ${formatLength(-finding.measured, units)}.`,
-    advice: `Move it in by ${atLeast(-finding.measured, units)}.`,
+    text: `The part outside is ${formatLength(-finding.measured, units)} deep.`,
+    advice: `Move ${itOrThem(finding, document)} in by ${atLeast(-finding.measured, units)}.`,
     remark: WHO_DECIDES,
   }),
 
@@ -50,8 +59,8 @@ export const roomSentence: Readonly<Record<RoomCode, Sentence>> = {
         (level === null
           ? `${measured} to the edge, with a drop of ${drop}; `
           : `${measured} from the edge of ${level}, which drops ${drop}; `) +
-        `you asked for ${required}. ${guardWords(finding, units)}`,
-      advice: `Move it in by ${atLeast(finding.required - finding.measured, units)}, or mark and watch the edge.`,
+        `${wished(required, finding.required === USUAL_LIMITS.edgeDistance)}. ${guardWords(finding, units)}`,
+      advice: `Move ${itOrThem(finding, document)} in by ${atLeast(finding.required - finding.measured, units)}, or mark and watch the edge.`,
       remark: WHO_DECIDES,
     };
   },
@@ -112,7 +121,7 @@ function routeSentence(finding: Finding, document: Document, setup: Id<'setup'>,
   const [measured, required] = narrowFigures(finding, units);
   return {
     headline: `The way out for ${player} is narrow`,
-    text: `${measured} at its narrowest${besideWords(finding, document, setup)}; you asked for ${required}.${pinchWords(finding, units)}`,
+    text: `${measured} at its narrowest${besideWords(finding, document, setup)}; ${wished(required, finding.required === USUAL_LIMITS.routeWidth)}.${pinchWords(finding, units)}`,
     advice: widenWords(finding, document, units),
     remark: WHO_DECIDES,
   };
@@ -124,12 +133,16 @@ function guardWords({ detail }: Finding, units: Units): string {
   const drop = formatLength(GUARD_DROP, units);
   switch (detail['guard']) {
     case 'guard':
-      return `${own}; over drops of more than ${drop} IBC 1015.2 asks for guards, except towards the audience.`;
-    case 'audienceSide':
-      return `${own}: codes mostly exempt the audience side of a stage from guards.`;
+      return `${own}; over drops of more than ${drop} IBC 1015.2 asks for guards.`;
+    // Most codes want none on the audience's side: said here it would read as if that edge were harmless.
     default:
       return `${own}.`;
   }
+}
+
+/** Of people as they: "Move them in". */
+function itOrThem({ subjects }: Finding, document: Document): string {
+  return document.records.get(subjects[0] ?? '')?.kind === 'player' ? 'them' : 'it';
 }
 
 function neighbourWords(finding: Finding, document: Document, setup: Id<'setup'>): string {

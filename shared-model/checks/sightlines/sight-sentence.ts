@@ -3,7 +3,7 @@
 import type { Document } from '../../document/document.ts';
 import { labelOf } from '../../document/labels.ts';
 import type { Finding, FindingCode } from '../finding.ts';
-import { capital, figure, subject, type Sentence } from '../sentence-parts.ts';
+import { capital, figure, subject, USUAL_LIMITS, wished, type Sentence } from '../sentence-parts.ts';
 import { coverName, type CoverPart } from './cover-part.ts';
 
 type SightCode = Extract<FindingCode, `sight.${string}`>;
@@ -18,7 +18,7 @@ export const sightSentence: Readonly<Record<SightCode, Sentence>> = {
     return {
       headline: `${lost} of ${places} places do not see ${player} well`,
       text:
-        `${percentBelow(finding.measured, finding.required)} of the places see ${player} well; you asked for ${percent(finding.required)}. ` +
+        `${percentBelow(finding.measured, finding.required)} of the places see ${player} well; ${wished(percent(finding.required), finding.required === USUAL_LIMITS.houseShare, 'wanted')}. ` +
         `${rowWords(finding)}${worstSeat} sees least, ${percent(figure(finding, 'worstShare'))}.${most}`,
       advice: adviceAbout(finding, document, player),
     };

@@ -4,10 +4,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkSetup } from '#model/checks/check-setup.ts';
 import type { FindingCode } from '#model/checks/finding.ts';
+import { withLimits } from '#model/checks/remedies/excerpt.ts';
+import { USUAL_LIMITS, wished } from '#model/checks/sentence-parts.ts';
 import { explain } from '#model/checks/sentences.ts';
-import type { Document } from '#model/document/document.ts';
+import { concertOf, type Document } from '#model/document/document.ts';
+import { readDocument } from '#model/file-format/read.ts';
+import { writeDocument } from '#model/file-format/write.ts';
 import type { Units } from '#model/document/measures.ts';
-import { SETUP } from '../../helpers/build.ts';
+import { aDocument, aPlayer, aStand, SETUP } from '../../helpers/build.ts';
 import { FAULTS, MORE_FAULTS } from './faults.ts';
 
 const CODES = Object.keys(FAULTS) as FindingCode[];
@@ -122,7 +126,7 @@ describe('what is said of the room', () => {
     const { headline, text } = toldOf('room.route');
     expect(headline).toBe('The way out for player 1 is narrow');
     expect(text).toBe(
-      '900 mm at its narrowest, between object 1 and object 2; you asked for 915 mm. ' +
+      '900 mm at its narrowest, between object 1 and object 2; 915 mm is kept here. ' +
         'ADA/ABA 403.5.1 speaks of 915 mm, and of 815 mm over at most 610 mm.',
     );
   });
@@ -132,7 +136,7 @@ describe('what is said of the room', () => {
       code === 'room.route' || code === 'room.wheelchairRoute' ? [text] : [],
     );
     const saying = (words: RegExp) => expect(texts).toContainEqual(expect.stringMatching(words));
-    saying(/^880 mm at its narrowest, at door 1; you asked for 915 mm\./);
+    saying(/^880 mm at its narrowest, at door 1; 915 mm is kept here\./);
     saying(/^700 mm at its narrowest, between .*riser 1/);
     saying(/^700 mm at its narrowest, between .*the edge of the platform/);
   });
@@ -140,7 +144,7 @@ describe('what is said of the room', () => {
   test('an edge of a level, and a step on the way out', () => {
     const texts = everything('metric').map(({ text }) => text);
     expect(texts).toContainEqual(
-      expect.stringMatching(/^250 mm from the edge of riser 1, which drops 900 mm; you asked for 600 mm\./),
+      expect.stringMatching(/^250 mm from the edge of riser 1, which drops 900 mm; 600 mm is kept here\./),
     );
     expect(toldOf('room.step').headline).toBe('The way out for player 1 goes over a step of 210 mm');
   });
@@ -204,15 +208,47 @@ describe('what is said of the room', () => {
       explain({ ...finding, detail: { ...finding.detail, guard } }, faulty, SETUP, 'metric').text;
     expect(textFor('none')).toMatch(/The distance is the tool’s own precaution\.$/);
     expect(textFor('guard')).toMatch(/over drops of more than 762 mm IBC 1015\.2 asks for guards/);
-    expect(textFor('audienceSide')).toMatch(/codes mostly exempt the audience side/);
+    // What codes exempt is no comfort to who falls.
+    expect(textFor('audienceSide')).toBe(textFor('none'));
+    expect(textFor('guard')).not.toMatch(/audience|exempt/);
   });
+});
+
+describe('limits', () => {
+  test('that nobody set are the tool’s; others were asked for', () => {
+    expect(wished('600 mm', true)).toBe('600 mm is kept here');
+    expect(wished('75 %', true, 'wanted')).toBe('75 % is wanted here');
+    const { faulty } = FAULTS['room.edge'];
+    const asked = withLimits(faulty, { edgeDistance: 700 });
+    const [finding] = ofCode(asked, 'room.edge');
+    if (!finding) throw new Error('no edge');
+    expect(explain(finding, asked, SETUP, 'metric').text).toContain('; you asked for 700 mm. ');
+  });
+
+  test('that nobody set are those that a file without limits is read with', () => {
+    const text = writeDocument(aDocument()).replace(/"limits": \{[^}]*\}/, '"limits": {}');
+    expect(text).toContain('"limits": {}');
+    const read = readDocument(text);
+    expect(read.ok && concertOf(read.document).limits).toEqual(USUAL_LIMITS);
+  });
+});
+
+test('people are them, things are it', () => {
+  const at = (document: Document, code: FindingCode) => {
+    const [finding] = ofCode(document, code);
+    if (!finding) throw new Error(`no ${code}`);
+    return explain(finding, document, SETUP, 'metric').advice;
+  };
+  expect(at(aDocument(aPlayer({ y: 300 })), 'room.edge')).toMatch(/^Try: move them in by /);
+  expect(at(aDocument(aStand({ y: 300 })), 'room.edge')).toMatch(/^Try: move it in by /);
+  expect(at(aDocument(aPlayer({ y: 50 })), 'room.offPlatform')).toMatch(/^Try: move them in by /);
 });
 
 test('what is said of sight names the loss, the rows and the wish', () => {
   expect(toldOf('sight.house')).toMatchObject({
     headline: '40 of 40 places do not see player 1 well',
     text: expect.stringMatching(
-      /^0 % of the places see player 1 well; you asked for 75 %\. Those that do not are in rows A to E; /,
+      /^0 % of the places see player 1 well; 75 % is wanted here\. Those that do not are in rows A to E; /,
     ),
     advice: expect.stringMatching(/^Try: lower the desk/),
   });
