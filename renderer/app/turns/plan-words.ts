@@ -4,6 +4,7 @@ import type { PlanSight } from '#model/pages/instance/placed-plan.ts';
 import type { Pin } from '#model/pages/planner/instance.ts';
 import type { StationPlan, Turn } from '#model/pages/planner/plan.ts';
 import type { Remedy } from '#model/pages/planner/remedies.ts';
+import { barWords } from '#model/score/words/bar-words.ts';
 import { tenthsWords } from '#model/score/words/clock-words.ts';
 import { text } from '../text.ts';
 
@@ -21,7 +22,7 @@ export interface TurnWords {
 export function turnWords(turn: Turn, nameOf: NameOf): TurnWords {
   const own = turn.readers.find(({ player }) => player === turn.player);
   return {
-    when: words.at(tenthsWords(turn.at), turn.bar),
+    when: words.at(tenthsWords(turn.at), turn.bar === null ? null : barWords(turn.bar, turn.pass)),
     who: words.who(nameOf(turn.player), words.hands[turn.hand]),
     how: words.sentence([
       nameOf(turn.station),

@@ -50,7 +50,7 @@ export const turnsWords = {
 
     list: 'Turns',
     none: 'Nobody has to turn: everything stands side by side.',
-    at: (time: string, bar: string | null) => (bar === null ? time : `${time}, bar ${bar}`),
+    at: (time: string, bar: string | null) => (bar === null ? time : `${time}, ${bar}`),
     who: (player: string, hand: string) => `${player}, ${hand} hand`,
     hands: { left: 'left', right: 'right' },
     page: (page: number, during: boolean) => `${during ? 'during' : 'after'} page ${page}`,

@@ -5,6 +5,7 @@ import { labelOf } from '../../document/labels.ts';
 import { partPlayedBy } from '../../document/parts.ts';
 import type { Binding, PageRef } from '../../pages/bindings/binding.ts';
 import type { PlanView, StationPlan, Turn } from '../../pages/planner/plan.ts';
+import { barWords } from '../../score/words/bar-words.ts';
 import { clockWords } from '../../score/words/clock-words.ts';
 import type { PlannedPaper } from '../cards/order.ts';
 import type { BookletOrder } from './order.ts';
@@ -66,9 +67,11 @@ function firstTurns({ plan }: PlannedPaper, { station, leaves }: StationPlan): T
   );
 }
 
-/** "in bar 48 (2:17)", "in bar 12 (0:31) and again in bar 12 (2:05)". */
+/** "in bar 48 (2:17)", "in bar 12, first time (0:31) and again in bar 12, second time (2:05)". */
 function whenWords(turns: readonly Turn[]): string {
   return turns
-    .map(({ at, bar }) => (bar === null ? `at ${clockWords(at)}` : `in bar ${bar} (${clockWords(at)})`))
+    .map(({ at, bar, pass }) =>
+      bar === null ? `at ${clockWords(at)}` : `in ${barWords(bar, pass)} (${clockWords(at)})`,
+    )
     .join(' and again ');
 }

@@ -9,6 +9,7 @@ import type { Player } from '../../document/records.ts';
 import { freeHands } from '../../checks/reach/hands.ts';
 import { performanceOf, type Performance } from '../../score/music/performance.ts';
 import { timeLineOf } from '../../score/music/readings.ts';
+import { passesOf } from '../../score/words/bar-words.ts';
 import { keptPlanOf, pinsOf } from '../kept/plan-of.ts';
 import { playerOf, type PlanInstance, type PlanPlayer } from '../planner/instance.ts';
 import { stationsOf } from './stations-of.ts';
@@ -75,9 +76,11 @@ interface Planned extends Playing {
 }
 
 function planPlayer({ document, setup, player, part, music, performance }: Planned): PlanPlayer {
-  const bars = Array.from(performance.played, (bar, index) => ({
-    label: music.bars[bar]?.number ?? '',
-    from: performance.begins[index] ?? 0,
+  const { played, begins } = performance;
+  const bars = passesOf(played).map((pass, index) => ({
+    label: music.bars[played[index] ?? 0]?.number ?? '',
+    from: begins[index] ?? 0,
+    ...(pass.of > 1 ? { pass } : {}),
   }));
   const planned = playerOf(player.id, timeLineOf(music, part, performance), bars);
   const hands = freeHands(document, setup, player.id);

@@ -74,6 +74,7 @@ function bareTurn(turn: KeptTurn, { instance, stations, performance }: Bare): Tu
     ...{ station, player, hand, at, direction, fromState, toState, liftedFrom: side },
     seconds: Number.isFinite(seconds) ? seconds : 0,
     bar: null,
+    pass: null,
     readers: [],
     window: { from: at, to: at },
     margin: 0,

@@ -33,6 +33,7 @@ export interface DecidedTurn {
 export function completeTurn(decided: DecidedTurn): Turn {
   const { instance, needs, station, shown, turner, window, at, seconds } = decided;
   const { hand, fromState, toState, liftedFrom } = decided;
+  const bar = barAt(turner, at);
   const readers = station.sides.flatMap(({ reader }) => (reader === null ? [] : [reader]));
   return {
     station: station.id,
@@ -44,7 +45,8 @@ export function completeTurn(decided: DecidedTurn): Turn {
     fromState,
     toState,
     liftedFrom,
-    bar: barAt(turner, at),
+    bar: bar?.label ?? null,
+    pass: bar?.pass ?? null,
     readers: readers.map((reader) => atPage(instance, needs, reader, at)),
     window,
     margin: window.to - window.from - seconds,
@@ -66,6 +68,6 @@ function atPage(instance: PlanInstance, needs: readonly Need[], reader: string, 
     player: reader,
     page: last?.page ?? null,
     during: last !== undefined && last.page === next?.page,
-    bar: player ? barAt(player, time) : null,
+    bar: player ? (barAt(player, time)?.label ?? null) : null,
   };
 }

@@ -1,6 +1,7 @@
 /** What there is to plan: who reads which pages when, who is free to turn, and where paper may be set. Times are seconds. */
 
 import type { Interval, PageReading, Seconds, TimeLine } from '../../score/time-line.ts';
+import type { Pass } from '../../score/words/bar-words.ts';
 import type { BindingKind, SideIndex } from '../bindings/binding.ts';
 
 export type Hand = 'left' | 'right';
@@ -16,6 +17,8 @@ export interface FreeWindow extends Interval {
 export interface PlayedBar {
   /** As printed in the part. */
   readonly label: string;
+  /** Left out: not known, or played once. */
+  readonly pass?: Pass;
   readonly from: Seconds;
 }
 
@@ -129,9 +132,9 @@ export function lookAheadAt(player: PlanPlayer, time: Seconds): Seconds {
 }
 
 /** The bar that is being played at `time`; null: not known. */
-export function barAt(player: PlanPlayer, time: Seconds): string | null {
+export function barAt(player: PlanPlayer, time: Seconds): PlayedBar | null {
   const bars = player.bars ?? [];
-  return bars[lastBarBefore(bars, time + 2 * MOMENT)]?.label ?? null;
+  return bars[lastBarBefore(bars, time + 2 * MOMENT)] ?? null;
 }
 
 /** Index of the last bar that begins before `time`, by halving; -1: none. */

@@ -1,6 +1,7 @@
 /** The answer: what is bound how at each station, which page is where, and every turn. */
 
 import type { Interval, Seconds } from '../../score/time-line.ts';
+import type { Pass } from '../../score/words/bar-words.ts';
 import type { BindingKind, SideIndex } from '../bindings/binding.ts';
 import type { Hand } from './instance.ts';
 
@@ -45,6 +46,8 @@ export interface Turn {
   readonly liftedFrom: SideIndex;
   /** The turner's own bar at that time; null: not known. */
   readonly bar: string | null;
+  /** Which time through that bar; null: it is played once, or not known. */
+  readonly pass: Pass | null;
   /** For every reader of the station. */
   readonly readers: readonly AtPage[];
   /** Nobody needs the station, and the turner's hand is free. */

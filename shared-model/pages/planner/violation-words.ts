@@ -1,8 +1,9 @@
 /** What a plan breaks, in plain sentences, and what each of them is about. Ids go by `nameOf`. */
 
 import type { Interval, Seconds } from '../../score/time-line.ts';
+import { barWords } from '../../score/words/bar-words.ts';
 import { tenthsWords } from '../../score/words/clock-words.ts';
-import { barAt, type Pin, type PlanInstance } from './instance.ts';
+import { barAt, type Pin, type PlanInstance, type PlayedBar } from './instance.ts';
 import type { Violation } from './judge.ts';
 import type { Plan, Turn } from './plan.ts';
 import type { NameOf } from './words.ts';
@@ -100,13 +101,18 @@ function stretchWords({ instance }: Judged, player: string, { from, to }: Interv
   const owner = instance.players.find(({ id }) => id === player);
   const bar = (time: Seconds) => (owner ? barAt(owner, time) : null);
   const [first, last] = [bar(Math.max(0, from)), bar(to - 1e-3)];
-  const bars =
-    first === null || last === null ? '' : first === last ? ` (bar ${first})` : ` (bars ${first} to ${last})`;
+  const bars = first === null || last === null ? '' : ` (${barsWords(first, last)})`;
   return `from ${tenthsWords(Math.max(0, from))} to ${tenthsWords(to)}${bars}`;
 }
 
-function moment({ at, bar }: Turn): string {
-  return bar === null ? tenthsWords(at) : `${tenthsWords(at)} (bar ${bar})`;
+function barsWords(first: PlayedBar, last: PlayedBar): string {
+  const [from, to] = [first, last].map(({ label, pass }) => barWords(label, pass ?? null));
+  if (from === to) return from ?? '';
+  return first.pass || last.pass ? `${from}, to ${to}` : `bars ${first.label} to ${last.label}`;
+}
+
+function moment({ at, bar, pass }: Turn): string {
+  return bar === null ? tenthsWords(at) : `${tenthsWords(at)} (${barWords(bar, pass)})`;
 }
 
 function pages(count: number): string {

@@ -1,6 +1,7 @@
 /** A result as lines of plain text. Ids go by `nameOf`. */
 
 import type { Seconds } from '../../score/time-line.ts';
+import { barWords } from '../../score/words/bar-words.ts';
 import { clockWords } from '../../score/words/clock-words.ts';
 import {
   COST_ORDER,
@@ -127,7 +128,7 @@ function viewWords(view: PlanView): string {
 }
 
 function turnWords(turn: Turn, nameOf: NameOf): string {
-  const bar = turn.bar === null ? '' : ` bar ${turn.bar},`;
+  const bar = turn.bar === null ? '' : ` ${barWords(turn.bar, turn.pass)},`;
   const own = turn.readers.find(({ player }) => player === turn.player);
   const page = own?.page ? `, ${own.during ? 'during' : 'after'} page ${own.page}` : '';
   const partner = turn.servesPartner ? ', for the partner too' : '';

@@ -1,10 +1,9 @@
 /** Where in the music a moment of a run is, in words. */
 
 import type { Seconds } from '../../score/time-line.ts';
+import { barWords as namedBar } from '../../score/words/bar-words.ts';
 import type { Run, RunBar } from './run.ts';
 import { holding } from './stretches.ts';
-
-const TIMES = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'] as const;
 
 /** "bar 48, second time"; empty: no bar is known there. */
 export function barAt({ bars }: Run, time: Seconds): string {
@@ -13,9 +12,5 @@ export function barAt({ bars }: Run, time: Seconds): string {
 
 export function barWords(bar: RunBar | null): string {
   if (bar === null || bar.label === '') return '';
-  return bar.pass === 1 ? `bar ${bar.label}` : `bar ${bar.label}, ${timesWords(bar.pass)}`;
-}
-
-function timesWords(pass: number): string {
-  return `${TIMES[pass - 1] ?? `${pass}th`} time`;
+  return namedBar(bar.label, { time: bar.pass, of: bar.passes });
 }

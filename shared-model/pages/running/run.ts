@@ -8,6 +8,7 @@ import type { Id } from '../../document/ids.ts';
 import { scoreOf } from '../../document/parts.ts';
 import { performanceOf, type Performance } from '../../score/music/performance.ts';
 import type { Interval, Seconds } from '../../score/time-line.ts';
+import { passesOf } from '../../score/words/bar-words.ts';
 import type { PlanInstance } from '../planner/instance.ts';
 import { needsOf } from '../planner/needs.ts';
 import type { Plan, Turn } from '../planner/plan.ts';
@@ -21,6 +22,8 @@ export interface RunBar extends Interval {
   readonly label: string;
   /** 1: for the first time; counted only where the music itself is known. */
   readonly pass: number;
+  /** How often it is played in all. */
+  readonly passes: number;
 }
 
 export interface Run {
@@ -64,20 +67,22 @@ export function runOf(instance: PlanInstance, plan: Plan, ground: Ground | null 
 }
 
 function barsPlayed({ played, begins }: Performance, labelOf: (bar: number) => string): RunBar[] {
-  const passes = new Map<number, number>();
-  return Array.from(played, (bar, index) => {
-    const pass = (passes.get(bar) ?? 0) + 1;
-    passes.set(bar, pass);
-    return { label: labelOf(bar), pass, from: begins[index] ?? 0, to: begins[index + 1] ?? 0 };
-  });
+  return passesOf(played).map(({ time, of }, index) => ({
+    label: labelOf(played[index] ?? 0),
+    pass: time,
+    passes: of,
+    from: begins[index] ?? 0,
+    to: begins[index + 1] ?? 0,
+  }));
 }
 
 /** From whoever has bars. */
 function barsKnown({ players }: PlanInstance, seconds: Seconds): RunBar[] {
   const bars = players.find((player) => (player.bars ?? []).length > 0)?.bars ?? [];
-  return bars.map(({ label, from }, index) => ({
+  return bars.map(({ label, from, pass }, index) => ({
     label,
-    pass: 1,
+    pass: pass?.time ?? 1,
+    passes: pass?.of ?? 1,
     from,
     to: bars[index + 1]?.from ?? Math.max(from, seconds),
   }));

@@ -23,6 +23,7 @@ const TURN: Turn = {
   toState: 1,
   liftedFrom: 0,
   bar: '44',
+  pass: null,
   readers: [
     { player: 'player-2', page: 5, during: true, bar: '44' },
     { player: 'player-1', page: 3, during: false, bar: '44' },
@@ -48,6 +49,11 @@ describe('a turn in words', () => {
       who: '<player-1>, left hand',
       how: '<stand-2>; after page 3; 1.5\u00a0s to spare; also for the partner',
     });
+  });
+
+  it('says which time, in a bar that is played more than once', () => {
+    expect(turnWords({ ...TURN, pass: { time: 2, of: 2 } }, named).when).toBe('1:47.5, bar 44, second time');
+    expect(turnWords({ ...TURN, pass: { time: 1, of: 2 } }, named).when).toBe('1:47.5, bar 44, first time');
   });
 
   it('leaves out what is not known and what is not so', () => {

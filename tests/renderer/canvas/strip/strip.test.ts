@@ -22,6 +22,7 @@ function turn(player: string, at: number): Turn {
     toState: 1,
     liftedFrom: 0,
     bar: null,
+    pass: null,
     readers: [],
     window: { from: at, to: at + 6 },
     margin: 4,
@@ -35,6 +36,7 @@ function performance(minutes: number, players: number): Run {
   const bars = Array.from({ length: seconds / 2 }, (_, bar) => ({
     label: String(bar < 20 ? bar + 1 : bar - 9),
     pass: bar >= 20 && bar < 30 ? 2 : 1,
+    passes: bar >= 10 && bar < 30 ? 2 : 1,
     from: 2 * bar,
     to: 2 * bar + 2,
   }));

@@ -117,6 +117,7 @@ describe('a plan', () => {
         toState: 1,
         liftedFrom: 0,
         bar: '30',
+        pass: null,
         readers: [{ player: 'cello', page: 2, during: false, bar: '30' }],
         window: { from: 58, to: 64 },
         margin: 4.5,

@@ -17,6 +17,7 @@ const TURN: Turn = {
   toState: 1,
   liftedFrom: 0,
   bar: '17',
+  pass: null,
   readers: [],
   window: { from: 60, to: 70 },
   margin: 8,

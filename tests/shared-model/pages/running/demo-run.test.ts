@@ -25,7 +25,7 @@ const bar30 = 29 * SLOW;
 describe('the demo’s duo', () => {
   it('names the bars, and counts how often they were played', () => {
     expect(barAt(run, 0)).toBe('bar 1');
-    expect(barAt(run, bar30 + 0.1)).toBe('bar 30');
+    expect(barAt(run, bar30 + 0.1)).toBe('bar 30, first time');
     expect(barAt(run, bar30 + 16 * QUICK + 0.1)).toBe('bar 30, second time');
     expect(barAt(run, bar30 + 32 * QUICK + 0.1)).toBe('bar 46');
     expect(barAt(run, run.seconds)).toBe('');

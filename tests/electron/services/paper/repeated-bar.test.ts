@@ -1,0 +1,71 @@
+/** A turn in a bar that is played twice says in which of its times, wherever it is told. */
+
+import { expect, it } from 'vitest';
+import { paperModel } from '#model/catalogue/paper.ts';
+import type { Music } from '#model/document/music.ts';
+import { bookletOfStation } from '#model/drawing/booklet/planned.ts';
+import { cardSheets } from '#model/drawing/cards/card-sheets.ts';
+import { PALETTES } from '#model/drawing/palette.ts';
+import { planJson } from '#model/pages/planner/plan-json.ts';
+import { planNow } from '#model/pages/planner/planner.ts';
+import { wordsOf } from '#model/pages/planner/words.ts';
+import { createMeasure } from '../../../../electron/services/fonts.ts';
+import { aDocument, aPlayer, aScore, aStand, MUSIC, SETUP, SIDE } from '../../../helpers/build.ts';
+import { planned } from './plans.ts';
+
+/** Bars of 4 s; 3 to 6 are played twice, 4 to 6 are silent; pages begin with bars 1, 3, 7 and 9. */
+const music: Music = {
+  ...MUSIC,
+  bars: Array.from({ length: 10 }, (_, index) => ({ number: String(index + 1), ticks: 8 })),
+  order: [
+    [0, 5],
+    [2, 9],
+  ],
+  parts: [
+    {
+      ...MUSIC.parts[0]!,
+      silences: [3, 4, 5].map((bar) => [bar, 0, 8] as const),
+      pages: [0, 2, 6, 8].map((bar, index) => ({ page: index + 1, bar })),
+    },
+  ],
+};
+const player = aPlayer({ name: 'Oboe' });
+const stand = aStand({ y: 1500, sides: [{ ...SIDE, reader: player.id, pagesAcross: 2 }] });
+const paper = planned(aDocument(player, stand, aScore({ players: [player.id], music })), SETUP);
+
+it('in the plan’s lines and data', () => {
+  const result = planNow(paper.instance);
+  expect(wordsOf(paper.instance, result).join('\n')).toMatch(/^0:28 bar 4, second time, player-1 turns/m);
+  expect(planJson(paper.instance, result)).toMatchObject({
+    plan: { turns: [{ at: 28, bar: '4', pass: { time: 2, of: 2 } }] },
+  });
+});
+
+it('on the cue card', () => {
+  const model = paperModel('a4');
+  if (!model) throw new Error('there is A4');
+  const tools = { palette: PALETTES.print, measure: createMeasure() };
+  const { sheets } = cardSheets({ ...paper, units: 'metric', paper: model, tools });
+  const written = JSON.stringify(sheets);
+  expect(written).toContain('bar 4');
+  expect(written).toContain('second time');
+});
+
+it('in the note on the leaf', () => {
+  const [station] = paper.plan.stations;
+  if (!station) throw new Error('the plan uses the stand');
+  expect(bookletOfStation(paper, station).cues).toEqual(['in bar 4, second time (0:28)']);
+});
+
+it('and not in bars that are played once, even when another movement has the same number', () => {
+  const twoMovements: Music = {
+    ...music,
+    bars: music.bars.map((bar, index) => ({ ...bar, number: String((index % 5) + 1) })),
+    order: [[0, 9]],
+  };
+  const once = planned(
+    aDocument(player, stand, aScore({ players: [player.id], music: twoMovements })),
+    SETUP,
+  );
+  expect(once.plan.turns.map(({ bar, pass }) => [bar, pass])).toEqual([['4', null]]);
+});
