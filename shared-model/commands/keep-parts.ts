@@ -3,6 +3,7 @@
 import type { Id } from '../document/ids.ts';
 import type { Music, Part } from '../document/music.ts';
 import type { PartPdf, Player, ScoreRecord } from '../document/records.ts';
+import { playersFor } from './part-players.ts';
 
 export interface KeptParts {
   readonly music: Music;
@@ -14,17 +15,35 @@ export interface KeptParts {
 
 /**
  * A part is the one before of its id and name; else of its name, the first for the first; else of its id, for parts are
- * given other names; else that in its place, when neither has a name. A new part goes to the player of its name.
+ * given other names; else that in its place, when neither has a name. A new part goes to the player of its name, or of
+ * its instrument where that is plain; `instrumentsOf`: the names of what a player plays.
  */
-export function keptParts(music: Music, known: ScoreRecord | undefined, there: readonly Player[]): KeptParts {
+export function keptParts(
+  music: Music,
+  known: ScoreRecord | undefined,
+  there: readonly Player[],
+  instrumentsOf: (player: Id<'player'>) => readonly string[] = () => [],
+): KeptParts {
   const before = partsBefore(music.parts, known?.music.parts ?? []);
   const kept = before.map((index) => known?.players[index] ?? null);
   const parts = music.parts.map((part, index) =>
     withPagesOf(part, known?.music.parts[before[index] ?? -1], known, music),
   );
+  const namesakes = withNamesakes(music.parts, kept, there);
+  const playing = there.map(({ id, name }) => ({ id, names: [name, ...instrumentsOf(id)] }));
+  const taken = new Set<string>(namesakes.filter((player) => player !== null));
+  // A part that was there before and has nobody was left so.
+  const found = playersFor(
+    music.parts,
+    playing,
+    taken,
+    (index) => before[index] === -1 && namesakes[index] === null,
+  );
   return {
     music: parts.every((part, index) => part === music.parts[index]) ? music : { ...music, parts },
-    players: withNamesakes(music.parts, kept, there),
+    players: namesakes.map(
+      (player, index) => player ?? there.find(({ id }) => id === found.get(index))?.id ?? null,
+    ),
     pdfs: before.map((index) => known?.pdfs[index] ?? null),
     dropped: known ? droppedFrom(known, before, music, parts) : [],
   };

@@ -1,6 +1,6 @@
 /** Gives a setup its music, and says who plays which part of it. */
 
-import { inSetup } from '../document/document.ts';
+import { inSetup, type Document } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import type { Music } from '../document/music.ts';
 import { scoreOf } from '../document/parts.ts';
@@ -23,13 +23,13 @@ export interface SetScore {
 
 /**
  * Takes the place of the music that the setup had. Players, typed pages and PDFs stay with their parts as `keptParts`
- * finds them; a new part is given to the player of its name, and nobody else is guessed.
+ * finds them; a new part is given to the player of its name or of its instrument, where there is no doubt.
  */
 export const setScore: Command<SetScore> = (document, { setup, music, source, players }) => {
   const target = theRecord(document, setup, 'setup');
   if (!target.ok) return target;
   const known = scoreOf(document, setup);
-  const kept = keptParts(music, known, inSetup(document, setup, 'player'));
+  const kept = keptParts(music, known, inSetup(document, setup, 'player'), instrumentsIn(document, setup));
   const score: ScoreRecord = {
     id: known?.id ?? freshId(document, 'score'),
     kind: 'score',
@@ -42,6 +42,17 @@ export const setScore: Command<SetScore> = (document, { setup, music, source, pl
   };
   return propose(document, editsOf([score]), { label: `give ${nameOf(document, target.record)} its music` });
 };
+
+/** What each player has in his hands or before him. */
+function instrumentsIn(document: Document, setup: Id<'setup'>): (player: Id<'player'>) => string[] {
+  const models = [
+    ...inSetup(document, setup, 'instrument'),
+    ...inSetup(document, setup, 'largeInstrument'),
+    ...inSetup(document, setup, 'piano').map(({ player }) => ({ player, model: 'piano' })),
+  ];
+  return (wanted) =>
+    models.flatMap(({ player, model }) => (player === wanted ? [model.replaceAll('-', ' ')] : []));
+}
 
 export interface AssignPart {
   readonly score: Id<'score'>;
