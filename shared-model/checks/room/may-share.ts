@@ -1,6 +1,6 @@
 /** Which two things may take up the same room: what stands on, leans over or reaches between the other. */
 
-import type { PlacedRecord, Stand } from '../../document/records.ts';
+import type { PlacedRecord } from '../../document/records.ts';
 import type { Solid } from './solids.ts';
 
 /** Whether the two records never run into each other, wherever they are. */
@@ -16,8 +16,8 @@ export function partsMayShareRoom(a: Solid, b: Solid): boolean {
 function oneWay(a: PlacedRecord, b: PlacedRecord): boolean {
   return (
     plays(a, b) ||
-    (isSetOnFurniture(a) && isFurniture(b)) ||
-    // A lamp is clipped to a stand.
+    (isTableTop(a) && isFurniture(b)) ||
+    // A lamp is clipped to a stand. All others stand on the floor, so not in a table or an instrument.
     (a.kind === 'lamp' && b.kind === 'stand') ||
     (isBuilding(a) && isBuilding(b))
   );
@@ -28,12 +28,8 @@ function plays(a: PlacedRecord, b: PlacedRecord): boolean {
   return a.kind === 'player' && (b.kind === 'piano' || b.kind === 'largeInstrument') && b.player === a.id;
 }
 
-function isSetOnFurniture(record: PlacedRecord): boolean {
-  return record.kind === 'lamp' || (record.kind === 'stand' && isTableTop(record));
-}
-
-function isTableTop(stand: Stand): boolean {
-  return stand.model === 'table-top';
+function isTableTop(record: PlacedRecord): boolean {
+  return record.kind === 'stand' && record.model === 'table-top';
 }
 
 function isFurniture(record: PlacedRecord): boolean {

@@ -102,9 +102,19 @@ describe('what may share its room', () => {
     expect(findings(player, marimba(null))).toHaveLength(1);
   });
 
-  test('a lamp and the stand, table or piano that carries it', () => {
-    expect(findings(aLamp(), aStand(), aLamp({ id: 'lamp-2', x: 2000 }), aTable({ x: 2000 }))).toEqual([]);
+  test('a lamp and the stand that it is clipped to', () => {
+    expect(findings(aLamp(), aStand())).toEqual([]);
     expect(findings(aLamp(), aSeat())).toHaveLength(1);
+  });
+
+  test('no lamp on the floor and a table, piano or marimba', () => {
+    for (const thing of [aTable(), aPiano({ y: 2000 }), aLargeInstrument({ y: 2000, player: null })])
+      expect(findings(aLamp(), thing)).toMatchObject([
+        { code: 'room.overlap', subjects: expect.arrayContaining(['lamp-1', thing.id]) },
+      ]);
+    // The table is 600 wide about x = 0, the lamp's foot has a radius of 150.
+    expect(depths(aLamp({ x: 440 }), aTable())).toEqual([expect.closeTo(-10, 0)]);
+    expect(findings(aLamp({ x: 460 }), aTable())).toEqual([]);
   });
 
   test('spread legs between other legs, up to the pole', () => {
