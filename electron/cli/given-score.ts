@@ -6,7 +6,8 @@ import { scoreOf } from '#model/document/parts.ts';
 import type { Outcome as Proposed } from '#model/commands/command.ts';
 import { applyDiff } from '#model/document/diff.ts';
 import { inSetup, type Document } from '#model/document/document.ts';
-import type { ScoreRecord, Setup } from '#model/document/records.ts';
+import { labelOf, markOf } from '#model/document/labels.ts';
+import type { Player, ScoreRecord, Setup } from '#model/document/records.ts';
 import { withPages } from '#model/score/music/typed-over.ts';
 import { problemSentence } from '#model/score/words/problem-sentence.ts';
 import { faultOf } from '../services/faults.ts';
@@ -22,7 +23,7 @@ export async function givenScore(
   fs: Fs,
 ): Promise<Document> {
   let given = score === null ? document : await withScore(document, setup, score, fs);
-  for (const said of plays) given = withPlayer(given, setup, said);
+  given = withPlayers(given, setup, plays);
   for (const said of pages) given = withTypedPages(given, setup, said);
   return given;
 }
@@ -37,17 +38,38 @@ async function withScore(document: Document, setup: Setup, file: string, fs: Fs)
   return carriedOut(document, setScore(document, { setup: setup.id, music, source: basename(path) }));
 }
 
-function withPlayer(document: Document, setup: Setup, { part, value }: Said): Document {
-  const { score, index } = partNamed(document, setup, part);
-  const players = inSetup(document, setup.id, 'player');
-  const player =
-    players.find(({ id }) => id === value) ??
-    players.find(({ name }) => name.trim().toLowerCase() === value.toLowerCase());
-  if (!player) {
-    const there = players.map(({ id, name }) => `"${name || id}"`).join(', ');
-    throw new UsageError(`--plays: nobody is called "${value.slice(0, 60)}"; there are ${there}`);
+function withPlayers(document: Document, setup: Setup, plays: readonly Said[]): Document {
+  const partsOf = new Map<string, string>();
+  let given = document;
+  for (const { part, value } of plays) {
+    const { score, index } = partNamed(given, setup, part);
+    const { id } = playerNamed(given, setup, value);
+    const other = partsOf.get(id);
+    if (other !== undefined)
+      throw new UsageError(
+        `--plays: ${labelOf(given, setup.id, id)} cannot play both "${other}" and "${part}"`,
+      );
+    partsOf.set(id, part);
+    given = carriedOut(given, assignPart(given, { score: score.id, part: index, player: id }));
   }
-  return carriedOut(document, assignPart(document, { score: score.id, part: index, player: player.id }));
+  return given;
+}
+
+/** By id, by label ("Violin (player 1)"), by mark ("player 1") or by a name that only one has. Throws `UsageError`. */
+function playerNamed(document: Document, setup: Setup, said: string): Player {
+  const players = inSetup(document, setup.id, 'player');
+  const label = ({ id }: Player): string => labelOf(document, setup.id, id);
+  const isSaid = (words: string): boolean => words.trim().toLowerCase() === said.trim().toLowerCase();
+  const plain =
+    players.find(({ id }) => id === said.trim()) ?? players.find((player) => isSaid(label(player)));
+  if (plain) return plain;
+  const meant = players.filter((player) => isSaid(player.name) || isSaid(markOf(document, setup.id, player)));
+  const [only, another] = meant;
+  if (only && !another) return only;
+  const labels = (some: readonly Player[]): string => some.map((one) => `"${label(one)}"`).join(', ');
+  const short = said.slice(0, 60);
+  if (only) throw new UsageError(`--plays: several are called "${short}"; write which: ${labels(meant)}`);
+  throw new UsageError(`--plays: nobody is called "${short}"; there are ${labels(players)}`);
 }
 
 function withTypedPages(document: Document, setup: Setup, { part, value }: Said): Document {

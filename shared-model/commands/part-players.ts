@@ -110,7 +110,7 @@ function numbered(
   const [only, another] = all.filter((player) => player.number === number);
   if (only) return another ? undefined : only.id;
   if (all.some((player) => player.number !== null)) return undefined;
-  const highest = Math.max(...parts.map((part) => part.number ?? 0));
+  const highest = parts.reduce((most, part) => Math.max(most, part.number ?? 0), 0);
   return isSection && all.length > Math.max(2, highest) ? undefined : all[number - 1]?.id;
 }
 

@@ -100,6 +100,30 @@ it('takes a score, players and pages from the command line', async () => {
   expect(plan.turns[0].at + plan.turns[0].seconds).toBeLessThanOrEqual(12);
 });
 
+const pair = aDocument(
+  aPlayer({ name: 'Violin' }),
+  aPlayer({ id: 'player-2', name: 'Violin', x: 1500 }),
+  stand,
+  aScore({
+    music: { ...music, parts: ['Duo A', 'Duo B'].map((name) => ({ ...music.parts[0]!, id: name, name })) },
+    players: [null, null],
+  }),
+);
+
+it.each(['Violin (player 2)', 'violin (PLAYER 2)', 'player 2', 'player-2'])(
+  'takes a player by his label, his mark and his id: "%s"',
+  async (player) => {
+    const { complaints } = await run(pair, '--plays', `Duo A=${player}`, '--plays', 'Duo B=player 1');
+    // What is still complained of is the one stand, which player 2 does not read from.
+    expect(complaints.join()).not.toMatch(/--plays/);
+    const twice = await run(pair, '--plays', `Duo A=${player}`, '--plays', 'Duo B=player-2');
+    expect(twice).toMatchObject({
+      code: 2,
+      complaints: [expect.stringMatching(/: Violin \(player 2\) cannot play both "Duo A" and "Duo B"$/)],
+    });
+  },
+);
+
 it('says what the house sees with each plan', async () => {
   const { out } = await run(withMusic, '--json');
   const [first] = JSON.parse(out).front;
@@ -183,7 +207,12 @@ it.each([
   [without, ['--score', 'FOLDER/nothing.mxl'], /nothing\.mxl/],
   [withMusic, ['--plays', 'Oboe'], /is not of the form PART=/],
   [withMusic, ['--plays', 'Tuba=Oboe'], /there is no part "Tuba"; there are "Oboe"/],
-  [withMusic, ['--plays', 'Oboe=Nobody'], /nobody is called "Nobody"; there are "Oboe"/],
+  [withMusic, ['--plays', 'Oboe=Nobody'], /nobody is called "Nobody"; there are "Oboe \(player 1\)"/],
+  [
+    pair,
+    ['--plays', 'Duo A=Violin'],
+    /several are called "Violin"; write which: "Violin \(player 1\)", "Violin \(player 2\)"$/,
+  ],
   [withMusic, ['--pages', 'Oboe=1,99'], /99/],
   [withMusic, ['--pages', 'Oboe=1', '--pages', 'Oboe=2'], /names part "Oboe" twice/],
 ] as const)('refuses in one line: %#', async (document, words, complaint) => {
