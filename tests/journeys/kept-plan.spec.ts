@@ -62,6 +62,12 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await page.keyboard.press('Escape');
     await expect(first).toHaveValue('2');
 
+    // Who prints it is told.
+    await turns.getByRole('button', { name: 'Print booklets and cards…' }).click();
+    await expect(editor.dialog).toContainText(/This plan breaks \d+ rules?: see Page turns\./);
+    expect(await axeComplaints(page), 'printing a plan that breaks rules').toEqual([]);
+    await page.keyboard.press('Escape');
+
     // Pinned there, the page stays when it is planned again, or there is no plan and the pin is named.
     await paper
       .getByRole('button', { name: 'Pin: Place 1 from the left, At first, Clarinet (player 1)' })

@@ -8,6 +8,8 @@ export const paperWords = {
     title: 'Booklets and cue cards',
     none: 'There is no page plan with paper to print: plan the page turns first.',
     stale: 'The concert has changed since this was planned. What was planned is printed.',
+    broken: (count: number) =>
+      `This plan breaks ${counted(count, 'rule', 'rules')}: see Page turns. The paper says so too.`,
     what: 'What is printed',
     print: 'Print',
     cards: 'Cue cards',

@@ -41,6 +41,7 @@ function blocksOf(order: BookletOrder, strip: Strip, layout: Layout, width: numb
   const steps = stepsFor(order, strip, layout);
   return [
     titleBlock(order, width),
+    ...warningBlocks(order, width),
     ...drawings(order, strip, width),
     heading('In this order', width, tools),
     ...steps.map((words, index) => paragraph(`${index + 1}.  ${words}`, width, tools, { after: 1.6 })),
@@ -64,6 +65,10 @@ function titleBlock({ title, tools }: BookletOrder, width: number): Block {
       ];
     },
   };
+}
+
+function warningBlocks({ warning, tools }: BookletOrder, width: number): Block[] {
+  return warning === undefined ? [] : [paragraph(warning, width, tools, { colour: tools.palette.warning })];
 }
 
 function drawings(order: BookletOrder, strip: Strip, width: number): Block[] {

@@ -29,6 +29,8 @@ export interface BookletOrder {
   readonly cues: readonly string[];
   /** Who makes each turn; left out or empty: who reads where the leaves lie at first. */
   readonly turners?: readonly string[];
+  /** What is wrong with the plan that it is of, as a sentence. */
+  readonly warning?: string;
   readonly tools: TextTools;
 }
 

@@ -4,13 +4,17 @@ import { find } from '../../document/document.ts';
 import { labelOf } from '../../document/labels.ts';
 import { partPlayedBy } from '../../document/parts.ts';
 import type { Binding, PageRef } from '../../pages/bindings/binding.ts';
+import { brokenRulesWords } from '../../pages/planner/broken-rules.ts';
 import type { PlanView, StationPlan, Turn } from '../../pages/planner/plan.ts';
 import { barWords } from '../../score/words/bar-words.ts';
 import { clockWords } from '../../score/words/clock-words.ts';
 import type { PlannedPaper } from '../cards/order.ts';
 import type { BookletOrder } from './order.ts';
 
-export type PlannedBooklet = Pick<BookletOrder, 'title' | 'binding' | 'players' | 'cues' | 'turners'>;
+export type PlannedBooklet = Pick<
+  BookletOrder,
+  'title' | 'binding' | 'players' | 'cues' | 'turners' | 'warning'
+>;
 
 /** Pages go by the id of the player whose part they are of. */
 export function bookletOfStation(planned: PlannedPaper, station: StationPlan): PlannedBooklet {
@@ -18,12 +22,14 @@ export function bookletOfStation(planned: PlannedPaper, station: StationPlan): P
   const piece = find(document, setup)?.name || labelOf(document, setup, setup);
   const readers = readersOf(planned, station);
   const turns = firstTurns(planned, station);
+  const warning = brokenRulesWords(planned);
   return {
     title: `${piece}: ${labelOf(document, setup, station.station)}`,
     binding: bindingOf(station, readers),
     players: readers.map((reader) => (reader === null ? '' : namedPart(planned, reader))),
     cues: turns.map((each) => whenWords(each)),
     turners: turns.map(([first]) => (first ? labelOf(document, setup, first.player) : '')),
+    ...(warning === null ? {} : { warning }),
   };
 }
 

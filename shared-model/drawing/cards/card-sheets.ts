@@ -3,6 +3,7 @@
  * that is made for him. A part with many turns goes on over several cards.
  */
 
+import { brokenRulesWords } from '../../pages/planner/broken-rules.ts';
 import { runOf, type Run } from '../../pages/running/run.ts';
 import { concertOf, find, placedInSetup } from '../../document/document.ts';
 import { asId } from '../../document/ids.ts';
@@ -35,8 +36,9 @@ export function cardSheets(order: CardsOrder): CardSheets {
   const [first] = grid.cards;
   if (!first) throw new Error('a sheet has at least one card');
   const run = runOf(order.instance, order.plan, order);
+  const warning = brokenRulesWords(order);
   const drawn = order.instance.players.flatMap(({ id }) =>
-    cardsOf({ order, run, player: id }, first).map((card, index) => ({
+    cardsOf({ order, run, warning, player: id }, first).map((card, index) => ({
       player: id,
       number: index + 1,
       card,
@@ -64,22 +66,34 @@ type Card = (box: Box) => Primitive[];
 interface Owner {
   readonly order: CardsOrder;
   readonly run: Run;
+  /** On every card; null: nothing is wrong with the plan. */
+  readonly warning: string | null;
   readonly player: string;
 }
 
 function cardsOf(owner: Owner, size: Box): Card[] {
+  const width = size.width - 2 * MARGIN;
+  const warning = warningBlock(owner, width);
+  const head = HEAD_HEIGHT + (warning?.height ?? 0);
   const inner = (box: Box): Box => ({
     x: box.x + MARGIN,
-    y: box.y + MARGIN + HEAD_HEIGHT,
+    y: box.y + MARGIN + head,
     width: box.width - 2 * MARGIN,
-    height: box.height - 2 * MARGIN - HEAD_HEIGHT,
+    height: box.height - 2 * MARGIN - head,
   });
-  const blocks = blocksOf(owner, size.width - 2 * MARGIN);
+  const blocks = blocksOf(owner, width);
   const count = flow(blocks, inner(size)).length;
   return Array.from({ length: count }, (_, index): Card => (box) => [
     ...headOf(owner, { box, number: index + 1, count }),
+    ...(warning?.draw({ x: box.x + MARGIN, y: box.y + MARGIN + HEAD_HEIGHT }) ?? []),
     ...(flow(blocks, inner(box))[index] ?? []),
   ]);
+}
+
+function warningBlock({ order: { tools }, warning }: Owner, width: number): Block | null {
+  if (warning === null) return null;
+  const type = { size: TEXT.small, weight: 'bold' } as const;
+  return paragraph(warning, width, tools, { type, colour: tools.palette.warning });
 }
 
 interface HeadPlace {

@@ -10,7 +10,7 @@ import { PALETTES } from '#model/drawing/palette.ts';
 import { createMeasure } from '../../../../electron/services/fonts.ts';
 import { printPlanned } from '../../../../electron/services/planned-print.ts';
 import { openPdf, pageTexts, poppler, type PageText } from '../pdf-reading.ts';
-import { demoDuo, longBook } from './plans.ts';
+import { demoDuo, longBook, withoutLastTurn } from './plans.ts';
 
 const MM = 72 / 25.4;
 
@@ -72,6 +72,7 @@ function overlap(a: PageText, b: PageText): boolean {
 describe.each([
   ['a duo that shares a booklet', demoDuo],
   ['a long part that is a book', longBook],
+  ['a plan that breaks rules', withoutLastTurn],
 ] as const)('cue cards of %s', (_, make) => {
   const plan = make();
 

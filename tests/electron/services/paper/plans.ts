@@ -55,6 +55,12 @@ export function longBook(): PlannedPaper {
   return planned(aDocument(player, stand, aScore({ players: [player.id], music })), SETUP);
 }
 
+/** The demo's duo with the pages after its last turn never in view. */
+export function withoutLastTurn(): PlannedPaper {
+  const duo = demoDuo();
+  return { ...duo, plan: { ...duo.plan, turns: duo.plan.turns.slice(0, -1) } };
+}
+
 /** The document with the plan as the one that its setup keeps. */
 export function keeping({ document, setup, plan }: PlannedPaper): Document {
   const score = scoreOf(document, setup);

@@ -1,0 +1,21 @@
+/** What paper says of a plan that does not keep every rule. */
+
+import type { PlanInstance } from './instance.ts';
+import { judgePlan } from './judge.ts';
+import type { Plan } from './plan.ts';
+
+export interface PlanOfInstance {
+  readonly instance: PlanInstance;
+  readonly plan: Plan;
+}
+
+export function brokenRules({ instance, plan }: PlanOfInstance): number {
+  return judgePlan(instance, plan).violations.length;
+}
+
+/** One sentence for whoever has the print alone; null: every rule is kept. */
+export function brokenRulesWords(planned: PlanOfInstance): string | null {
+  const count = brokenRules(planned);
+  if (count === 0) return null;
+  return `This plan breaks ${count} ${count === 1 ? 'rule' : 'rules'}; see the page turns in the editor.`;
+}
