@@ -34,7 +34,7 @@ export const musicWords = {
       typed: 'typed',
     },
     tempoAt: (bar: string, tempo: number, source: string) =>
-      `bar ${bar}: ${Math.round(tempo * 10) / 10} (${source})`,
+      `${bar}: ${Math.round(tempo * 10) / 10} (${source})`,
     tempoAssumed: (tempo: number) => `${tempo} (assumed)`,
     more: (count: number) => `and ${count} more`,
     typedTempo: 'Other tempo',
@@ -61,10 +61,12 @@ export const musicWords = {
     pageCount: (count: number) => counted(count, 'page', 'pages'),
     noPages: 'Give the first bar of each page, for instance 1, 38, 77.',
     rests: 'Longest rests',
-    rest: (seconds: string, at: string, from: string, to: string) =>
-      `${seconds} at ${at}, ${from === to ? `bar ${from}` : `bars ${from} to ${to}`}`,
+    rest: (seconds: string, at: string, bars: string) => `${seconds} at ${at}, ${bars}`,
+    barsNamed: (from: string, to: string) => (from === to ? `bar ${from}` : `bars ${from} to ${to}`),
+    barsOfMovement: (movement: number, from: string, to: string) =>
+      `movement ${movement}, ${from === to ? `bar ${from}` : `bars ${from} to ${to}`}`,
     noRests: 'none',
-    takesUp: (instrument: string, bar: string) => `takes up ${instrument} in bar ${bar}`,
+    takesUp: (instrument: string, bar: string) => `takes up ${instrument} in ${bar}`,
     seconds: (seconds: number) => `${seconds.toFixed(1)}\u00a0s`,
 
     choice: {

@@ -5,19 +5,79 @@ import { Refusal } from '../problem.ts';
 
 /** Index of the bar. Throws `Refusal` for a number that no bar, or more than one, prints. */
 export function barNamed(music: Music, name: string, what: string): number {
+  const found = barsNamed(music, name, what);
+  const [only, another] = found;
+  if (only !== undefined && another === undefined) return only;
+  throw refusalOf(what, name, whichOf(found));
+}
+
+/**
+ * The first bars of pages, which go on from bar to bar: a number that several bars print is the next of them after the
+ * page before. Throws `Refusal` when there is none, and when two of one movement are possible.
+ */
+export function pageBarsNamed(music: Music, names: readonly string[]): number[] {
+  const possible = names.map((name) => barsNamed(music, name, PAGE));
+  const latest = latestOf(possible);
+  const taken: number[] = [];
+  possible.forEach((bars, index) => {
+    const name = names[index] ?? '';
+    const before = taken.at(-1) ?? -1;
+    const after = bars.filter((bar) => bar > before);
+    const [next] = after;
+    if (next === undefined) throw refusalOf(PAGE, name, noneAfter(music, before, bars));
+    const open = after.filter((bar) => bar <= (latest[index] ?? Infinity));
+    const isFirstOfAll = next === 0;
+    const alike = open.filter((bar) => movementOf(music, bar) === movementOf(music, next));
+    if (alike.length > 1 && !isFirstOfAll) throw refusalOf(PAGE, name, whichOf(alike));
+    taken.push(next);
+  });
+  return taken;
+}
+
+const PAGE = 'first bar of a page';
+
+/** The last bar that each page can begin with, so that those after it still find theirs; undefined: none. */
+function latestOf(possible: readonly (readonly number[])[]): (number | undefined)[] {
+  let end: number | undefined = Infinity;
+  return possible
+    .toReversed()
+    .map((bars) => (end = bars.findLast((bar) => bar < (end ?? Infinity))))
+    .toReversed();
+}
+
+/** From 0. */
+export function movementOf({ movements }: Pick<Music, 'movements'>, bar: number): number {
+  return Math.max(
+    0,
+    movements.findLastIndex((first) => first <= bar),
+  );
+}
+
+/** Rising. Throws `Refusal` when there is none. */
+function barsNamed(music: Music, name: string, what: string): readonly number[] {
   const wanted = name.trim();
-  const bad = (advice: string) =>
-    new Refusal({ code: 'typed.bad', what, given: name.trim().slice(0, 60), advice });
   const ordinal = /^#(\d{1,6})$/.exec(wanted)?.[1];
   if (ordinal !== undefined) {
     const index = Number(ordinal) - 1;
-    if (index >= 0 && index < music.bars.length) return index;
-    throw bad(`the score has bars #1 to #${music.bars.length}`);
+    if (index >= 0 && index < music.bars.length) return [index];
+    throw refusalOf(what, name, `the score has bars #1 to #${music.bars.length}`);
   }
   const found = music.bars.flatMap(({ number }, index) => (number === wanted ? [index] : []));
-  const [only, another] = found;
-  if (only === undefined) throw bad('no bar has that number; #1 is the first bar of the file');
-  if (another === undefined) return only;
+  if (found.length > 0) return found;
+  throw refusalOf(what, name, 'no bar has that number; #1 is the first bar of the file');
+}
+
+function whichOf(found: readonly number[]): string {
   const ordinals = found.slice(0, 6).map((index) => `#${index + 1}`);
-  throw bad(`${found.length} bars have that number; write which: ${ordinals.join(', ')}`);
+  return `${found.length} bars have that number; write which: ${ordinals.join(', ')}`;
+}
+
+function noneAfter({ bars }: Music, before: number, found: readonly number[]): string {
+  const page = `the page before it, with bar ${bars[before]?.number ?? ''}`;
+  const where = found.length === 1 ? 'that bar comes' : 'all bars of that number come';
+  return `pages go on from bar to bar, and ${where} no later than ${page}`;
+}
+
+function refusalOf(what: string, name: string, advice: string): Refusal {
+  return new Refusal({ code: 'typed.bad', what, given: name.trim().slice(0, 60), advice });
 }

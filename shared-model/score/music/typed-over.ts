@@ -4,7 +4,7 @@ import { FASTEST_TEMPO, MOST_PLAYED_BARS, SLOWEST_TEMPO } from '../limits.ts';
 import type { BarRange, Music, Part, Tempo } from '../music.ts';
 import { outcomeOf, Refusal, type Outcome } from '../problem.ts';
 import type { Remark } from '../remark.ts';
-import { barNamed } from './bar-names.ts';
+import { barNamed, pageBarsNamed } from './bar-names.ts';
 import { pagesFrom } from './pages.ts';
 import { barsIn } from './ranges.ts';
 
@@ -88,23 +88,13 @@ function rangeIn(music: Music, piece: string): BarRange {
   throw new Refusal({ code: 'typed.bad', what: 'range', given: piece.trim().slice(0, 60), advice });
 }
 
-/** "1, 38, 77": the first bar of each page of that part. */
+/** "1, 38, 77": the first bar of each page of that part, as `pageBarsNamed` says. */
 export function withPages(music: Music, partIndex: number, text: string): Outcome<Music> {
   return outcomeOf(() => {
-    const bars = text
-      .split(/[,;\n]/)
-      .filter((piece) => piece.trim() !== '')
-      .map((piece) => barNamed(music, piece, 'first bar of a page'));
-    const falling = bars.findIndex((bar, index) => index > 0 && bar <= (bars[index - 1] ?? -1));
-    if (falling >= 0) {
-      const given = music.bars[bars[falling] ?? 0]?.number ?? '';
-      throw new Refusal({
-        code: 'typed.bad',
-        what: 'first bar of a page',
-        given,
-        advice: 'pages go on from bar to bar',
-      });
-    }
+    const bars = pageBarsNamed(
+      music,
+      text.split(/[,;\n]/).filter((piece) => piece.trim() !== ''),
+    );
     return {
       ...music,
       parts: music.parts.map((part, index) => (index === partIndex ? paged(part, bars) : part)),

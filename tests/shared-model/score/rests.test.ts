@@ -40,6 +40,9 @@ function rests(bars: readonly string[]): (readonly [number, number, number, numb
   ]);
 }
 
+const range = (first: number, last: number): number[] =>
+  Array.from({ length: last - first + 1 }, (_, index) => first + index);
+
 describe('rests', () => {
   it('go over bar lines, and lie at both ends', () => {
     expect(rests([`${rest(1)}${note(1)}${rest(2)}`, rest(4), `${rest(1)}${note(1)}${rest(2)}`])).toEqual([
@@ -179,7 +182,36 @@ describe('what is typed over', () => {
       { page: 1, bar: 0 },
       { page: 2, bar: 2 },
     ]);
-    expect(withPages(music, 0, '2, 1')).toMatchObject({ ok: false });
+    expect(withPages(music, 0, '2, 1')).toMatchObject({
+      problem: {
+        given: '1',
+        advice:
+          'pages go on from bar to bar, and that bar comes no later than the page before it, with bar 2',
+      },
+    });
+  });
+
+  it('the pages of several movements, by the numbers that are printed', () => {
+    // 0 to 40, then 1 to 60, in which 5 stands twice, then 1 to 10.
+    const numbers = [range(0, 40), range(1, 5), range(5, 60), range(1, 10)].flat().map(String);
+    const long = {
+      ...music,
+      bars: numbers.map((number) => ({ number, ticks: 8 })),
+      movements: [0, 41, 102],
+    };
+    const pages = (typed: string) => {
+      const outcome = withPages(long, 0, typed);
+      if (!outcome.ok) return outcome.problem;
+      return outcome.value.parts[0]?.pages.map(({ bar }) => bar);
+    };
+    expect(pages('0, 38, 1')).toEqual([0, 38, 41]);
+    expect(pages('0, 38, 1, 31, 1')).toEqual([0, 38, 41, 72, 102]);
+    expect(pages('0, 50, 4')).toEqual([0, 91, 105]);
+    expect(pages('0, 38, 5')).toMatchObject({ advice: '2 bars have that number; write which: #46, #47' });
+    expect(pages('0, 38, #47')).toEqual([0, 38, 46]);
+    expect(pages('0, 60, 40')).toMatchObject({ given: '40' });
+    // The second 5 is the only one between #46 and the next.
+    expect(pages('0, #46, 5, 6')).toEqual([0, 45, 46, 47]);
   });
 
   it('changes nothing in the music it is given, which is plain JSON', () => {

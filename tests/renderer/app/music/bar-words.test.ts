@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Music } from '#model/document/music.ts';
 import { withOrder, withPages } from '#model/score/music/typed-over.ts';
 import { tenthsWords } from '#model/score/words/clock-words.ts';
-import { barNames, orderWords, pageWords } from '../../../../renderer/app/music/bar-words.ts';
+import { barNames, barsInWords, orderWords, pageWords } from '../../../../renderer/app/music/bar-words.ts';
 import { MUSIC } from '../../../helpers/build.ts';
 
 /** Numbers that stand twice, that are none, and that look like a range. */
@@ -22,6 +22,24 @@ describe('bars in words', () => {
   it('go by the printed number where it is plain and stands once, else by the place in the file', () => {
     const name = barNames(odd);
     expect(odd.bars.map((_, bar) => name(bar))).toEqual(['0', '1', '#3', '#4', '#5', '#6', 'X1']);
+  });
+
+  it('go by the movement where each begins to count anew', () => {
+    const two: Music = {
+      ...MUSIC,
+      bars: ['0', '1', '2', '1', '2', '2', '7'].map((number) => ({ number, ticks: 8 })),
+      movements: [0, 3],
+    };
+    const bars = barsInWords(two);
+    expect([bars(0), bars(1, 2), bars(3), bars(3, 6), bars(6)]).toEqual([
+      'bar 0',
+      'movement 1, bars 1 to 2',
+      'movement 2, bar 1',
+      'movement 2, bars 1 to 7',
+      'bar 7',
+    ]);
+    expect(bars(4, 5)).toBe('bars #5 to #6');
+    expect(bars(2, 3)).toBe('bars #3 to #4');
   });
 
   it('the order as it is shown, typed, is the same order', () => {
