@@ -146,6 +146,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     await withPart(program.home);
     await editor.openFile('printed');
+    await expect(editor.title).toContainText('printed.standlines');
     const turns = await openPaper(editor, page);
 
     // The part's PDF is found beside the concert without a question; the other part has none.

@@ -188,6 +188,7 @@ for (const [colorScheme, width, height] of [
     await page.reload();
     await editor.open(program.address());
     await editor.openFile('hedgerow');
+    await expect(editor.title).toContainText('hedgerow.standlines');
     await editor.showSetup('2 Hedgerow Dances');
     await music(page).click();
     await printedPart(editor, 'Clarinet').click();
