@@ -42,7 +42,7 @@ export function instanceOf(document: Document, setup: Id<'setup'>): Asked {
   }
   const pins = pinsOf(keptPlanOf(document, setup)?.pins ?? [], performance);
   const instance = { players, stations, ...(pins.length > 0 ? { pins } : {}) };
-  return { ok: true, instance, notes: leftOut(document, setup, playing) };
+  return { ok: true, instance, notes: [...leftOut(document, setup, playing), ...roomier(document, setup)] };
 }
 
 interface Playing {
@@ -66,6 +66,22 @@ function leftOut(document: Document, setup: Id<'setup'>, playing: readonly Playi
   return inSetup(document, setup, 'player')
     .filter(({ id }) => !planned.has(id))
     .map(({ id }) => `${labelOf(document, setup, id)} has no part in the score and is left out.`);
+}
+
+/** A wider desk alone changes no plan; the user who has set one should know what else to say. */
+function roomier(document: Document, setup: Id<'setup'>): string[] {
+  return inSetup(document, setup, 'stand').flatMap((stand) => {
+    const read = stand.sides.filter(({ reader, pageWidth }) => reader !== null && pageWidth > 0);
+    const more = read.find(
+      ({ pageWidth, pagesAcross }) => Math.floor(stand.deskWidth / pageWidth) > pagesAcross,
+    );
+    if (!more) return [];
+    const room = Math.floor(stand.deskWidth / more.pageWidth);
+    return [
+      `The desk of ${labelOf(document, setup, stand.id)} has room for ${room} pages side by side; it is planned with the ` +
+        `${Math.max(1, more.pagesAcross)} that its properties say.`,
+    ];
+  });
 }
 
 interface Planned extends Playing {

@@ -165,7 +165,10 @@ describe('what is missing is said', () => {
 
   it('also who is left out', () => {
     const result = asked(oboe, harp, pair, score);
-    expect(result.ok && result.notes).toEqual(['Harp (player 2) has no part in the score and is left out.']);
+    expect(result.ok && result.notes).toEqual([
+      'Harp (player 2) has no part in the score and is left out.',
+      'The desk of stand 1 has room for 2 pages side by side; it is planned with the 1 that its properties say.',
+    ]);
   });
 });
 
