@@ -334,6 +334,22 @@ export const ACTIONS: readonly Action[] = [
     onPlan: true,
     run: ({ view }) => (view.section = !view.section),
   }),
+  action({
+    id: 'view.nextPlace',
+    words: w.nextPlace,
+    keys: ['.'],
+    onPlan: true,
+    may: looking.mayLookFromPlaces,
+    run: (editor) => looking.lookFromPlace(editor, 1),
+  }),
+  action({
+    id: 'view.placeBefore',
+    words: w.placeBefore,
+    keys: [','],
+    onPlan: true,
+    may: looking.mayLookFromPlaces,
+    run: (editor) => looking.lookFromPlace(editor, -1),
+  }),
   action({ id: 'view.seen', words: text.seen.large, may: looking.mayLookFrom, run: looking.lookFrom }),
   action({
     id: 'view.left',

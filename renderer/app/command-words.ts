@@ -14,6 +14,8 @@ export const commandWords = {
   spreadAcross: 'Spread the selection evenly across the stage',
   spreadDepth: 'Spread the selection evenly up- and downstage',
   faceHouse: 'Turn the selection to the house',
+  nextPlace: 'Look from the next place of the house',
+  placeBefore: 'Look from the place before',
   turnLeft: 'Turn 5° towards stage left',
   turnRight: 'Turn 5° towards stage right',
   turnLeftFar: 'Turn 45° towards stage left',

@@ -46,12 +46,32 @@ export function letGo({ view, session }: Editor): void {
   }
 }
 
-/** The place that is looked into, or else the player who is selected alone. */
-function onlookerOf({ view, session }: Editor): Onlooker | null {
+/** The place that is looked into, or else the player, the place or the first place of the seats selected alone. */
+function onlookerOf(editor: Editor): Onlooker | null {
+  const { view, session } = editor;
   if (view.seat !== null) return { kind: 'seat', seat: view.seat };
   const [only, more] = session.selection;
   if (only === undefined || more !== undefined) return null;
-  return session.document.records.get(only)?.kind === 'player' ? { kind: 'player', player: only } : null;
+  if (session.document.records.get(only)?.kind === 'player') return { kind: 'player', player: only };
+  const seat = firstPlaceOf(editor, only);
+  return seat === null ? null : { kind: 'seat', seat };
+}
+
+function firstPlaceOf({ session }: Editor, record: string): string | null {
+  return housePlaces(session.document).find((place) => place.record === record)?.id ?? null;
+}
+
+export const mayLookFromPlaces = ({ session }: Editor): boolean => housePlaces(session.document).length > 0;
+
+/** Looks into the place so many further on in its block or row; at first into that of the selection, or the first of all. */
+export function lookFromPlace(editor: Editor, further: number): void {
+  const { view, session } = editor;
+  const places = housePlaces(session.document);
+  const [selected] = session.selection;
+  const start = selected === undefined ? null : firstPlaceOf(editor, selected);
+  const now = places.findIndex(({ id }) => id === view.seat);
+  const next = now < 0 ? places.findIndex(({ id }) => id === start) : now + further;
+  view.seat = places[now < 0 ? Math.max(0, next) : (next + places.length) % places.length]?.id ?? null;
 }
 
 export const mayLookFrom = (editor: Editor): boolean => onlookerOf(editor) !== null;

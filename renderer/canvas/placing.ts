@@ -1,11 +1,12 @@
 /** Sets a thing of the store down: previewed as a draft under the pointer, so that it is judged before it is placed. */
 
-import { concertOf } from '#model/document/document.ts';
+import { concertOf, platformOf } from '#model/document/document.ts';
 import type { Outcome } from '#model/commands/command.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import type { Thing } from '../store/things.ts';
 import { CATCH_PIXELS, neighboursOf } from './gestures/drag-items.ts';
+import { freeSpot } from './free-spot.ts';
 import { roundFigureFor, settle, type Settled } from './snapping.ts';
 
 export function settledForPlacing({ session, view }: Editor, wanted: Vec2): Settled {
@@ -24,10 +25,15 @@ export function placingOutcome({ session, view, units }: Editor, thing: Thing, {
   return thing.place(session.settled, { spot, withStand: view.withStand });
 }
 
-/** Places the thing where it can be seen: at the view's middle, or over the platform's middle if that is elsewhere. */
+/**
+ * Places the thing where it can be seen: at the view's middle, or over the platform's middle if that is elsewhere. Nobody
+ * sees beforehand where it goes, so it goes beside what stands there.
+ */
 export function placeAtViewCentre(editor: Editor, thing: Thing): void {
   const { x, y } = editor.view.camera.centre;
   const limits = concertOf(editor.session.settled).limits;
   const spot = { x: Math.round(x / 100) * 100, y: Math.max(limits.edgeDistance, Math.round(y / 100) * 100) };
-  editor.carryOut(placingOutcome(editor, thing, spot));
+  const { settled, setup } = editor.session;
+  const taken = neighboursOf(settled, setup, []);
+  editor.carryOut(placingOutcome(editor, thing, freeSpot(spot, taken, platformOf(settled).outline)));
 }

@@ -138,6 +138,22 @@ test('single letters as keys can be switched off, and stay off', async ({ editor
   await expect(section).toBeVisible();
 });
 
+test('places of the house are looked into one after the other without a mouse', async ({ editor, page }) => {
+  const { keyboard } = page;
+  await editor.plan.focus();
+  await keyboard.press('.');
+  const card = page.getByRole('region', { name: /^From place A 1$/ });
+  await expect(card).toBeVisible();
+  await keyboard.press('.');
+  await expect(page.getByRole('region', { name: /^From place A 2$/ })).toBeVisible();
+  await keyboard.press(',');
+  await expect(card).toBeVisible();
+  await keyboard.press('Control+k');
+  await keyboard.type('picture of what');
+  await keyboard.press('Enter');
+  await expect(editor.dialog).toContainText('What place A 1 sees');
+});
+
 test('a duo is set up and printed without a mouse', async ({ editor, page, program }) => {
   const { keyboard } = page;
   await keyboard.press('Control+Alt+n');
