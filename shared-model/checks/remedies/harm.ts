@@ -2,9 +2,10 @@
 
 import { setupsOf, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
+import type { Degrees } from '../../document/records.ts';
 import { facingResults } from '../facing/facing.ts';
 import { facingFindings } from '../facing/findings.ts';
-import type { Finding, RemedyChange, Severity, Unit } from '../finding.ts';
+import type { Finding, FindingCode, RemedyChange, Severity, Unit } from '../finding.ts';
 import { reachFindings } from '../reach/findings.ts';
 import { readingFaults } from '../reading/faults.ts';
 import { readingResults } from '../reading/reading.ts';
@@ -85,8 +86,10 @@ function setupHarm({ document, setup, finding }: Task): SetupHarm {
   const facing: Check = (there) =>
     facingFindings(there, setup, facingResults(there, setup, scenes.of(there).occluders));
   const objections = [...CHECKS, facing].map((check) =>
-    complaintsWorse(check(document, setup), (there) =>
-      check(there, setup).filter((found) => matters(found, finding.severity)),
+    complaintsWorse(
+      check(document, setup),
+      (there) => check(there, setup).filter((found) => matters(found, finding.severity)),
+      toleranceFor(finding.code),
     ),
   );
   let crowd: CrowdMeter | null = null;
@@ -105,9 +108,10 @@ function setupHarm({ document, setup, finding }: Task): SetupHarm {
 export function complaintsWorse(
   before: readonly Complaint[],
   said: (changed: Document) => readonly Complaint[],
+  tolerance: Tolerance = noticed,
 ): (changed: Document) => boolean {
   const worst = worstOfEach(before);
-  return (changed) => said(changed).some((found) => isWorse(found, worst.get(keyOf(found))));
+  return (changed) => said(changed).some((found) => isWorse(found, worst.get(keyOf(found)), tolerance));
 }
 
 const SEVERITIES: readonly Severity[] = ['fail', 'caution', 'note'];
@@ -131,9 +135,37 @@ const NOTICED: Readonly<Record<Unit, number>> = {
   minutesOfArc: 0.1,
 };
 
-function isWorse(found: Complaint, known: Complaint | undefined): boolean {
+/** By how much what is found may be worse than it was. */
+type Tolerance = (found: Complaint) => number;
+
+function noticed({ unit }: Complaint): number {
+  return NOTICED[unit];
+}
+
+/** A glance may be turned so much farther where somebody is kept from harm by it. A figure of the tool's own. */
+const GLANCE_FOR_SAFETY: Degrees = 5;
+
+/**
+ * Whether somebody can fall, or not get out, weighs more than how far he turns his head: a glance that was already far
+ * may then become a little farther. Nothing else may become worse.
+ */
+function toleranceFor(cleared: FindingCode): Tolerance {
+  if (!SAFETY.has(cleared)) return noticed;
+  return (found) => (found.code === 'facing.turn' ? GLANCE_FOR_SAFETY : noticed(found));
+}
+
+const SAFETY: ReadonlySet<FindingCode> = new Set([
+  'room.edge',
+  'room.offPlatform',
+  'room.door',
+  'room.wheelchairLevel',
+  'room.wheelchairRoute',
+  'room.turning',
+] satisfies FindingCode[]);
+
+function isWorse(found: Complaint, known: Complaint | undefined, tolerance: Tolerance = noticed): boolean {
   if (!known || SEVERITIES.indexOf(found.severity) < SEVERITIES.indexOf(known.severity)) return true;
-  return lackOf(found) > lackOf(known) + NOTICED[found.unit];
+  return lackOf(found) > lackOf(known) + tolerance(found);
 }
 
 function lackOf({ measured, required }: Complaint): number {

@@ -12,8 +12,9 @@ import { overlapFindings } from '../room/overlap.ts';
 import { attemptsAt, type Attempt, type Task } from './attempt.ts';
 import { excerpt, withLimits } from './excerpt.ts';
 import { createHarmCheck, isSameComplaint } from './harm.ts';
-import { ALL_ROUND, everyWay, moveOne } from './ways.ts';
-import { FARTHEST_FOR_ROOM, ofWeight, WEIGHTS, type Weight } from './weights.ts';
+import { withOwnStands } from './own-stands.ts';
+import { ALL_ROUND, everyWay, moveOne, waysOf } from './ways.ts';
+import { FARTHEST_FOR_ROOM, ofWeight, weightOf, WEIGHTS, type Weight } from './weights.ts';
 
 export type RoomCode = Extract<
   FindingCode,
@@ -49,7 +50,8 @@ export function roomRemedies(code: RoomCode): (task: Task) => Remedy[] {
       const remedy = moveOf(task, weight, attempt);
       if (remedy) return [remedy];
     }
-    return [];
+    const together = code === 'room.edge' ? moveOfPlace(task, attempt) : null;
+    return together ? [together] : [];
   };
 }
 
@@ -57,6 +59,26 @@ function moveOf({ document, finding }: Task, weight: Weight, attempt: Attempt): 
   const ways = everyWay(ofWeight(document, finding.subjects, weight), ALL_ROUND);
   const most = Math.min(finding.required - finding.measured + DETOUR, FARTHEST_FOR_ROOM[weight]);
   return moveOne(ways, { coarse: COARSE, most }, attempt);
+}
+
+/** A player with his stands, where either alone would leave the other: whose place it is that is too near. */
+function moveOfPlace({ document, setup, finding }: Task, attempt: Attempt): Remedy | null {
+  const who = whosePlace(document, finding.subjects[0]);
+  const record = who === null ? undefined : document.records.get(who);
+  const together = record && withOwnStands(document, setup, record.id);
+  if (record?.kind !== 'player' || !together || weightOf(document, record) === null) return null;
+  if (together.length < 2) return null;
+  const most = Math.min(finding.required - finding.measured + DETOUR, FARTHEST_FOR_ROOM.person);
+  return moveOne(waysOf(together, ALL_ROUND), { coarse: COARSE, most }, attempt);
+}
+
+/** His own; or of a stand that of its only reader. */
+function whosePlace(document: Document, id: string | undefined): string | null {
+  const record = document.records.get(id ?? '');
+  if (record?.kind === 'player') return record.id;
+  if (record?.kind !== 'stand') return null;
+  const readers = new Set(record.sides.flatMap(({ reader }) => reader ?? []));
+  return readers.size === 1 ? ([...readers][0] ?? null) : null;
 }
 
 /** A clear distance is looked for up to here, mm. */
