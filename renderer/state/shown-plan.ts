@@ -3,6 +3,7 @@
 import type { Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
 import { judgedPlan } from '#model/pages/kept/judged.ts';
+import { keptPlanOf } from '#model/pages/kept/plan-of.ts';
 import type { PlanInstance } from '#model/pages/planner/instance.ts';
 import type { Plan } from '#model/pages/planner/plan.ts';
 import type { Editor } from './editor.svelte.ts';
@@ -17,11 +18,14 @@ export interface ShownPlan {
 
 /**
  * A planned one while it is looked at, else the kept one as the concert is now, else the best that was planned. Null: no
- * plan of this setup is known. Components may read it in a derived value.
+ * plan of this setup is known, or one is kept that cannot be judged now: an older one would not be what is kept.
+ * Components may read it in a derived value.
  */
 export function shownPlan(editor: Editor): ShownPlan | null {
-  const { chosen } = editor.turnPlans;
-  return (chosen === null ? keptShown(editor) : null) ?? plannedShown(editor);
+  const { session, turnPlans } = editor;
+  const isKept = keptPlanOf(session.settled, session.setup) !== undefined;
+  if (isKept && turnPlans.chosen === null) return keptShown(editor);
+  return plannedShown(editor) ?? keptShown(editor);
 }
 
 function keptShown({ session }: Editor): ShownPlan | null {

@@ -8,6 +8,8 @@ export const stripWords = {
     why: 'Plays the planned page turns along the music: the desks on the plan show what each player sees at the moment.',
     noPlan: 'There is no plan of the page turns of this setup yet.',
     noneFound: 'No plan of the page turns was found.',
+    keptNotJudged:
+      'A page plan is kept, but it cannot be judged as the concert is now, so it cannot be played. Page turns says more.',
     seeTurns: 'See the page turns',
     stale: 'The concert has changed since this was planned.',
 

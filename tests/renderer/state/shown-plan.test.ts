@@ -2,6 +2,8 @@
 
 import { expect, it } from 'vitest';
 import { keepPlan } from '#model/commands/page-plan.ts';
+import { remove } from '#model/commands/remove.ts';
+import { keptPlanOf } from '#model/pages/kept/plan-of.ts';
 import { addPaper } from '#model/commands/plan-paper.ts';
 import { applyDiff } from '#model/document/diff.ts';
 import type { Document } from '#model/document/document.ts';
@@ -44,6 +46,15 @@ it('is none while nothing is kept or planned', () => {
 
 it('is the best that was planned, of the document it was planned for', () => {
   expect(shown(BEFORE, told, null)).toMatchObject({ plan: result.plan, document: BEFORE });
+});
+
+it('is no older planned one while a plan is kept that cannot be judged', () => {
+  const removed = remove(KEPT, { ids: [desk.id] });
+  if (!removed.ok) throw new Error(removed.reason);
+  const without = applyDiff(KEPT, removed.diff);
+  expect(keptPlanOf(without, SETUP)).toBeDefined();
+  expect(shown(without, told, null)).toBeNull();
+  expect(shown(without, told, 0)?.plan).toBe(result.front[0]?.plan);
 });
 
 it('is the kept one, of the document as it is now, unless a planned one is looked at', () => {
