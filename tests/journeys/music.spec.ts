@@ -92,6 +92,11 @@ for (const colorScheme of ['light', 'dark'] as const) {
     const pagesOf = (name: string) => part(editor, name).getByLabel('Pages begin with bars');
     await typeInto(page, pagesOf('Reed'), '1, 99');
     await expect(part(editor, 'Reed').getByRole('alert')).toContainText('"99" cannot be used');
+    // Closing would lose what was typed: the window stays, and the field is gone to.
+    await editor.dialog.getByRole('button', { name: 'Done' }).click();
+    await expect(pagesOf('Reed')).toBeFocused();
+    await expect(pagesOf('Reed')).toHaveValue('1, 99');
+    await expect(editor.dialog.getByRole('alert').last()).toContainText('would be lost');
     await typeInto(page, editor.dialog.getByLabel('Order of the performance'), '9-3');
     await expect(editor.dialog.getByRole('alert').first()).toContainText('"9-3" cannot be used');
     await page.keyboard.press('Escape');

@@ -6,6 +6,7 @@ import type { Id } from '#model/document/ids.ts';
 import type { PartPdf } from '#model/document/records.ts';
 import type { Editor } from '../../state/editor.svelte.ts';
 import { done } from '../properties/change.ts';
+import { text } from '../text.ts';
 import { chosenHandle } from './chosen-file.ts';
 import { fittedTo, inOrder } from './page-map.ts';
 
@@ -55,15 +56,22 @@ export function keepPart(
   return problem;
 }
 
-/** What is wrong with it, or null. */
+/** What is wrong with it, or null; without the place in the file, which says nothing to who typed it. */
 export function setPdf(editor: Editor, { score, part }: PartOf, pdf: PartPdf | null): string | null {
-  return done(editor, setPartPdf(editor.session.settled, { score, part, pdf }));
+  const { staffSize } = pdf ?? { staffSize: null };
+  if (staffSize !== null && !(staffSize >= STAFF_LEAST && staffSize <= STAFF_MOST))
+    return text.pdf.staffBad(STAFF_LEAST, STAFF_MOST);
+  const problem = done(editor, setPartPdf(editor.session.settled, { score, part, pdf }));
+  return problem?.replace(/^[^:]*\bpdfs\[\d+\][^:]*: /, '') ?? null;
 }
 
 export function pdfOf(editor: Editor, { score, part }: PartOf): PartPdf | null {
   const record = editor.session.document.records.get(score);
   return record?.kind === 'score' ? (record.pdfs[part] ?? null) : null;
 }
+
+/** As the file takes it, mm. */
+const [STAFF_LEAST, STAFF_MOST] = [1, 100];
 
 /** The bytes behind a handle; a sentence when they cannot be had. */
 export async function bytesOf({ host }: Editor, handle: Handle): Promise<Uint8Array | string> {

@@ -62,6 +62,11 @@ export function fittedTo(map: PageMap, count: number): PageMap {
   return trimmed(map.map((page) => (page !== null && page > count ? null : page)));
 }
 
+/** The PDF's pages behind the last of the part's `count`: they are printed nowhere. */
+export function leftOut(map: PageMap, count: number): number[] {
+  return map.slice(count).filter((page) => page !== null);
+}
+
 function trimmed(map: PageMap): PageMap {
   return map.slice(0, map.findLastIndex((page) => page !== null) + 1);
 }

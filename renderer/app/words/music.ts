@@ -13,6 +13,8 @@ export const musicWords = {
     replace: 'Another score…',
     remove: 'Remove the music',
     done: 'Done',
+    refusedLeft:
+      'What is typed in a field was refused and would be lost: mend it, or close this window to leave it.',
     reading: 'Reading the score…',
     given: (name: string) => `The music is read from ${name}.`,
     dropped: (what: readonly string[]) => `Not kept of the music before: ${what.join('; ')}.`,

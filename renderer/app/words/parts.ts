@@ -76,6 +76,14 @@ export const partsWords = {
     mapBad: (count: number) => `Give pages from 1 to ${count}, such as 2-6, 8; a dash for none.`,
     tooFew: (pages: number, mapped: number) =>
       `The part has ${counted(pages, 'page', 'pages')}; the PDF gives ${mapped} of them.`,
+    tooMany: (pages: number, given: number, left: string) =>
+      `The PDF gives ${counted(given, 'page', 'pages')}, the part has ${pages}: PDF ${left} left out.`,
+    leftOut: (pages: readonly number[], all: string) => {
+      if (pages.length === 1) return `page ${all} is`;
+      return pages.length === 2 ? `pages ${pages.join(' and ')} are` : `pages ${all} are`;
+    },
+    staffBad: (least: number, most: number) =>
+      `Give the height of a staff in millimetres, from ${least} to ${most}; nothing when it is not known.`,
     isPage: (page: number) => `page ${page} of the part`,
     isPages: (pages: readonly number[]) => `pages ${pages.join(', ')} of the part`,
     unused: 'not used',

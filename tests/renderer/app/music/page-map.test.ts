@@ -6,10 +6,12 @@ import {
   begunAt,
   fittedTo,
   inOrder,
+  leftOut,
   pageMapFrom,
   pageMapWords,
   toggled,
 } from '../../../../renderer/app/music/page-map.ts';
+import { text } from '../../../../renderer/app/text.ts';
 import '../../../helpers/seed.ts';
 
 describe('which page of a PDF is which page of the part', () => {
@@ -33,6 +35,17 @@ describe('which page of a PDF is which page of the part', () => {
     expect(toggled([1, 2], 4)).toEqual([1, 2, 4]);
     expect(begunAt(3, 5)).toEqual([3, 4, 5]);
     expect(fittedTo([2, 3, null, 5], 3)).toEqual([2, 3]);
+  });
+
+  it('leaves out what lies behind the last page of the part, and the words say which', () => {
+    const left = (pages: number) => leftOut(inOrder(8), pages);
+    const said = (pages: number) =>
+      text.pdf.tooMany(pages, 8, text.pdf.leftOut(left(pages), pageMapWords(left(pages))));
+    expect(said(6)).toBe('The PDF gives 8 pages, the part has 6: PDF pages 7 and 8 are left out.');
+    expect(said(7)).toBe('The PDF gives 8 pages, the part has 7: PDF page 8 is left out.');
+    expect(said(3)).toBe('The PDF gives 8 pages, the part has 3: PDF pages 4-8 are left out.');
+    expect(left(8)).toEqual([]);
+    expect(leftOut([1, null, 2, null], 2)).toEqual([2]);
   });
 
   it('comes back as it was typed', () => {

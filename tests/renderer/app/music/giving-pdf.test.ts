@@ -1,0 +1,32 @@
+/** What a part's PDF may say of itself, refused in words that name no place in the file. */
+
+import { expect, it } from 'vitest';
+import { setPartPdf } from '#model/commands/score.ts';
+import { asId } from '#model/document/ids.ts';
+import { setPdf } from '../../../../renderer/app/music/giving-pdf.ts';
+import type { Editor } from '../../../../renderer/state/editor.svelte.ts';
+import { aDocument, aPdf, aPlayer, aScore } from '../../../helpers/build.ts';
+
+const settled = aDocument(aPlayer(), aScore());
+const which = { score: asId<'score'>('score-1'), part: 0 };
+const carryOut = (outcome: ReturnType<typeof setPartPdf>) => (outcome.ok ? null : outcome);
+const editor = { units: 'metric', session: { settled, carryOut } } as unknown as Editor;
+
+it.each([0, -3, 0.9, 100.1, Number.NaN])('a staff is not %d mm high', (staffSize) => {
+  expect(setPdf(editor, which, aPdf({ staffSize }))).toBe(
+    'Give the height of a staff in millimetres, from 1 to 100; nothing when it is not known.',
+  );
+});
+
+it.each([null, 1, 7.2, 100])('a staff may be %s mm high, as the file takes it', (staffSize) => {
+  expect(setPdf(editor, which, aPdf({ staffSize }))).toBeNull();
+});
+
+it('other refusals leave the place in the file out', () => {
+  const pdf = aPdf({ file: '../oboe.pdf' });
+  const plain = setPartPdf(settled, { ...which, pdf });
+  expect(plain).toMatchObject({ reason: expect.stringContaining('pdfs[0].file') });
+  const said = setPdf(editor, which, pdf);
+  expect(said).toMatch(/name of a PDF without a folder/);
+  expect(said).not.toMatch(/pdfs|score 1/);
+});
