@@ -11,7 +11,7 @@ import { keptJson, keptWords } from '#model/pages/kept/kept-words.ts';
 import type { PlanInstance } from '#model/pages/planner/instance.ts';
 import { planJson } from '#model/pages/planner/plan-json.ts';
 import { planNow, type PlanResult } from '#model/pages/planner/planner.ts';
-import { remediesFor, type Remedy } from '#model/pages/planner/remedies.ts';
+import { waysOutOf, type WaysOut } from '#model/pages/planner/ways-out.ts';
 import { wordsOf } from '#model/pages/planner/words.ts';
 import { chooseSetup, readInput } from './input.ts';
 import { saveCards } from './cue-cards.ts';
@@ -30,7 +30,7 @@ export async function turns(order: TurnsOrder, surroundings: Surroundings): Prom
   const { instance } = asked;
   const nameOf = (id: string): string => labels[id] ?? id;
   const result = planned(instance, order.json ? null : nameOf);
-  const remedies = result.status === 'none' ? allRemedies(instance) : [];
+  const ways = result.status === 'none' ? waysOut(instance) : {};
   const front = result.status === 'planned' ? result.front.map(({ plan }) => plan) : [];
   const sights = planSights(document, setup.id, instance, front);
   const kept = judgedPlan(document, setup.id);
@@ -40,12 +40,12 @@ export async function turns(order: TurnsOrder, surroundings: Surroundings): Prom
   tellNotes(notes, surroundings);
   const json = () => ({
     ...{ file: order.file, setup: setup.id, labels, notes },
-    ...(planJson(instance, result, { remedies, sights }) as object),
+    ...(planJson(instance, result, { ...ways, sights }) as object),
     kept: keptJson(kept, nameOf),
   });
   const lines = () => [
     heading(document, setup),
-    ...wordsOf(instance, result, { remedies, sights, nameOf }),
+    ...wordsOf(instance, result, { ...ways, sights, nameOf }),
     ...keptWords(kept, nameOf),
   ];
   surroundings.print(`${order.json ? JSON.stringify(json()) : lines().join('\n')}\n`);
@@ -62,8 +62,8 @@ function exitCode({ status }: PlanResult): number {
   return status === 'planned' ? 0 : 1;
 }
 
-function allRemedies(instance: PlanInstance): Remedy[] {
-  const steps = remediesFor(instance);
+function waysOut(instance: PlanInstance): WaysOut {
+  const steps = waysOutOf(instance);
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;

@@ -8,7 +8,8 @@ import { planSights, type PlanSight } from '#model/pages/instance/placed-plan.ts
 import { relabelled } from '#model/pages/instance/relabelled.ts';
 import type { PlanInstance } from '#model/pages/planner/instance.ts';
 import { planning, planNow, type PlanProgress, type PlanResult } from '#model/pages/planner/planner.ts';
-import { remediesFor, type Remedy } from '#model/pages/planner/remedies.ts';
+import type { Remedy } from '#model/pages/planner/remedies.ts';
+import { waysOutOf, type Blocked } from '#model/pages/planner/ways-out.ts';
 
 export type PlannedTurns = Extract<PlanResult, { status: 'planned' }>;
 
@@ -20,6 +21,8 @@ export type TurnsAnswer =
       readonly proved: boolean;
       readonly instance: PlanInstance;
       readonly remedies: readonly Remedy[];
+      /** Who has no plan, with remedies of their own. */
+      readonly blocked: readonly Blocked[];
       readonly notes: readonly string[];
     }
   | {
@@ -51,8 +54,8 @@ export function* turnPlanning(
       };
     }
     case 'none': {
-      const remedies = yield* remediesFor(instance);
-      return { kind: 'none', proved: result.proved, instance, remedies, notes };
+      const ways = yield* waysOutOf(instance);
+      return { kind: 'none', proved: result.proved, instance, ...ways, notes };
     }
     case 'faulty': {
       // Found before anything is searched, so asking again in people's names costs nothing.

@@ -4,6 +4,7 @@ import type { PlanSight } from '#model/pages/instance/placed-plan.ts';
 import type { Pin } from '#model/pages/planner/instance.ts';
 import type { StationPlan, Turn } from '#model/pages/planner/plan.ts';
 import type { Remedy } from '#model/pages/planner/remedies.ts';
+import type { Without } from '#model/pages/planner/ways-out.ts';
 import { barWords } from '#model/score/words/bar-words.ts';
 import { tenthsWords } from '#model/score/words/clock-words.ts';
 import { text } from '../text.ts';
@@ -63,6 +64,10 @@ export function remedyWords(remedy: Remedy, nameOf: NameOf, pins: readonly Pin[]
     case 'pin':
       return pinRemedyWords(pins[remedy.index], nameOf);
   }
+}
+
+export function withoutWords({ player, page, at }: Without, nameOf: NameOf): string {
+  return words.without(nameOf(player), page, tenthsWords(at));
 }
 
 function pinRemedyWords(pin: Pin | undefined, nameOf: NameOf): string {

@@ -130,6 +130,11 @@ export const turnsWords = {
       'There is no plan: with these rests, hands and stands somebody would have to play on without his page.',
     notFound: 'No plan was found in the steps allowed; there may be one.',
     remedies: 'Each of these alone would make one:',
+    eachNeeds: 'Each of these players needs one of the remedies named here:',
+    together: (names: readonly string[]) => names.join(' with '),
+    noOwnRemedy: 'no single rest, wider stand or further stand was found that helps.',
+    without: (player: string, page: number, at: string) =>
+      `It can be planned up to ${at}, where ${player} has to play on without page ${page}.`,
     noRemedies: 'No single rest, wider stand or further stand was found that makes one.',
     remedy: {
       rest: (seconds: number, player: string, page: number, at: string) =>

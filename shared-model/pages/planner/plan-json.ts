@@ -5,28 +5,31 @@ import type { PlanInstance } from './instance.ts';
 import { COST_ORDER, isProved, type Plan, type Turn } from './plan.ts';
 import type { PlanResult } from './planner.ts';
 import type { Remedy } from './remedies.ts';
+import type { Blocked } from './ways-out.ts';
 
 export type Plain = string | number | boolean | null | readonly Plain[] | { readonly [key: string]: Plain };
 
 /** What is told beside a result. */
 export interface Beside {
   readonly remedies?: readonly Remedy[];
+  /** Who has no plan, with remedies of their own. */
+  readonly blocked?: readonly Blocked[];
   /** What the house sees with each plan of the front, in its order; left out: not known. */
   readonly sights?: readonly (PlanSight | null)[];
 }
 
-/** `instance`, `status`, then `plan`, `cost`, `proof` and `front`, or `remedies`, or `faults`. Times to the microsecond. */
+/** `instance`, `status`, then `plan`, `cost`, `proof` and `front`, or `remedies` and `blocked`, or `faults`. Times to the microsecond. */
 export function planJson(
   instance: PlanInstance,
   result: PlanResult,
-  { remedies = [], sights }: Beside = {},
+  { remedies = [], blocked = [], sights }: Beside = {},
 ): Plain {
   const head = { instance: plain(instance), status: result.status };
   switch (result.status) {
     case 'faulty':
       return { ...head, faults: result.faults };
     case 'none':
-      return { ...head, proved: result.proved, remedies: plain(remedies) };
+      return { ...head, proved: result.proved, remedies: plain(remedies), blocked: plain(blocked) };
     case 'planned':
       return {
         ...head,

@@ -26,7 +26,7 @@ export type Remedy =
 
 const MOST_WIDE = 3;
 /** A trial need not be the best plan, so it is not given long. */
-const STATES_A_TRIAL = 50_000;
+export const STATES_A_TRIAL = 50_000;
 
 /** Remedies that do by themselves: pins let go, rests (the shortest first), wider stations, one station more. */
 export function* remediesFor(instance: PlanInstance): Generator<PlanProgress, Remedy[]> {

@@ -17,6 +17,7 @@ import type { PlanSight } from '../instance/placed-plan.ts';
 import type { Beside } from './plan-json.ts';
 import type { PlanResult } from './planner.ts';
 import type { Remedy } from './remedies.ts';
+import type { Blocked, Without } from './ways-out.ts';
 
 export type NameOf = (id: string) => string;
 
@@ -38,7 +39,12 @@ const KINDS: Readonly<Record<StationPlan['kind'], string>> = {
 export function wordsOf(
   instance: PlanInstance,
   result: PlanResult,
-  { remedies = [], sights = [], nameOf = (id) => id }: Beside & { readonly nameOf?: NameOf } = {},
+  {
+    remedies = [],
+    blocked = [],
+    sights = [],
+    nameOf = (id) => id,
+  }: Beside & { readonly nameOf?: NameOf } = {},
 ): string[] {
   switch (result.status) {
     case 'faulty':
@@ -47,6 +53,7 @@ export function wordsOf(
       return [
         result.proved ? 'there is no plan' : 'no plan was found in the steps allowed',
         ...remedies.map((remedy) => `  would make one: ${remedyWords(remedy, instance, nameOf)}`),
+        ...(remedies.length === 0 ? blockedLines(blocked, instance, nameOf) : []),
       ];
     case 'planned':
       return [
@@ -134,6 +141,23 @@ function turnWords(turn: Turn, nameOf: NameOf): string {
   const partner = turn.servesPartner ? ', for the partner too' : '';
   const way = turn.direction === 'back' ? ' back' : '';
   return `${clockWords(turn.at)}${bar} ${nameOf(turn.player)} turns ${nameOf(turn.station)}${way} with the ${turn.hand} hand${page}${partner}; ${seconds(turn.margin)} to spare`;
+}
+
+/** "  Violin 1: a rest of 4.0 s …; or room for 3 pages at desk 1" */
+function blockedLines(blocked: readonly Blocked[], instance: PlanInstance, nameOf: NameOf): string[] {
+  const lines = blocked.map(({ players, remedies, without }, index) => {
+    const who = `${index === 0 ? '' : 'and '}${players.map(nameOf).join(' with ')}`;
+    const ways = remedies.map((remedy) => remedyWords(remedy, instance, nameOf)).join('; or ');
+    return `  ${who}: ${ways || withoutWords(without, nameOf)}`;
+  });
+  return blocked.length > 1 ? ['  each of these needs one of its own remedies:', ...lines] : lines;
+}
+
+function withoutWords(without: Without | null, nameOf: NameOf): string {
+  const found = 'no single remedy was found';
+  if (without === null) return found;
+  const { player, page, at } = without;
+  return `${found}; it can be planned up to ${clockWords(at)}, where ${nameOf(player)} has to play on without page ${page}`;
 }
 
 function remedyWords(remedy: Remedy, { pins = [] }: PlanInstance, nameOf: NameOf): string {

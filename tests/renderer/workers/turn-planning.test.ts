@@ -68,6 +68,7 @@ describe('planning the turns of a setup', () => {
     if (answer.kind !== 'none') throw new Error(answer.kind);
     expect(answer.proved).toBe(true);
     expect(answer.remedies).toContainEqual({ kind: 'wider', station: desk.id, pages: 3 });
+    expect(answer.blocked).toMatchObject([{ players: [harp.id], without: null }]);
   });
 
   it('says what is missing', () => {

@@ -8,6 +8,7 @@ import {
   remedyWords,
   sightWords,
   turnWords,
+  withoutWords,
 } from '../../../../renderer/app/turns/plan-words.ts';
 
 const named = (id: string): string => `<${id}>`;
@@ -41,6 +42,12 @@ const RIDGE: StationPlan = {
   stackSide: 1,
   views: [],
 };
+
+it('where no remedy is found the first missing page is named', () => {
+  expect(withoutWords({ player: 'player-1', page: 2, at: 30 }, named)).toBe(
+    'It can be planned up to 0:30.0, where <player-1> has to play on without page 2.',
+  );
+});
 
 describe('a turn in words', () => {
   it('says when, who, where, on which of the turner\u2019s pages, how much to spare and for whom', () => {

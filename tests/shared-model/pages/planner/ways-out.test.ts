@@ -1,0 +1,144 @@
+/** Two violins who do not share a stand, each without a rest to turn in. */
+
+import { describe, expect, it } from 'vitest';
+import {
+  BOTH_HANDS,
+  type PlanInstance,
+  type PlanPlayer,
+  type PlanStation,
+} from '#model/pages/planner/instance.ts';
+import { planJson } from '#model/pages/planner/plan-json.ts';
+import { planNow } from '#model/pages/planner/planner.ts';
+import { remediesFor } from '#model/pages/planner/remedies.ts';
+import { waysOutOf } from '#model/pages/planner/ways-out.ts';
+import { wordsOf } from '#model/pages/planner/words.ts';
+
+function violin(id: string, pages: number): PlanPlayer {
+  return {
+    id,
+    pages,
+    readings: Array.from({ length: pages }, (_, page) => ({
+      page: page + 1,
+      from: 30 * page,
+      to: 30 * page + 30,
+    })),
+    free: [],
+  };
+}
+
+function desk(reader: string, order: number, width = 2): PlanStation {
+  return {
+    id: `desk of ${reader}`,
+    order,
+    sides: [{ reader, width, position: 0 }],
+    bindings: ['book', 'loose'],
+    reach: [{ player: reader, hand: 'left', side: 0, seconds: 1.5 }],
+  };
+}
+
+function finished<T>(steps: Generator<unknown, T>): T {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+const BOTH: PlanInstance = {
+  players: [violin('first', 3), violin('second', 3)],
+  stations: [desk('first', 0), desk('second', 1)],
+};
+const NONE = { status: 'none', proved: true } as const;
+
+describe('two groups without a plan', () => {
+  const ways = finished(waysOutOf(BOTH));
+
+  it('have no single change that helps both', () => {
+    expect(planNow(BOTH)).toEqual(NONE);
+    expect(finished(remediesFor(BOTH))).toEqual([]);
+    expect(ways.remedies).toEqual([]);
+  });
+
+  it('are told their own, each', () => {
+    expect(ways.blocked.map(({ players }) => players)).toEqual([['first'], ['second']]);
+    for (const { players, remedies, without } of ways.blocked) {
+      const station = `desk of ${players.join('')}`;
+      expect(remedies).toContainEqual({ kind: 'wider', station, pages: 3 });
+      expect(remedies).toContainEqual({ kind: 'station', like: station });
+      expect(remedies[0]).toMatchObject({ kind: 'rest', player: players[0] });
+      expect(without).toBeNull();
+    }
+  });
+
+  it('have a plan when each gets one of its own', () => {
+    const [first, second] = BOTH.stations;
+    if (!first || !second) throw new Error('there are two desks');
+    const wide = { ...second, sides: [{ ...second.sides[0], width: 3 }] } as const;
+    const stations = [first, wide, { ...first, id: 'a further desk', order: 2 }];
+    expect(planNow({ ...BOTH, stations }).status).toBe('planned');
+  });
+
+  it('are named in words and in data', () => {
+    expect(wordsOf(BOTH, NONE, ways)).toEqual([
+      'there is no plan',
+      '  each of these needs one of its own remedies:',
+      '  first: a rest of 3.5 s for first after page 1, at 0:30; or room for 3 pages at desk of first; or one more station like desk of first',
+      '  and second: a rest of 3.5 s for second after page 1, at 0:30; or room for 3 pages at desk of second; or one more station like desk of second',
+    ]);
+    expect(planJson(BOTH, NONE, ways)).toMatchObject({
+      status: 'none',
+      remedies: [],
+      blocked: [{ players: ['first'] }, { players: ['second'] }],
+    });
+  });
+
+  it('name the pin by its place among all pins', () => {
+    const free = [{ from: 58, to: 66, hands: BOTH_HANDS, silent: true }];
+    const players = BOTH.players.map((player) => ({ ...player, free }));
+    const pins = ['first', 'second'].map(
+      (player) => ({ kind: 'turn', station: `desk of ${player}`, player, from: 10, to: 14 }) as const,
+    );
+    const { blocked } = finished(waysOutOf({ ...BOTH, players, pins }));
+    expect(blocked.map(({ remedies }) => remedies.filter(({ kind }) => kind === 'pin'))).toEqual([
+      [{ kind: 'pin', index: 0 }],
+      [{ kind: 'pin', index: 1 }],
+    ]);
+  });
+});
+
+describe('where no remedy is found', () => {
+  /** One page of nine goes on the desk, and nobody ever rests. */
+  const long: PlanInstance = { players: [violin('first', 9)], stations: [desk('first', 0, 1)] };
+
+  it('says who first has to play on without which page, and when', () => {
+    const ways = finished(waysOutOf(long));
+    expect(ways).toEqual({
+      remedies: [],
+      blocked: [{ players: ['first'], remedies: [], without: { player: 'first', page: 2, at: 30 } }],
+    });
+    expect(wordsOf(long, NONE, ways)).toEqual([
+      'there is no plan',
+      '  first: no single remedy was found; it can be planned up to 0:30, where first has to play on without page 2',
+    ]);
+  });
+
+  it('says it of each of two', () => {
+    // The second turns in the rest within page 2, to what is left of it and page 3 beside it.
+    const second = { ...violin('second', 9), free: [{ from: 29, to: 50, hands: BOTH_HANDS, silent: true }] };
+    const two: PlanInstance = {
+      players: [...long.players, second],
+      stations: [...long.stations, desk('second', 1)],
+    };
+    const { blocked } = finished(waysOutOf(two));
+    expect(blocked.map(({ without }) => without)).toEqual([
+      { player: 'first', page: 2, at: 30 },
+      { player: 'second', page: 4, at: 90 },
+    ]);
+  });
+});
+
+it('a group that has a plan of its own is not named', () => {
+  const players = [violin('first', 3), violin('second', 2)];
+  const { remedies, blocked } = finished(waysOutOf({ ...BOTH, players }));
+  expect(blocked.map((group) => group.players)).toEqual([['first']]);
+  expect(remedies).toContainEqual({ kind: 'wider', station: 'desk of first', pages: 3 });
+});
