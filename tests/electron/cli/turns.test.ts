@@ -4,6 +4,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import type { Document } from '#model/document/document.ts';
+import { asId } from '#model/document/ids.ts';
 import type { Music } from '#model/document/music.ts';
 import { writeDocument } from '#model/file-format/write.ts';
 import { commandLine } from '../../../electron/cli/command-line.ts';
@@ -275,4 +276,20 @@ it('prints cue cards of the plan beside what it tells', async () => {
     code: 2,
     complaints: [expect.stringMatching(/--cards ".+" does not end in/)],
   });
+});
+
+it('names every player who has no plan, with what would make one for him', async () => {
+  const other = aPlayer({ id: asId<'player'>('player-2'), name: 'Bassoon', x: 2500 });
+  const sides = [{ ...SIDE, reader: other.id, pagesAcross: 2 }] as const;
+  const second = aStand({ id: asId<'stand'>('stand-2'), x: 2500, y: 1500, sides });
+  const part = { ...music.parts[0]!, silences: [] };
+  const busy: Music = { ...music, parts: [part, part] };
+  const score = aScore({ players: [player.id, other.id], music: busy });
+  const blocked = aDocument(player, stand, other, second, score);
+  const { code, out } = await run(blocked);
+  expect(code).toBe(1);
+  expect(out).toMatch(/^ {2}Oboe \(player 1\): \S/m);
+  expect(out).toMatch(/^ {2}and Bassoon \(player 2\): \S/m);
+  const told = JSON.parse((await run(blocked, '--json')).out) as { readonly blocked: unknown };
+  expect(told).toMatchObject({ blocked: [{ players: [player.id] }, { players: [other.id] }] });
 });
