@@ -1,7 +1,8 @@
 /** `check --json`: everything the checks say, as data. Its form is described in DEVELOPERS.md. */
 
 import type { Finding, Remedy } from '#model/checks/finding.ts';
-import { suggestRemedy } from '#model/checks/remedy.ts';
+import { triedAdvice } from '#model/checks/remedy-words.ts';
+import type { Tried } from '#model/checks/tried-list.ts';
 import type { Report } from '#model/checks/report.ts';
 import type { Occluder } from '#model/checks/scene.ts';
 import type { Explained } from '#model/checks/sentence-parts.ts';
@@ -18,6 +19,7 @@ export interface Checked {
   readonly document: Document;
   readonly setup: Setup;
   readonly report: Report;
+  readonly tried: Tried;
   /** Of the reader of the file. */
   readonly notes: readonly string[];
 }
@@ -26,6 +28,20 @@ export interface Checked {
 export interface More {
   readonly geometry: boolean;
   readonly whatIf: boolean;
+}
+
+interface ToldFinding extends Explained {
+  readonly tried: Remedy | null;
+}
+
+/** A finding in words, and what was tried against it in place of what was not. */
+export function told({ document, setup, tried }: Checked, finding: Finding): ToldFinding {
+  const { units } = concertOf(document);
+  const explained = explain(finding, document, setup.id, units);
+  const remedies = tried(finding);
+  const nameOf = (id: string) => labelOf(document, setup.id, id);
+  const advice = triedAdvice(explained, finding, { remedies, nameOf, units });
+  return { ...explained, advice, tried: remedies?.[0] ?? null };
 }
 
 export function checkAsData(checked: Checked, more: More): object {
@@ -37,9 +53,7 @@ export function checkAsData(checked: Checked, more: More): object {
     setup: named(setup),
     setups: setupsOf(document).map(named),
     units: concertOf(document).units,
-    findings: report.findings.map((finding) =>
-      more.whatIf ? triedAsData(checked, finding) : findingAsData(checked, finding),
-    ),
+    findings: report.findings.map((finding) => findingAsData(checked, finding)),
     sight: sightAsData(checked, label),
     reach: report.reach.map((result) => ({
       ...result,
@@ -60,27 +74,13 @@ function named({ id, name }: Setup) {
   return { id, name };
 }
 
-function findingAsData({ document, setup }: Checked, finding: Finding) {
-  const { subjects, ...figures } = finding;
-  return {
-    ...figures,
-    subjects,
-    labels: subjects.map((id) => labelOf(document, setup.id, id)),
-    ...adviceAsData(explain(finding, document, setup.id, concertOf(document).units), null),
-  };
-}
-
-/** With the change that was tried and clears it; null: none of those tried does, or it is one against which none is. */
-function triedAsData(checked: Checked, finding: Finding) {
+/** With the change that was tried and clears it; null: none of those tried does, or nothing was tried. */
+function findingAsData(checked: Checked, finding: Finding) {
   const { document, setup } = checked;
-  const tried = suggestRemedy(document, setup.id, finding);
-  const told = explain(finding, document, setup.id, concertOf(document).units);
-  return { ...findingAsData(checked, finding), ...adviceAsData(told, tried), tried };
-}
-
-/** What was tried takes the place of what was not. */
-function adviceAsData({ headline, text, advice, remark }: Explained, tried: Remedy | null) {
-  return { headline, text, advice: tried ? remark : advice };
+  const { subjects, ...figures } = finding;
+  const { headline, text, advice, tried } = told(checked, finding);
+  const labels = subjects.map((id) => labelOf(document, setup.id, id));
+  return { ...figures, subjects, labels, headline, text, advice, tried };
 }
 
 type Label = (id: string) => string;

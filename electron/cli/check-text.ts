@@ -3,12 +3,11 @@
 import type { Finding, Severity } from '#model/checks/finding.ts';
 import type { ReadingResult } from '#model/checks/reading/reading.ts';
 import type { HouseFigure, ReachResult, RouteResult } from '#model/checks/report.ts';
-import { explain } from '#model/checks/sentences.ts';
 import { coverName, coverPartOf } from '#model/checks/sightlines/cover-part.ts';
 import { concertOf, setupsOf } from '#model/document/document.ts';
 import { labelOf } from '#model/document/labels.ts';
 import { formatLength } from '#model/document/measures.ts';
-import type { Checked } from './check-json.ts';
+import { told, type Checked } from './check-json.ts';
 import { withoutDirections } from './terminal.ts';
 
 const CAUTION =
@@ -171,8 +170,8 @@ function findingLines(checked: Checked): string[] {
   ];
 }
 
-function findingAsText({ document, setup }: Checked, finding: Finding): string[] {
-  const { headline, text, advice } = explain(finding, document, setup.id, concertOf(document).units);
+function findingAsText(checked: Checked, finding: Finding): string[] {
+  const { headline, text, advice } = told(checked, finding);
   return [
     `${MARKS[finding.severity]}  ${headline}`,
     ...[text, advice].filter(Boolean).map((line) => `      ${line}`),

@@ -1,6 +1,9 @@
 /** `standlines check` */
 
 import { checkSetup } from '#model/checks/check-setup.ts';
+import type { Finding } from '#model/checks/finding.ts';
+import { suggestRemedies } from '#model/checks/remedy.ts';
+import { triedList } from '#model/checks/tried-list.ts';
 import { tellNotes, type Surroundings } from './surroundings.ts';
 import { checkAsData } from './check-json.ts';
 import { checkAsText } from './check-text.ts';
@@ -12,7 +15,10 @@ export async function check(order: CheckOrder, surroundings: Surroundings): Prom
   const { file, document, notes } = await readInput(surroundings.fs, order.file);
   const setup = chooseSetup(document, order.setup);
   const report = checkSetup(document, setup.id);
-  const checked = { file, document, setup, report, notes };
+  const tried = order.whatIf
+    ? (finding: Finding) => suggestRemedies(document, setup.id, finding)
+    : triedList(document, setup.id, report);
+  const checked = { file, document, setup, report, tried, notes };
   tellNotes(notes, surroundings);
   surroundings.print(order.json ? `${JSON.stringify(checkAsData(checked, order))}\n` : checkAsText(checked));
   return order.strict && report.findings.some((finding) => finding.severity === 'fail') ? 1 : 0;

@@ -14,7 +14,7 @@ export const HELP = `Standlines without a window.
       --json      the same as data
       --geometry  implies --json, and adds the scene in plain numbers
       --what-if   implies --json, and adds what the house would see without each thing, with it
-                  lower, or turned, and of each finding the change that was tried and clears it
+                  lower, or turned; and against every finding changes are tried, however long it takes
       --strict    exit code 1 when a finding fails a limit
   standlines plot FILE --out FILE.pdf [--setup SETUP] [--paper A4|A3|Letter|Tabloid]
                   [--scale 1:50] [--orientation portrait|landscape]

@@ -1,36 +1,10 @@
-/** A suggested change in words: "Move stand 3 by 120 mm towards stage left". */
+/** What is said beside a finding of the changes that were tried against it. */
 
 import type { Explained } from '#model/checks/sentence-parts.ts';
-import type { Finding, ItemChange, Remedy, RemedyChange } from '#model/checks/finding.ts';
+import type { Finding, Remedy } from '#model/checks/finding.ts';
 import { isTried } from '#model/checks/remedy.ts';
-import { formatLength, type Units } from '#model/document/measures.ts';
+import { NONE_HELPS } from '#model/checks/remedy-words.ts';
 import { text } from './text.ts';
-
-/** `nameOf` names an item by its id. */
-export function remedyWords(remedy: RemedyChange, nameOf: (id: string) => string, units: Units): string {
-  const words = text.findings.remedy;
-  switch (remedy.kind) {
-    case 'lower':
-      return lowerWords(remedy, nameOf, units);
-    case 'lowerAll':
-      return text.list(remedy.items.map((item) => lowerWords(item, nameOf, units)));
-    case 'move':
-      return words.move(nameOf(remedy.item), wayWords(remedy, units));
-    case 'moveTogether':
-      return words.move(text.list(remedy.items.map(nameOf)), wayWords(remedy, units));
-    case 'turn':
-      return words.turn(nameOf(remedy.item), Math.abs(Math.round(remedy.by)), sideWords(remedy.by));
-    case 'turnTogether':
-      return turnTogetherWords(remedy.items.map(nameOf), remedy.by);
-    case 'cover':
-      return words.cover(nameOf(remedy.item));
-  }
-}
-
-function turnTogetherWords([first = '', ...others]: readonly string[], by: number): string {
-  const { turnTogether } = text.findings.remedy;
-  return turnTogether(first, text.list(others), { by: Math.abs(Math.round(by)), side: sideWords(by) });
-}
 
 /** What nobody has tried is said only where nothing that was tried helps, or nothing is tried. */
 export function adviceWords(
@@ -46,23 +20,5 @@ export function adviceWords(
 export function noRemedyWords({ code }: Finding, remedies: readonly Remedy[] | undefined): string | null {
   if (!isTried(code)) return null;
   if (!remedies) return text.findings.looking;
-  return remedies.length === 0 ? text.findings.noRemedy : null;
-}
-
-function lowerWords({ item, by }: ItemChange, nameOf: (id: string) => string, units: Units): string {
-  const { lower, raise } = text.findings.remedy;
-  return (by >= 0 ? lower : raise)(nameOf(item), formatLength(Math.abs(by), units));
-}
-
-function wayWords({ dx, dy }: { readonly dx: number; readonly dy: number }, units: Units): string {
-  const { across, upstage, downstage } = text.findings.remedy;
-  const parts: string[] = [];
-  if (Math.abs(dx) >= 0.5) parts.push(across(formatLength(Math.abs(dx), units), sideWords(dx)));
-  if (Math.abs(dy) >= 0.5) parts.push((dy > 0 ? upstage : downstage)(formatLength(Math.abs(dy), units)));
-  return text.list(parts);
-}
-
-export function sideWords(way: number): string {
-  const { left, right } = text.findings.remedy.sides;
-  return way > 0 ? left : right;
+  return remedies.length === 0 ? NONE_HELPS : null;
 }

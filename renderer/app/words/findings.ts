@@ -74,7 +74,6 @@ export const findingsWords = {
     groups: { fail: 'Fails', caution: 'Cautions', note: 'Notes' },
     tryIt: 'Try it',
     tried: 'A change that was tried and helps',
-    noRemedy: 'None of the changes tried clears this without making something else worse.',
     looking: 'Looking for a remedy…',
     show: 'Show it on the plan',
     showAll: (count: number) => `Show all ${count}`,
@@ -82,18 +81,5 @@ export const findingsWords = {
       `${fails} failing, ${counted(cautions, 'caution', 'cautions')}`,
     disclaimer:
       'Edges, cables, routes and loads are cautions of this tool. Local codes, the venue and licensed practice decide.',
-    remedy: {
-      lower: (item: string, by: string) => `Lower ${item} by ${by}`,
-      raise: (item: string, by: string) => `Raise ${item} by ${by}`,
-      move: (item: string, way: string) => `Move ${item} by ${way}`,
-      turn: (item: string, by: number, side: string) => `Turn ${item} by ${by}° towards ${side}`,
-      turnTogether: (who: string, what: string, { by, side }: { by: number; side: string }) =>
-        `Turn ${who} by ${by}° towards ${side}, and ${what} round with the place`,
-      cover: (item: string) => `Cover the cable of ${item} with a ramp or mat`,
-      sides: { left: 'stage left', right: 'stage right' },
-      across: (distance: string, side: string) => `${distance} towards ${side}`,
-      upstage: (distance: string) => `${distance} upstage`,
-      downstage: (distance: string) => `${distance} downstage`,
-    },
   },
 } as const;

@@ -3,7 +3,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Finding, FindingCode, Remedy, RemedyChange } from '#model/checks/finding.ts';
 import { isTried } from '#model/checks/remedy.ts';
-import { adviceWords, noRemedyWords, remedyWords } from '../../../renderer/app/remedy-words.ts';
+import { NONE_HELPS, remedyWords, triedAdvice } from '#model/checks/remedy-words.ts';
+import { adviceWords, noRemedyWords } from '../../../renderer/app/remedy-words.ts';
 import { text } from '../../../renderer/app/text.ts';
 
 /** Whether the tool tries changes against it, by hand: a code that is added asks for a word here. */
@@ -55,7 +56,7 @@ describe.each(CODES)('%s', (code, tried) => {
   });
 
   test('says that nothing was found only when something was tried', () => {
-    expect(noRemedyWords(aFinding(code), [])).toBe(tried ? text.findings.noRemedy : null);
+    expect(noRemedyWords(aFinding(code), [])).toBe(tried ? NONE_HELPS : null);
     expect(noRemedyWords(aFinding(code), undefined)).toBe(tried ? text.findings.looking : null);
     expect(noRemedyWords(aFinding(code), [REMEDY])).toBeNull();
   });
@@ -69,6 +70,16 @@ describe.each(CODES)('%s', (code, tried) => {
     };
     expect(adviceWords(told, aFinding(code), [])).toBe(told.advice);
     expect(adviceWords(told, aFinding(code), undefined)).toBe(tried ? told.remark : told.advice);
+    const printed = (remedies: readonly Remedy[] | null) =>
+      triedAdvice(told, aFinding(code), { remedies, nameOf: () => 'stand 1', units: 'metric' });
+    const advices = [[REMEDY], [], null].map(printed);
+    if (!tried) expect(advices).toEqual([told.advice, told.advice, told.advice]);
+    else
+      expect(advices).toEqual([
+        'Lower stand 1 by 50 mm (tried). The venue decides.',
+        `${NONE_HELPS} The venue decides.`,
+        expect.stringMatching(/^Against this nothing was tried here.* The venue decides\.$/),
+      ]);
     if (tried) expect(adviceWords(told, aFinding(code), [REMEDY])).toBe(told.remark);
   });
 });
