@@ -1,13 +1,18 @@
-/** The music of a setup, and who plays what of it. */
+/** The music of a setup, who plays what of it, and the plan of its pages. */
 
 import { inSetup, type Document } from './document.ts';
 import type { Id } from './ids.ts';
 import type { Music, Part } from './music.ts';
-import type { Millimetres, ScoreRecord } from './records.ts';
+import type { Millimetres, PagePlanRecord, ScoreRecord } from './records.ts';
 
 /** Undefined: the setup has no music. */
 export function scoreOf(document: Document, setup: Id<'setup'>): ScoreRecord | undefined {
   return inSetup(document, setup, 'score')[0];
+}
+
+/** Undefined: no page plan is kept for the setup. */
+export function keptPlanOf(document: Document, setup: Id<'setup'>): PagePlanRecord | undefined {
+  return inSetup(document, setup, 'pagePlan')[0];
 }
 
 export interface PlayedPart {

@@ -9,7 +9,7 @@ import { scoreOf } from '#model/document/parts.ts';
 import { keptOf } from '#model/pages/kept/plan-of.ts';
 import type { JudgedPlan } from '#model/pages/kept/judged.ts';
 import { nextTurn } from '#model/pages/kept/next-turn.ts';
-import { placeAt } from '#model/pages/kept/places.ts';
+import { placeAt } from '#model/score/music/places.ts';
 import type { Plan } from '#model/pages/planner/plan.ts';
 import { performanceOf } from '#model/score/music/performance.ts';
 import type { Editor } from '../../state/editor.svelte.ts';

@@ -1,6 +1,6 @@
 /** The page turns under the plan: shown, planned, and found on the plan. */
 
-import { keptPlanOf } from '#model/pages/kept/plan-of.ts';
+import { keptPlanOf } from '#model/document/parts.ts';
 import type { Turn } from '#model/pages/planner/plan.ts';
 import type { Editor } from '../../state/editor.svelte.ts';
 import { focusOn, lookAt } from '../looking.ts';

@@ -3,9 +3,10 @@
 import { inSetup, find, type Document } from '../../document/document.ts';
 import { asId, type Id } from '../../document/ids.ts';
 import type { Music, Part } from '../../document/music.ts';
-import { partPlayedBy, type PlayedPart } from '../../document/parts.ts';
-import type { Seconds } from '../../document/records.ts';
+import { keptPlanOf, partPlayedBy, type PlayedPart } from '../../document/parts.ts';
+import type { PagePlanRecord, Seconds } from '../../document/records.ts';
 import { momentAt, performanceOf, type Performance } from '../../score/music/performance.ts';
+import { timeAt } from '../../score/music/places.ts';
 import { timeLineOf } from '../../score/music/readings.ts';
 import type { Interval, TimeLine } from '../../score/time-line.ts';
 import type { FreeTime, Grip } from '../report.ts';
@@ -31,10 +32,13 @@ interface Chance {
 function secondsInPart(
   document: Document,
   setup: Id<'setup'>,
-  { player, purpose }: Grip,
+  grip: Grip,
   played: PlayedPart,
 ): Chance | null {
+  const { player, purpose } = grip;
   if (purpose === 'pickUp') return shortestChange(played);
+  const plan = keptPlanOf(document, setup);
+  if (plan) return shortestPlanned(plan, grip, played);
   return played.part.ownPages ? shortestTurn(played, pagesInView(document, setup, player)) : null;
 }
 
@@ -47,6 +51,22 @@ function shortestTurn(played: PlayedPart, inView: number): Chance | null {
     return before && viewOf(before.page) !== viewOf(page) ? [restAround(silences, from, from)] : [];
   });
   return shortest(turns);
+}
+
+/** The shortest rest in which the page plan lets the player turn at that stand. */
+function shortestPlanned(
+  { turns }: PagePlanRecord,
+  { player, item }: Grip,
+  played: PlayedPart,
+): Chance | null {
+  const { silences } = timeLineFor(played);
+  const own = turns.filter((turn) => turn.player === player && turn.station === item);
+  return shortest(
+    own.map(({ place }) => {
+      const time = timeAt(performanceFor(played.music), place);
+      return restAround(silences, time, time);
+    }),
+  );
 }
 
 /** The shortest rest at a bar in which the part asks for another instrument; null: it never does. */
@@ -89,7 +109,8 @@ function pagesInView(document: Document, setup: Id<'setup'>, player: string): nu
 
 /** Music never changes, and the checks ask for it at every step of a drag. */
 const PERFORMANCES = new WeakMap<Music, Performance>();
-const TIME_LINES = new WeakMap<Part, TimeLine>();
+/** By music too: with another tempo a part stays what it was, but not its times. */
+const TIME_LINES = new WeakMap<Music, Map<Part, TimeLine>>();
 
 function performanceFor(music: Music): Performance {
   const known = PERFORMANCES.get(music) ?? performanceOf(music);
@@ -98,8 +119,10 @@ function performanceFor(music: Music): Performance {
 }
 
 function timeLineFor({ music, part }: PlayedPart): TimeLine {
-  const known = TIME_LINES.get(part) ?? timeLineOf(music, part, performanceFor(music));
-  TIME_LINES.set(part, known);
+  const lines = TIME_LINES.get(music) ?? new Map<Part, TimeLine>();
+  TIME_LINES.set(music, lines);
+  const known = lines.get(part) ?? timeLineOf(music, part, performanceFor(music));
+  lines.set(part, known);
   return known;
 }
 

@@ -4,15 +4,17 @@ import { desksOf, type Desk } from '../../document/desks.ts';
 import { belongsTo, find, inSetup, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import { floorHeightAt } from '../../document/levels.ts';
-import type { Instrument, InstrumentStand, Stand, Table } from '../../document/records.ts';
+import { keptPlanOf } from '../../document/parts.ts';
+import type { Instrument, InstrumentStand, PagePlanRecord, Stand, Table } from '../../document/records.ts';
 import { placed, type Vec3 } from '../../geometry/frame.ts';
 import type { Grip } from '../report.ts';
+import { turnersOn } from './kept-turns.ts';
 
 /**
  * Every grip of a setup, pages first, in the order of the records' ids; mm, z above the platform's floor.
  *
  * A page that is turned by its reader: its lower outer corner on his right; over a back-to-back pair also the middle
- * of its upper edge, since the leaf goes over the ridge. An instrument on a support: there, beside its neighbours.
+ * of its upper edge, since the leaf goes over the ridge. Where a page plan is kept, its turns alone, by whom it says. An instrument on a support: there, beside its neighbours.
  * What belongs to a player who is not in the setup is left out.
  */
 export function gripsOf(document: Document, setup: Id<'setup'>): Grip[] {
@@ -28,8 +30,20 @@ export function gripsOf(document: Document, setup: Id<'setup'>): Grip[] {
 type GripFor = Omit<Grip, 'player'> & { readonly player: Id<'player'> };
 
 function pageGrips(document: Document, setup: Id<'setup'>): GripFor[] {
+  const plan = keptPlanOf(document, setup);
   return inSetup(document, setup, 'stand').flatMap((stand) =>
-    desksOf(stand, floorHeightAt(document, setup, stand)).flatMap((desk) => turnGrips(stand, desk)),
+    desksOf(stand, floorHeightAt(document, setup, stand)).flatMap((desk) =>
+      plan ? plannedGrips(stand, desk, plan) : turnGrips(stand, desk),
+    ),
+  );
+}
+
+/** A partner may turn for the reader. */
+function plannedGrips(stand: Stand, desk: Desk, plan: PagePlanRecord): GripFor[] {
+  return turnersOn(plan, stand.id, desk.sideIndex).flatMap((player) =>
+    leafGrips(stand, desk, player).map((grip) =>
+      player === desk.side.reader ? grip : { ...grip, id: `${grip.id}/${player}` },
+    ),
   );
 }
 

@@ -4,13 +4,13 @@ import { inSetup, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import { labelOf } from '../../document/labels.ts';
 import type { Music, Part } from '../../document/music.ts';
-import { scoreOf } from '../../document/parts.ts';
+import { keptPlanOf, scoreOf } from '../../document/parts.ts';
 import type { Player } from '../../document/records.ts';
 import { freeHands } from '../../checks/reach/hands.ts';
 import { performanceOf, type Performance } from '../../score/music/performance.ts';
 import { timeLineOf } from '../../score/music/readings.ts';
 import { passesOf } from '../../score/words/bar-words.ts';
-import { keptPlanOf, pinsOf } from '../kept/plan-of.ts';
+import { pinsOf } from '../kept/plan-of.ts';
 import { playerOf, type PlanInstance, type PlanPlayer } from '../planner/instance.ts';
 import { stationsOf } from './stations-of.ts';
 

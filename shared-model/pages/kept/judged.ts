@@ -3,13 +3,13 @@
 import type { Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import type { PagePlanRecord } from '../../document/records.ts';
-import { scoreOf } from '../../document/parts.ts';
+import { keptPlanOf, scoreOf } from '../../document/parts.ts';
 import { performanceOf, type Performance } from '../../score/music/performance.ts';
 import { instanceOf } from '../instance/instance-of.ts';
 import type { PlanInstance } from '../planner/instance.ts';
 import { judgePlan, type Judgement } from '../planner/judge.ts';
 import type { Plan } from '../planner/plan.ts';
-import { keptPlanOf, planOf } from './plan-of.ts';
+import { planOf } from './plan-of.ts';
 
 export interface JudgedPlan {
   readonly record: PagePlanRecord;

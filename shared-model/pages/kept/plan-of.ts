@@ -1,6 +1,5 @@
 /** A kept plan as the planner would tell it: everything that follows from what was decided is worked out anew. */
 
-import { inSetup, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import type { KeptPin, KeptStation, KeptTurn } from '../../document/kept-plan.ts';
 import type { PagePlanRecord } from '../../document/records.ts';
@@ -10,13 +9,8 @@ import { sightsOf, type Sight } from '../planner/in-view.ts';
 import type { Pin, PlanInstance, PlanPlayer, PlanStation } from '../planner/instance.ts';
 import { needsOf, type Need } from '../planner/needs.ts';
 import { liftedFrom, type Plan, type StationPlan, type Turn } from '../planner/plan.ts';
-import { placeAt, timeAt } from './places.ts';
+import { placeAt, timeAt } from '../../score/music/places.ts';
 import { turnWindow } from './turn-window.ts';
-
-/** Undefined: no plan is kept for the setup. */
-export function keptPlanOf(document: Document, setup: Id<'setup'>): PagePlanRecord | undefined {
-  return inSetup(document, setup, 'pagePlan')[0];
-}
 
 type Kept = Pick<PagePlanRecord, 'stations' | 'turns'>;
 

@@ -6,7 +6,7 @@ import type { Interval } from '../../score/time-line.ts';
 import { MOMENT } from '../planner/instance.ts';
 import type { Turn } from '../planner/plan.ts';
 import type { JudgedPlan } from './judged.ts';
-import { placeAt, timeAt } from './places.ts';
+import { placeAt, timeAt } from '../../score/music/places.ts';
 
 /** Indices of the pins that ask for this turn. */
 export function pinsOnTurn({ record, performance }: JudgedPlan, turn: Turn): number[] {

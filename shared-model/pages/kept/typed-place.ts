@@ -3,7 +3,7 @@
 import type { Place } from '../../document/kept-plan.ts';
 import type { Music } from '../../document/music.ts';
 import type { Performance } from '../../score/music/performance.ts';
-import { placeAt } from './places.ts';
+import { placeAt } from '../../score/music/places.ts';
 
 /**
  * "2:17" or "2:17.5", minutes and seconds from the beginning; "48" or "bar 48", the bar as printed, and "48.25" a quarter through

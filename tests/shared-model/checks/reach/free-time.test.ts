@@ -5,11 +5,13 @@ import { reachFindings } from '#model/checks/reach/findings.ts';
 import { reachResults } from '#model/checks/reach/reach.ts';
 import { explain } from '#model/checks/sentences.ts';
 import { asId } from '#model/document/ids.ts';
+import type { KeptStation, KeptTurn } from '#model/document/kept-plan.ts';
 import type { Music, Part } from '#model/document/music.ts';
 import {
   aDocument,
   anInstrument,
   anInstrumentStand,
+  aPagePlan,
   aPlayer,
   aScore,
   aStand,
@@ -110,6 +112,44 @@ describe('the time for a turn', () => {
   });
 });
 
+describe('with a page plan that is kept', () => {
+  const partner = aPlayer({ id: 'player-2', y: 2000 });
+  const grips = (turns: Partial<KeptTurn>[]) => {
+    const station: KeptStation = {
+      ...{ station: stand.id, kind: 'book', leaves: 1, pagesAcross: [2], stackSide: 0 },
+      views: [
+        [
+          [null, 1],
+          [2, null],
+        ],
+      ],
+    };
+    const plan = aPagePlan({
+      stations: [station],
+      turns: turns.map((turn) => ({
+        ...{ station: stand.id, player: player.id, hand: 'right', place: 2, fromState: 0, toState: 1 },
+        ...turn,
+      })),
+    });
+    // Both play it; silent for the first two beats of bar 3, at 8 s.
+    const music = { ...MUSIC, parts: [MUSIC.parts[0]!, { ...MUSIC.parts[0]!, id: 'second' }] };
+    const score = aScore({ music, players: [player.id, partner.id] });
+    const results = reachResults(aDocument(player, partner, stand, score, plan), SETUP);
+    return results.map(({ grip, freeTime, freeTimeSource }) => [grip.player, freeTime, freeTimeSource]);
+  };
+
+  it('only its turns are made, in its rests', () => {
+    expect(grips([])).toEqual([]);
+    expect(grips([{ place: 2 }])).toEqual([[player.id, 2, 'part']]);
+    // Half-way through the first bar nobody rests.
+    expect(grips([{ place: 2 }, { place: 0.5 }])).toEqual([[player.id, 0, 'part']]);
+  });
+
+  it('and by those whom it names, be it a partner', () => {
+    expect(grips([{ player: partner.id }])).toEqual([[partner.id, 2, 'part']]);
+  });
+});
+
 describe('the time to pick something up', () => {
   const waiting = [anInstrumentStand({ x: -600 }), anInstrument({ support: asId('instrumentStand-1') })];
   const timeWith = (part: Partial<Part>) => {
@@ -145,6 +185,16 @@ it('says where in the music the shortest rest lies', () => {
   const [result] = reachResults(aDocument(player, stand, score), SETUP);
   // Back to page 1 after bar 4, at 16 s, where bar 1 begins again.
   expect(result?.freeTimeAt).toEqual({ bar: '1', seconds: 16 });
+});
+
+it('follows a tempo that is typed over: the part is the same then, the music another', () => {
+  const at = (quartersPerMinute: number) => {
+    const tempos = [{ bar: 0, at: 0, quartersPerMinute, source: 'typed' as const }];
+    const score = aScore({ players: [player.id], music: { ...MUSIC, tempos } });
+    return reachResults(aDocument(player, stand, score), SETUP)[0]?.freeTime;
+  };
+  // Two beats.
+  expect([at(60), at(120), at(60)]).toEqual([2, 1, 2]);
 });
 
 it('a turn without a rest is a finding that says so', () => {

@@ -13,7 +13,7 @@ import { instanceOf } from '#model/pages/instance/instance-of.ts';
 import { judgedPlan } from '#model/pages/kept/judged.ts';
 import { nextTurn } from '#model/pages/kept/next-turn.ts';
 import { keptOf } from '#model/pages/kept/plan-of.ts';
-import { placeAt } from '#model/pages/kept/places.ts';
+import { placeAt } from '#model/score/music/places.ts';
 import { pinsOnTurn, turnPin } from '#model/pages/kept/turn-pins.ts';
 import { typedPlace } from '#model/pages/kept/typed-place.ts';
 import { planNow } from '#model/pages/planner/planner.ts';

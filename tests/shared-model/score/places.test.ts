@@ -3,10 +3,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Music } from '#model/document/music.ts';
-import { placeAt, timeAt } from '#model/pages/kept/places.ts';
+import { placeAt, timeAt } from '#model/score/music/places.ts';
 import { performanceOf } from '#model/score/music/performance.ts';
-import { MUSIC } from '../../../helpers/build.ts';
-import '../../../helpers/seed.ts';
+import { MUSIC } from '../../helpers/build.ts';
+import '../../helpers/seed.ts';
 
 /** Bars 1 2 1 2 3 4, of 4 s each. */
 const repeated: Music = {

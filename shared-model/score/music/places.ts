@@ -1,8 +1,8 @@
 /** Times of a performance as places in it, and back. */
 
 import type { Place } from '../../document/kept-plan.ts';
-import type { Performance } from '../../score/music/performance.ts';
-import type { Seconds } from '../../score/time-line.ts';
+import type { Performance } from './performance.ts';
+import type { Seconds } from '../time-line.ts';
 
 /** Bars as performed, with the share of the bar by time; before the beginning 0, after the end the number of bars played. */
 export function placeAt({ played, begins, seconds }: Performance, time: Seconds): Place {
