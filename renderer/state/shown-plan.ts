@@ -3,7 +3,7 @@
 import type { Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
 import { judgedPlan } from '#model/pages/kept/judged.ts';
-import { keptPlanOf } from '#model/pages/kept/plan-of.ts';
+import { keptPlanOf } from '#model/document/parts.ts';
 import type { PlanInstance } from '#model/pages/planner/instance.ts';
 import type { Plan } from '#model/pages/planner/plan.ts';
 import type { Editor } from './editor.svelte.ts';

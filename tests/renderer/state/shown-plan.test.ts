@@ -3,7 +3,7 @@
 import { expect, it } from 'vitest';
 import { keepPlan } from '#model/commands/page-plan.ts';
 import { remove } from '#model/commands/remove.ts';
-import { keptPlanOf } from '#model/pages/kept/plan-of.ts';
+import { keptPlanOf } from '#model/document/parts.ts';
 import { addPaper } from '#model/commands/plan-paper.ts';
 import { applyDiff } from '#model/document/diff.ts';
 import type { Document } from '#model/document/document.ts';
