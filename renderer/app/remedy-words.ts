@@ -6,14 +6,9 @@ import { isTried } from '#model/checks/remedy.ts';
 import { NONE_HELPS } from '#model/checks/remedy-words.ts';
 import { text } from './text.ts';
 
-/** What nobody has tried is said only where nothing that was tried helps, or nothing is tried. */
-export function adviceWords(
-  { advice, remark }: Explained,
-  { code }: Finding,
-  remedies: readonly Remedy[] | undefined,
-): string {
-  const isUntriedAll = !isTried(code) || remedies?.length === 0;
-  return isUntriedAll ? advice : remark;
+/** An amount that nobody has tried is said only where nothing can be tried. */
+export function adviceWords({ advice, remark }: Explained, { code }: Finding): string {
+  return isTried(code) ? remark : advice;
 }
 
 /** Said of a finding with no remedy beside it; null: nothing, because nothing is tried, or something was found. */

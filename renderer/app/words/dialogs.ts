@@ -65,6 +65,12 @@ export const dialogsWords = {
       words: 'Platform, doors and seats are exchanged. What stands on the platform stays where it is.',
       take: 'Take this house',
     },
+    sheets: {
+      preview: 'Preview',
+      earlier: 'Sheet before',
+      later: 'Next sheet',
+      sheet: (number: number, count: number) => `Sheet ${number} of ${count}`,
+    },
     print: {
       title: 'Print the plot',
       paper: 'Paper',
@@ -74,15 +80,11 @@ export const dialogsWords = {
       bestScale: 'Largest that fits',
       ratio: (scale: number) => `1:${scale}`,
       setup: 'Setup',
-      preview: 'Preview',
-      sheet: (index: number, count: number) => `Sheet ${index} of ${count}`,
       save: 'Save as PDF…',
       saving: 'Writing…',
       saved: (name: string) => `The plot is in ${name}.`,
       drawing: 'Drawing the sheets…',
       exact: (scale: string) => `Printed at 100 % this is exactly ${scale}.`,
-      earlier: 'Sheet before',
-      later: 'Next sheet',
       failed: (message: string) => `The sheets cannot be drawn: ${message}`,
     },
     commands: {
