@@ -2,17 +2,13 @@
 
 import type { PlotOptions } from '#contract/contract.ts';
 import { checkSetup } from '#model/checks/check-setup.ts';
-import type { Finding } from '#model/checks/finding.ts';
-import { triedAdvice } from '#model/checks/remedy-words.ts';
-import type { Report } from '#model/checks/report.ts';
-import { explain } from '#model/checks/sentences.ts';
+import { explainTried } from '#model/checks/explain-tried.ts';
 import { triedList } from '#model/checks/tried-list.ts';
 import { concertOf, find, type Document } from '#model/document/document.ts';
 import { asId, type Id } from '#model/document/ids.ts';
-import { labelOf } from '#model/document/labels.ts';
 import { dayOf } from '#model/drawing/issued.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
-import { plotSheets, type Explanation, type FittingChoice } from '#model/drawing/plot-sheet.ts';
+import { plotSheets, type FittingChoice } from '#model/drawing/plot-sheet.ts';
 import type { Sheet } from '#model/drawing/primitives.ts';
 import { readDocument } from '#model/file-format/read.ts';
 import { FaultError } from './faults.ts';
@@ -53,7 +49,7 @@ export async function plotDocument(
     document,
     setup,
     report,
-    explain: explainTried(document, setup, report),
+    explain: explainTried(document, setup, triedList(document, setup, report)),
     options,
     measure: createMeasure(),
     units: concert.units,
@@ -63,22 +59,6 @@ export async function plotDocument(
   if (!result.ok) throw new FaultError(result.code, result.message);
   const { choice, notes, sheets } = result;
   return { choice, pages: sheets.length, ...(await painted(sheets, { document, notes, now })) };
-}
-
-/** On paper there is nothing to try a change with: it tells what was tried, as the window does. */
-function explainTried(
-  document: Document,
-  setup: Id<'setup'>,
-  report: Report,
-): (finding: Finding) => Explanation {
-  const { units } = concertOf(document);
-  const tried = triedList(document, setup, report);
-  const nameOf = (id: string): string => labelOf(document, setup, id);
-  return (finding) => {
-    const told = explain(finding, document, setup, units);
-    const advice = triedAdvice(told, finding, { remedies: tried(finding), nameOf, units });
-    return { ...told, advice };
-  };
 }
 
 interface Painting {

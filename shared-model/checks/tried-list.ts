@@ -16,13 +16,18 @@ const ORDER: readonly Severity[] = ['fail', 'caution', 'note'];
 /** Best first, and empty where none of those tried helps; null where nothing was tried, because it would take too long. */
 export type Tried = (finding: Finding) => readonly Remedy[] | null;
 
-/** Each finding is tried when it is asked about; `report` is that of the document's setup. */
-export function triedList(document: Document, setup: Id<'setup'>, report: Report): Tried {
+/** Against which findings of a report a list tells what was tried. */
+export function worthTrying(report: Report): ReadonlySet<Finding> {
   const { seats, targets } = report.sight.scene;
-  if (seats.length * targets.length > MOST_LINES) return () => null;
+  if (seats.length * targets.length > MOST_LINES) return new Set();
   const gravest = ORDER.flatMap((severity) =>
     report.findings.filter((finding) => finding.severity === severity),
   );
-  const within = new Set(gravest.slice(0, MOST_FINDINGS));
+  return new Set(gravest.slice(0, MOST_FINDINGS));
+}
+
+/** Each finding is tried when it is asked about; `report` is that of the document's setup. */
+export function triedList(document: Document, setup: Id<'setup'>, report: Report): Tried {
+  const within = worthTrying(report);
   return (finding) => (within.has(finding) ? suggestRemedies(document, setup, finding) : null);
 }

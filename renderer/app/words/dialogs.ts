@@ -84,6 +84,7 @@ export const dialogsWords = {
       saving: 'Writing…',
       saved: (name: string) => `The plot is in ${name}.`,
       drawing: 'Drawing the sheets…',
+      trying: 'Changes are still being tried against the findings; the list of them follows.',
       exact: (scale: string) => `Printed at 100 % this is exactly ${scale}.`,
       failed: (message: string) => `The sheets cannot be drawn: ${message}`,
     },
