@@ -1,23 +1,9 @@
 /** A page plan that is kept: changed by keyboard, judged, pinned, planned again, taken back, saved and opened again. */
 
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import type { Page } from '@playwright/test';
+import { axeComplaints } from './axe.ts';
 import { expect, test } from './editor.ts';
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-async function axeComplaints(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { axe: checker } = globalThis as unknown as {
-      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await checker.run();
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-  });
-}
 
 for (const colorScheme of ['light', 'dark'] as const) {
   test(`a page plan is kept and changed by hand, ${colorScheme}`, async ({ editor, page, program }) => {

@@ -1,10 +1,10 @@
 /** From a score to planned page turns: opened, given to players, paged, planned, and taken back. */
 
-import { readFileSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { musicXml } from '../helpers/written-score.ts';
+import { axeComplaints } from './axe.ts';
 import { expect, test, type Editor } from './editor.ts';
 
 /** 60 bars of 2.5 s, so 2:30; our own. */
@@ -33,19 +33,6 @@ const FURROWS = musicXml({
 });
 
 const PAGES = { Reed: '1, 16, 30, 46, 52', Viola: '1, 11, 20, 40, 50', Mallets: '1, 25, 41' };
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-async function axeComplaints(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { axe: checker } = globalThis as unknown as {
-      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await checker.run();
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-  });
-}
 
 const part = (editor: Editor, name: string) => editor.dialog.getByRole('region', { name, exact: true });
 

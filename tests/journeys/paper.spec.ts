@@ -2,7 +2,6 @@
 
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import type { Locator, Page } from '@playwright/test';
 import type { PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
@@ -10,20 +9,8 @@ import { partPdf } from '../electron/services/booklet/invented-parts.ts';
 import { openPdf } from '../electron/services/pdf-reading.ts';
 import type { EdgeName, FlatPanel, FlatStrip } from '../oracles/fold-simulation/flat-strip.ts';
 import { foldOverRidge } from '../oracles/fold-simulation/fold.ts';
+import { axeComplaints } from './axe.ts';
 import { expect, test, type Editor } from './editor.ts';
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-async function axeComplaints(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { axe: checker } = globalThis as unknown as {
-      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await checker.run();
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-  });
-}
 
 const DEMO = new URL('../../assets/demo-concert.standlines', import.meta.url);
 const CLARINET = 'Clarinet (player 1)';

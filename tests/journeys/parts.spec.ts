@@ -1,10 +1,10 @@
 /** Players without a score: tables pasted, PDFs given, pages left out, a staff measured by keyboard, all kept. */
 
 import { readFileSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import type { Locator, Page } from '@playwright/test';
 import PDFDocument from 'pdfkit';
+import { axeComplaints } from './axe.ts';
 import { expect, test, type Editor } from './editor.ts';
 
 const MM = 72 / 25.4;
@@ -36,19 +36,6 @@ function partPdf(title: string, pages: number): Promise<Buffer> {
 const CLARINET =
   'page\tfirst bar\tlast bar\tseconds\tfree hands\n1\t1\t20\t45\t18-20\n2\t21\t44\t1:00\t40-44\n3\t45\t60\t38\t\n';
 const VIOLA = '1\t1\t30\t\t\t9-12\n2\t31\t61\t\t\t\n';
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-async function axeComplaints(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { axe: checker } = globalThis as unknown as {
-      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await checker.run();
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-  });
-}
 
 /** As the clipboard would: a test may not read it. */
 async function paste(cell: Locator, words: string): Promise<void> {

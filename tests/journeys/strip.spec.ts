@@ -1,10 +1,10 @@
 /** Page turns that are played: a score in, a plan, and the time strip gone through by keyboard, by pointer and at tempo. */
 
-import { readFileSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { musicXml } from '../helpers/written-score.ts';
+import { axeComplaints } from './axe.ts';
 import { expect, test, type Editor } from './editor.ts';
 
 /** 40 bars of 2.5 s, so 1:40; our own. The viola's third page begins in the last bar of her rest. */
@@ -19,19 +19,6 @@ const STUBBLE = musicXml({
 });
 
 const PAGES = { Clarinet: '1, 16, 30', Viola: '1, 11, 21, 31' };
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-async function axeComplaints(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { axe: checker } = globalThis as unknown as {
-      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await checker.run();
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-  });
-}
 
 async function giveScore(editor: Editor, page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Music', exact: true }).click();
