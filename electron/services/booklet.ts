@@ -5,7 +5,7 @@ import { pageRoom } from '#model/drawing/booklet/page-room.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
 import type { Sheet } from '#model/drawing/primitives.ts';
 import type { PageRef } from '#model/pages/bindings/binding.ts';
-import { imposePages, type Placement } from './booklet-impose.ts';
+import { pagesUnder, type Placement } from './booklet-impose.ts';
 import { FaultError } from './faults.ts';
 import { createMeasure } from './fonts.ts';
 import type { OpenedPart } from './part-pdf.ts';
@@ -83,17 +83,14 @@ export async function printed(
   drawn: readonly DrawnSheets[],
   { title, author, now }: PrintMeta,
 ): Promise<PaintedPdf> {
-  const painted = await paintPdf(
-    drawn.flatMap(({ sheets }) => sheets),
-    { title, author, created: now, language: 'en' },
-  );
   let before = 0;
   const placements = drawn.flatMap((each) => {
     const shifted = each.placements.map((placement) => ({ ...placement, sheet: placement.sheet + before }));
     before += each.sheets.length;
     return shifted;
   });
-  return { ...painted, bytes: await imposePages(painted.bytes, placements) };
+  const sheets = drawn.flatMap((each) => each.sheets);
+  return paintPdf(sheets, { title, author, created: now, language: 'en' }, pagesUnder(placements));
 }
 
 function sizeOf(source: PageSource | null): Size | null {

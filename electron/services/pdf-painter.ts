@@ -22,15 +22,23 @@ export interface PaintedPdf {
 
 const POINTS_PER_MM = 72 / 25.4;
 
+/** Draws on a page that is still empty; `sheet` is its index. */
+export type Underlay = (document: PDFKit.PDFDocument, sheet: number) => void;
+
 /** One page a sheet, each exactly as large as its sheet. The same sheets and meta give the same bytes. */
-export async function paintPdf(sheets: readonly Sheet[], meta: PdfMeta): Promise<PaintedPdf> {
+export async function paintPdf(
+  sheets: readonly Sheet[],
+  meta: PdfMeta,
+  underlay?: Underlay,
+): Promise<PaintedPdf> {
   const faces = loadFaces();
   const document = openDocument(faces, meta);
   const bytes = collect(document);
   const structure = startStructure(document);
   const painter = new Painter(document, faces);
-  for (const sheet of sheets) {
+  for (const [index, sheet] of sheets.entries()) {
     document.addPage({ size: [points(sheet.width), points(sheet.height)], margin: 0 });
+    underlay?.(document, index);
     document.outline.addItem(sheet.title);
     structure.sheet(sheet, (primitive) => painter.paint(primitive));
   }

@@ -4,7 +4,7 @@ import { PDFDocument } from '@cantoo/pdf-lib';
 import { pagesOf, ridgeBooklet } from '#model/pages/bindings/make.ts';
 import { renderBooklet, type BookletJob } from '../../electron/services/booklet.ts';
 import { openPartPdf, type OpenedPart } from '../../electron/services/part-pdf.ts';
-import { imposePages, type Placement } from '../../electron/services/booklet-impose.ts';
+import { pagesUnder, type Placement } from '../../electron/services/booklet-impose.ts';
 import { paintPdf } from '../../electron/services/pdf-painter.ts';
 import type { Primitive, Sheet } from '#model/drawing/primitives.ts';
 import { circle, line } from '#model/drawing/outline.ts';
@@ -69,26 +69,28 @@ function jobFor(part: OpenedPart): BookletJob {
   };
 }
 
-/** The part opened, its pages placed two on a sheet, every other sheet on its head; the sheets themselves are drawn before. */
+/** The part opened, and its pages placed two on a sheet, every other sheet on its head, with nothing drawn over them. */
 async function imposed(bytes: Uint8Array): Promise<Uint8Array> {
   const part = await openPartPdf(bytes, 'part.pdf');
   const placements = part.pages.map((_, page): Placement => {
     const sheet = page >> 1;
     return { part, page, sheet, x: (page % 2) * 210, y: 0, turned: sheet % 2 === 0 };
   });
-  return imposePages(await sheets, placements);
+  return (await paintPdf(BARE, META, pagesUnder(placements))).bytes;
 }
+
+const META = { title: 'part', author: '', created: new Date(0), language: 'en' };
+const BARE = Array.from({ length: HALF }, (): Sheet => ({
+  title: '',
+  width: 420,
+  height: 297,
+  children: [],
+}));
 
 /** Everything that `standlines booklet` does but reading and writing files: marks and instructions are drawn, too. */
 async function whole(bytes: Uint8Array): Promise<Uint8Array> {
   return (await renderBooklet(jobFor(await openPartPdf(bytes, 'part.pdf')))).bytes;
 }
-
-/** Marked sheets of blank pages. */
-const sheets = partOf(1)
-  .then((bytes) => openPartPdf(bytes, 'part.pdf'))
-  .then((part) => renderBooklet({ ...jobFor(part), sourceOf: () => null }))
-  .then(({ bytes }) => bytes);
 
 type Task = (bytes: Uint8Array) => Promise<Uint8Array>;
 
