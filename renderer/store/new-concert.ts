@@ -21,7 +21,18 @@ export function newConcert(venue: VenueModel, units: Units): Document {
     units,
     headsInFront: false,
     limits: LIMITS,
+    contacts: [],
+    views: [],
   };
-  const setup: Setup = { id: asId('setup-1'), kind: 'setup', name: '', order: 1, notes: '', needNotSee: [] };
+  const setup: Setup = {
+    id: asId('setup-1'),
+    kind: 'setup',
+    name: '',
+    order: 1,
+    notes: '',
+    needNotSee: [],
+    variantOf: null,
+    changeTime: null,
+  };
   return documentOf([concert, setup, ...venue.records()]);
 }

@@ -25,6 +25,8 @@ export const addSetup: Command<AddSetup> = (document, { name }) => {
     order: 0,
     notes: '',
     needNotSee: [],
+    variantOf: null,
+    changeTime: null,
   };
   return propose(document, editsOf(inOrder([...setups, added])), {
     label: `add setup ${name}`.trimEnd(),
@@ -71,7 +73,13 @@ export const removeSetup: Command<RemoveSetup> = (document, { setup }) => {
   if (!target.ok) return target;
   const others = setupsOf(document).filter(({ id }) => id !== setup);
   if (others.length === 0) return refuse('The only setup cannot be removed: a concert has at least one.');
-  const edits = new Map([...editsOf(inOrder(others)), ...removalOf(document, [target.record])]);
+  const removal = removalOf(document, [target.record]);
+  // Its variants let go of it and close up, too.
+  const left = others.map((other) => {
+    const edited = removal.get(other.id);
+    return edited?.kind === 'setup' ? edited : other;
+  });
+  const edits = new Map([...removal, ...editsOf(inOrder(left))]);
   return propose(document, edits, { label: `remove ${nameOf(document, target.record)}`, select: [] });
 };
 

@@ -2,13 +2,21 @@
 
 import type { Document } from '../document/document.ts';
 import { kindWord } from '../document/labels.ts';
-import type { AnyRecord, Kind, PlacedRecord, Place, RecordOf, SeatBlock } from '../document/records.ts';
+import type {
+  AnyRecord,
+  Kind,
+  PlacedRecord,
+  Place,
+  RecordOf,
+  SeatBlock,
+  Storage,
+} from '../document/records.ts';
 import { isPlaced } from '../document/records.ts';
 import { refuse, type Refusal } from './command.ts';
 import { nameOf } from './words.ts';
 
 /** What stands at a spot and can be moved. */
-export type Movable = PlacedRecord | SeatBlock | Place;
+export type Movable = PlacedRecord | SeatBlock | Place | Storage;
 
 /** What also looks somewhere and can be turned. */
 export type Turnable = PlacedRecord | SeatBlock;
@@ -61,7 +69,7 @@ function narrowed<R extends AnyRecord>(
 }
 
 function isMovable(record: AnyRecord): record is Movable {
-  return isPlaced(record) || record.kind === 'seatBlock' || record.kind === 'place';
+  return isPlaced(record) || ['seatBlock', 'place', 'storage'].includes(record.kind);
 }
 
 function isTurnable(record: AnyRecord): record is Turnable {

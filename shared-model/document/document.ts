@@ -89,7 +89,12 @@ export function platformOf(document: Document): Platform {
   return theOnly(document, 'platform');
 }
 
-/** The setups in programme order; at least one. */
+/** The setups that are played, in their order: all but variants. */
+export function programmeOf(document: Document): Setup[] {
+  return setupsOf(document).filter(({ variantOf }) => variantOf === null);
+}
+
+/** All setups, variants too, in programme order; at least one. */
 export function setupsOf(document: Document): Setup[] {
   return allOf(document, 'setup').toSorted((a, b) => a.order - b.order || compareIds(a.id, b.id));
 }

@@ -45,6 +45,15 @@ export interface Limits {
   readonly routeWidth: Millimetres;
 }
 
+/** Somebody to call, as typed by the user. */
+export interface Contact {
+  readonly name: string;
+  /** What he is there for: "stage manager". */
+  readonly role: string;
+  /** Telephone, mail or both, in one line. */
+  readonly reachedAt: string;
+}
+
 /** The one record that names the concert. Exactly one a document. */
 export interface Concert extends Common<'concert'> {
   readonly venue: string;
@@ -57,6 +66,9 @@ export interface Concert extends Common<'concert'> {
   /** Whether the heads of the rows in front count as obstacles. */
   readonly headsInFront: boolean;
   readonly limits: Limits;
+  readonly contacts: readonly Contact[];
+  /** Places of the house whose views are printed, by the ids that `housePlaces` gives them; one that is gone is passed over. */
+  readonly views: readonly string[];
 }
 
 /** One piece of music (or act) with its own placing of people and things on the shared platform. */
@@ -66,6 +78,13 @@ export interface Setup extends Common<'setup'> {
   readonly notes: string;
   /** Pairs of players, in either order, who may do without seeing each other; all others must. */
   readonly needNotSee: readonly PlayerPair[];
+  /**
+   * The setup that this one is another version of; null: it is in the programme. A variant is compared and printed
+   * like any setup, but no changeover leads to it.
+   */
+  readonly variantOf: Id<'setup'> | null;
+  /** The time there is to set it after what comes before; null: not known. */
+  readonly changeTime: Seconds | null;
 }
 
 export type PlayerPair = readonly [Id<'player'>, Id<'player'>];
@@ -174,6 +193,63 @@ export interface Place extends Common<'place'>, Point {
   /** Height of its floor above the house floor. */
   readonly floor: Millimetres;
   readonly eyeHeight: Millimetres;
+}
+
+/** Where things wait that are not on the platform. (x, y) may lie anywhere, mostly beyond the platform's edge. */
+export interface Storage extends Common<'storage'>, Point {
+  /** The opening through which things are carried to it; null: the one that makes the shortest way. */
+  readonly door: Id<'door'> | null;
+}
+
+/** Things that a crew carries and counts; a player's chair counts as a seat, a back-to-back pair as two stands. */
+export type StockItem = Exclude<PlacedRecord['kind'], 'player'> | 'cable';
+
+/** How many there are of one thing. */
+export interface Stock extends Common<'stock'> {
+  readonly item: StockItem;
+  /** Catalogue id of its model; empty: of any, or the kind has no models, and its name says what it is. */
+  readonly model: string;
+  /** Of the venue's own. */
+  readonly owned: number;
+  /** Brought in from elsewhere for this concert. */
+  readonly borrowed: number;
+  /** Where they are when they are not on the platform; null: not said. */
+  readonly storage: Id<'storage'> | null;
+}
+
+/** A drawing or photograph under the plan, to trace from. Never printed. */
+export interface Underlay extends Common<'underlay'>, Point {
+  /** (x, y) is where its lower left corner lies; it is turned about that, degrees anticlockwise from above. */
+  readonly turn: Degrees;
+  /** Millimetres on the platform for each unit of its own (a pixel, or a unit of the drawing). */
+  readonly scale: number;
+  /** 0 to 1. */
+  readonly opacity: number;
+  readonly shown: boolean;
+  /** Name of the file that it came from, for people. */
+  readonly source: string;
+  readonly content: UnderlayContent;
+}
+
+export type UnderlayContent = UnderlayPicture | UnderlayLines;
+
+export interface UnderlayPicture {
+  readonly type: 'picture';
+  readonly media: 'image/png' | 'image/jpeg';
+  /** Pixels. */
+  readonly width: number;
+  readonly height: number;
+  /** The bytes of the picture in base64. */
+  readonly base64: string;
+}
+
+export interface UnderlayLines {
+  readonly type: 'lines';
+  /** The extent in units of the drawing; all lines lie in 0..width, 0..height, y upwards. */
+  readonly width: number;
+  readonly height: number;
+  /** Each x, y, x, y, ... with at least two points. */
+  readonly lines: readonly (readonly number[])[];
 }
 
 export type Population = 'female' | 'male' | 'pooled';
@@ -323,7 +399,17 @@ export type PlacedRecord =
   Player | Stand | InstrumentStand | Table | Seat | Piano | LargeInstrument | Lamp | Riser | Shape;
 
 export type VenueRecord =
-  Concert | Setup | ScoreRecord | PagePlanRecord | Platform | Door | SeatBlock | Place;
+  | Concert
+  | Setup
+  | ScoreRecord
+  | PagePlanRecord
+  | Platform
+  | Door
+  | SeatBlock
+  | Place
+  | Storage
+  | Stock
+  | Underlay;
 
 export type AnyRecord = VenueRecord | PlacedRecord | Instrument;
 

@@ -2,7 +2,7 @@
 
 import type { Id } from './ids.ts';
 import type { KeptPin } from './kept-plan.ts';
-import type { AnyRecord, Kind, PagePlanRecord, PlayerPair } from './records.ts';
+import type { AnyRecord, Kind, PagePlanRecord, PlayerPair, Setup } from './records.ts';
 
 export interface Reference {
   /** Where the id stands in its record: "reader of side 0" is `sides[0].reader`. */
@@ -23,6 +23,13 @@ export function referencesOf(record: AnyRecord): Reference[] {
       record.needNotSee.forEach((pair, index) =>
         pair.forEach((player, place) => note(`needNotSee[${index}][${place}]`, player, 'player')),
       );
+      note('variantOf', record.variantOf, 'setup');
+      break;
+    case 'storage':
+      note('door', record.door, 'door');
+      break;
+    case 'stock':
+      note('storage', record.storage, 'storage');
       break;
     case 'score':
       record.players.forEach((player, index) => note(`players[${index}]`, player, 'player'));
@@ -67,7 +74,9 @@ export function withReferences(record: AnyRecord, rename: Rename): AnyRecord | n
   const renamed = <K extends Kind>(id: Id<K> | null): Id<K> | null => (id === null ? null : rename(id));
   const references = referencesOf(record);
   if (references.every(({ id }) => rename(id as Id) === id)) return record;
-  if (record.kind === 'setup') return { ...record, needNotSee: renamedPairs(record.needNotSee, rename) };
+  if (record.kind === 'setup') return setupWith(record, rename);
+  if (record.kind === 'storage') return { ...record, door: renamed(record.door) };
+  if (record.kind === 'stock') return { ...record, storage: renamed(record.storage) };
   if (!('setup' in record)) return record;
   const setup = renamed(record.setup);
   if (setup === null && record.setup !== null) return null;
@@ -92,6 +101,15 @@ export function withReferences(record: AnyRecord, rename: Rename): AnyRecord | n
     default:
       return { ...record, setup };
   }
+}
+
+/** A variant of a setup that is gone stands by itself, in the programme. */
+function setupWith(setup: Setup, rename: Rename): Setup {
+  return {
+    ...setup,
+    needNotSee: renamedPairs(setup.needNotSee, rename),
+    variantOf: setup.variantOf && rename(setup.variantOf),
+  };
 }
 
 /** A pair that lost one of its players is none. */

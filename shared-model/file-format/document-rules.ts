@@ -25,7 +25,11 @@ export interface DocumentComplaint extends Complaint {
 /** The first rule that the document breaks, or null. */
 export function documentRuleBroken(document: Document): DocumentComplaint | null {
   return (
-    countsBroken(document) ?? referencesBroken(document) ?? doorsBroken(document) ?? onceBroken(document)
+    countsBroken(document) ??
+    referencesBroken(document) ??
+    variantsBroken(document) ??
+    doorsBroken(document) ??
+    onceBroken(document)
   );
 }
 
@@ -146,6 +150,18 @@ function meets(record: AnyRecord, target: AnyRecord): boolean {
 function apart(target: AnyRecord): string {
   const setup = 'setup' in target ? target.setup : null;
   return `it is there only in setup ${shown(setup)}; both must be in the same setup, or what is named must stay for the whole concert`;
+}
+
+/** A variant is one of a setup of the programme: versions of versions would have no order. */
+function variantsBroken({ records }: Document): DocumentComplaint | null {
+  for (const record of records.values()) {
+    if (record.kind !== 'setup' || record.variantOf === null) continue;
+    const original = records.get(record.variantOf);
+    if (original?.kind === 'setup' && original.variantOf === null) continue;
+    const advice = 'name a setup that is in the programme itself, and not this one';
+    return { record, ...notAllowed('variantOf', record.variantOf, advice) };
+  }
+  return null;
 }
 
 /** Rounding when a plan is drawn in another unit must not push a door off its wall. */

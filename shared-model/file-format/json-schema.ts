@@ -92,6 +92,10 @@ const KIND_DESCRIPTIONS: Readonly<Record<Kind, string>> = {
   seatBlock:
     'Rows of seats. (x, y) is the middle of the front row, its facing the way its seats look; further rows lie behind.',
   place: 'A single place in the house.',
+  storage: 'Where things wait that are not on the platform. (x, y) mostly lies beyond its edge.',
+  stock: 'How many there are of one thing, of the venue’s own and borrowed.',
+  underlay:
+    'A picture or drawing under the plan to trace from, its lower left corner at (x, y). Never printed.',
   setup: 'One piece of music (or act) with its own placing of people and things. At least one in a file.',
   player: 'Somebody who plays. (x, y) is the vertical axis of head and shoulders.',
   instrument: 'An instrument that is carried, in a player’s hands or waiting on a stand or table.',

@@ -37,6 +37,15 @@ export const FARTHEST = 1_000_000;
 export const LONGEST_NAME = 200;
 export const LONGEST_NOTES = 4000;
 
+export const MOST_CONTACTS = 50;
+export const MOST_VIEWS = 100;
+export const MOST_OF_A_THING = 100_000;
+/** Underlays: one of its pictures in base64, its sides, and the lines of a drawing with the numbers of one of them. */
+export const MOST_PICTURE_TEXT = 12 * 1024 * 1024;
+export const MOST_PIXELS_ACROSS = 16_384;
+export const MOST_UNDERLAY_LINES = 50_000;
+export const MOST_LINE_NUMBERS = 20_000;
+
 /** Pages of the PDF of one part. */
 export const MOST_PDF_PAGES = 1000;
 /** Sides of a page that goes on a stand. */

@@ -11,6 +11,7 @@ export type Steps = ReadonlyMap<number, (file: Json) => Json>;
 export const STEPS: Steps = new Map([
   [1, toVersion2],
   [2, toVersion3],
+  [3, toVersion4],
 ]);
 
 /**
@@ -24,6 +25,11 @@ function toVersion2(file: Json): Json {
 /** Version 3 keeps which PDF each part is printed in, and page plans; version 2 knew none of either. */
 function toVersion3(file: Json): Json {
   return eachRecord(file, withPdfs);
+}
+
+/** Version 4 knows contacts, chosen views, variants, stock, storage and underlays; what version 3 says stays true without. */
+function toVersion4(file: Json): Json {
+  return file;
 }
 
 function eachRecord(file: Json, change: (record: unknown) => unknown): Json {

@@ -7,9 +7,9 @@ import { PIANO_MODELS } from '../catalogue/pianos.ts';
 import { SEAT_MODELS } from '../catalogue/seats.ts';
 import { STAND_MODELS } from '../catalogue/stands.ts';
 import { TABLE_MODELS } from '../catalogue/tables.ts';
-import type { AnyRecord, Kind } from '../document/records.ts';
+import type { AnyRecord, Kind, StockItem } from '../document/records.ts';
 
-const MODELS: Partial<Record<Kind, readonly { readonly id: string }[]>> = {
+const MODELS: Partial<Record<Kind | StockItem, readonly { readonly id: string }[]>> = {
   // Of the chair he sits on.
   player: SEAT_MODELS,
   instrument: INSTRUMENT_MODELS,
@@ -35,10 +35,12 @@ export interface UnknownModel {
 /** The model a record names that the catalogue does not have; null when all is known. */
 export function unknownModel(record: AnyRecord): UnknownModel | null {
   const named = modelNamedBy(record);
-  return named && !MODELS[record.kind]?.some(({ id }) => id === named.model) ? named : null;
+  const kind = record.kind === 'stock' ? record.item : record.kind;
+  return named && !MODELS[kind]?.some(({ id }) => id === named.model) ? named : null;
 }
 
 function modelNamedBy(record: AnyRecord): UnknownModel | null {
+  if (record.kind === 'stock' && record.model === '') return null;
   if ('model' in record) return { field: 'model', model: record.model };
   if (record.kind !== 'player' || !record.chair) return null;
   return { field: 'chair.model', model: record.chair.model };

@@ -13,6 +13,7 @@ import type {
   SeatBlock,
   Setup,
   Stand,
+  Underlay,
 } from '../document/records.ts';
 import { notAllowed, type Complaint } from './complaint.ts';
 import { pagePlanBroken } from './page-plan-rules.ts';
@@ -41,6 +42,8 @@ export function ruleBroken(record: AnyRecord): Complaint | null {
       return scoreBroken(record);
     case 'pagePlan':
       return pagePlanBroken(record);
+    case 'underlay':
+      return linesBroken(record);
     default:
       return null;
   }
@@ -150,6 +153,16 @@ function sidesBroken({ form, sides }: Stand): Complaint | null {
 function mobilityBroken({ chair, mobility }: Player): Complaint | null {
   if (mobility === 'wheelchair' || chair?.model !== WHEELCHAIR.id) return null;
   return notAllowed('mobility', mobility, 'who sits in a wheelchair uses it; give "wheelchair"');
+}
+
+function linesBroken({ content }: Underlay): Complaint | null {
+  if (content.type === 'picture') return null;
+  const odd = content.lines.findIndex((numbers) => numbers.length % 2 === 1);
+  if (odd < 0) return null;
+  return {
+    field: `content.lines[${odd}]`,
+    text: ' has a single number at its end; give x and y of each point',
+  };
 }
 
 function cableBroken({ cable }: Lamp): Complaint | null {

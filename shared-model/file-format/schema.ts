@@ -9,12 +9,14 @@ import * as items from './schema/items.ts';
 import { pagePlan } from './schema/page-plan.ts';
 import * as people from './schema/people.ts';
 import { score } from './schema/score.ts';
+import * as stock from './schema/stock.ts';
+import { underlay } from './schema/underlay.ts';
 import * as venue from './schema/venue.ts';
 
 export const FORMAT = 'standlines';
 
 /** The file version that this program writes. */
-export const VERSION = 3;
+export const VERSION = 4;
 
 /** In the order in which their records stand in a written file: the venue first. */
 export const RECORD_SCHEMAS = {
@@ -23,6 +25,9 @@ export const RECORD_SCHEMAS = {
   door: venue.door,
   seatBlock: venue.seatBlock,
   place: venue.place,
+  storage: stock.storage,
+  stock: stock.stock,
+  underlay,
   setup: venue.setup,
   player: people.player,
   instrument: people.instrument,

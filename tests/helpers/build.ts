@@ -28,7 +28,10 @@ import type {
   Shape,
   Stand,
   StandSide,
+  Stock,
+  Storage,
   Table,
+  Underlay,
 } from '#model/document/records.ts';
 
 type Fields<R> = Partial<Omit<R, 'id' | 'kind'>> & { readonly id?: string };
@@ -79,12 +82,26 @@ export const aConcert = (f: Fields<Concert> = {}): Concert =>
       units: 'metric',
       headsInFront: false,
       limits: { seesWell: 0.9, houseShare: 0.75, edgeDistance: 600, routeWidth: 915 },
+      contacts: [],
+      views: [],
     },
     f,
   );
 
 export const aSetup = (f: Fields<Setup> = {}): Setup =>
-  made<Setup>({ id: SETUP, kind: 'setup', name: 'Trio', order: 1, notes: '', needNotSee: [] }, f);
+  made<Setup>(
+    {
+      id: SETUP,
+      kind: 'setup',
+      name: 'Trio',
+      order: 1,
+      notes: '',
+      needNotSee: [],
+      variantOf: null,
+      changeTime: null,
+    },
+    f,
+  );
 
 /** 8 m wide, 5 m deep, 600 mm high; edge 0 is the front edge, from stage right to stage left. */
 export const aPlatform = (f: Fields<Platform> = {}): Platform =>
@@ -156,6 +173,43 @@ export const aPlace = (f: Fields<Place> = {}): Place =>
       y: -4000,
       floor: 0,
       eyeHeight: 1200,
+    },
+    f,
+  );
+
+export const aStorage = (f: Fields<Storage> = {}): Storage =>
+  made<Storage>({ id: asId('storage-1'), kind: 'storage', name: '', x: 0, y: 7000, door: null }, f);
+
+export const aStock = (f: Fields<Stock> = {}): Stock =>
+  made<Stock>(
+    {
+      id: asId('stock-1'),
+      kind: 'stock',
+      name: '',
+      item: 'stand',
+      model: '',
+      owned: 0,
+      borrowed: 0,
+      storage: null,
+    },
+    f,
+  );
+
+/** A drawing of one line across 8000 units. */
+export const anUnderlay = (f: Fields<Underlay> = {}): Underlay =>
+  made<Underlay>(
+    {
+      id: asId('underlay-1'),
+      kind: 'underlay',
+      name: '',
+      x: -4000,
+      y: 0,
+      turn: 0,
+      scale: 1,
+      opacity: 0.5,
+      shown: true,
+      source: 'hall.dxf',
+      content: { type: 'lines', width: 8000, height: 5000, lines: [[0, 0, 8000, 5000]] },
     },
     f,
   );

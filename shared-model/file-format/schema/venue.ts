@@ -11,12 +11,20 @@ import {
   lines,
   listOf,
   oneOf,
+  secondsUpTo,
   share,
   textLike,
   wholeBetween,
   yesOrNo,
 } from '../fields.ts';
-import { LONGEST_NAME, LONGEST_NOTES, MOST_OUTLINE_CORNERS, MOST_PAIRS } from '../limits.ts';
+import {
+  LONGEST_NAME,
+  LONGEST_NOTES,
+  MOST_CONTACTS,
+  MOST_OUTLINE_CORNERS,
+  MOST_PAIRS,
+  MOST_VIEWS,
+} from '../limits.ts';
 import { common, outline, position, requiredFacing } from './common.ts';
 
 const floorHeight = v.optional(
@@ -61,6 +69,12 @@ const limits = fields({
   ),
 });
 
+const contact = fields({
+  name: v.optional(field('Name', 'Who it is.', line(LONGEST_NAME)), ''),
+  role: v.optional(field('Role', 'What he is there for.', line(LONGEST_NAME)), ''),
+  reachedAt: v.optional(field('Reached at', 'Telephone, mail or both.', line(LONGEST_NAME)), ''),
+});
+
 export const concert = fields({
   ...common('concert'),
   venue: v.optional(field('Venue', 'Where the concert is.', line(LONGEST_NAME)), ''),
@@ -98,6 +112,15 @@ export const concert = fields({
     ),
     {},
   ),
+  contacts: v.optional(field('Contacts', 'Whom to call.', listOf(contact, 0, MOST_CONTACTS)), []),
+  views: v.optional(
+    field(
+      'Views',
+      'Places of the house whose views are printed: a seat as "block/A-12" (block, row and seat from 1), a single place by its id.',
+      listOf(line(LONGEST_NAME), 0, MOST_VIEWS),
+    ),
+    [],
+  ),
 });
 
 const pair = listOf(idOf<'player'>(), 2, 2) as unknown as v.GenericSchema<string[], PlayerPair>;
@@ -113,6 +136,22 @@ export const setup = fields({
       listOf(pair, 0, MOST_PAIRS),
     ),
     [],
+  ),
+  variantOf: v.optional(
+    field(
+      'Variant of',
+      'Id of the setup that this one is another version of; null: it is in the programme.',
+      v.nullable(idOf<'setup'>()),
+    ),
+    null,
+  ),
+  changeTime: v.optional(
+    field(
+      'Change time',
+      'Seconds there are to set it after what comes before; null: not known.',
+      v.nullable(secondsUpTo(36_000)),
+    ),
+    null,
   ),
 });
 

@@ -1,8 +1,10 @@
 /** A document with every kind of record and every kind of reference. */
 
-import type { Document } from '#model/document/document.ts';
+import { documentOf, type Document } from '#model/document/document.ts';
+import type { AnyRecord } from '#model/document/records.ts';
 import { asId } from '#model/document/ids.ts';
 import {
+  aConcert,
   aDocument,
   aLamp,
   aLargeInstrument,
@@ -17,18 +19,45 @@ import {
   aSetup,
   aShape,
   aStand,
+  aStock,
+  aStorage,
   aTable,
   anInstrument,
   anInstrumentStand,
+  anUnderlay,
   MUSIC,
   PERSON,
+  SETUP,
   SIDE,
 } from '../../helpers/build.ts';
 
+/** As it was before version 4 of the file. */
+export function documentBeforeStock(): Document {
+  const since = new Set(['storage', 'stock', 'underlay']);
+  const known = [...documentOfEveryKind().records.values()].filter(({ kind }) => !since.has(kind));
+  return documentOf(known.map(beforeStock));
+}
+
+function beforeStock(record: AnyRecord): AnyRecord {
+  if (record.kind === 'concert') return { ...record, contacts: [], views: [] };
+  return record.kind === 'setup' ? { ...record, variantOf: null, changeTime: null } : record;
+}
+
 export function documentOfEveryKind(): Document {
   return aDocument(
+    aConcert({
+      contacts: [{ name: 'Iva Horn', role: 'stage', reachedAt: '+00 000 12, iva@example.org' }],
+      views: ['stalls/A-1'],
+    }),
     aSetup({ needNotSee: [[asId('player-1'), asId('player-2')]] }),
-    aSetup({ id: asId('setup-2'), name: 'Duo', order: 2, notes: 'Mind the step.\nLights at half.' }),
+    aSetup({
+      id: asId('setup-2'),
+      name: 'Duo',
+      order: 2,
+      notes: 'Mind the step.\nLights at half.',
+      variantOf: SETUP,
+      changeTime: 240,
+    }),
     aScore({
       source: 'study.musicxml',
       music: {
@@ -81,6 +110,14 @@ export function documentOfEveryKind(): Document {
       ],
     }),
     aPlace(),
+    aStorage({ door: asId('door-1') }),
+    aStock({ model: 'orchestral', owned: 6, borrowed: 2, storage: asId('storage-1') }),
+    anUnderlay(),
+    anUnderlay({
+      id: asId('underlay-2'),
+      turn: -3,
+      content: { type: 'picture', media: 'image/png', width: 1, height: 1, base64: 'iVBORw0KGgo=' },
+    }),
     aPlayer({ name: 'Clarinet', person: { ...PERSON, size: { by: 'stature', stature: 1780 } } }),
     aPlayer({
       id: asId('player-2'),

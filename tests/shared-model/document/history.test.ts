@@ -64,7 +64,7 @@ describe('undo and redo', () => {
         expect(history.selection).toEqual([]);
         expect(writeDocument(history.document)).toBe(text);
       }),
-      { numRuns: 60 },
+      { numRuns: 80 },
     );
     expect(commits).toBeGreaterThan(100);
   });

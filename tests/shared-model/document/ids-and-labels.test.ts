@@ -8,6 +8,7 @@ import {
   find,
   inSetup,
   platformOf,
+  programmeOf,
   setupsOf,
 } from '#model/document/document.ts';
 import { asId, compareIds, isWellFormedId } from '#model/document/ids.ts';
@@ -74,6 +75,13 @@ describe('a document', () => {
 
   it('has its setups in programme order', () => {
     expect(setupsOf(document).map(({ name }) => name)).toEqual(['Early', 'Late']);
+  });
+
+  it('leaves variants out of the programme', () => {
+    const variant = aSetup({ id: asId('setup-2'), name: 'Closer', order: 2, variantOf: SETUP });
+    const document = aDocument(aSetup({ name: 'Trio' }), variant);
+    expect(setupsOf(document).map(({ name }) => name)).toEqual(['Trio', 'Closer']);
+    expect(programmeOf(document).map(({ name }) => name)).toEqual(['Trio']);
   });
 
   it('is a bug without a concert or a platform', () => {

@@ -34,7 +34,7 @@ describe('references', () => {
       ).toEqual(idsIn(record, known));
     }
     expect(new Set(RECORDS.flatMap(referencesOf).flatMap(({ kinds }) => kinds))).toEqual(
-      new Set(['setup', 'score', 'stand', 'player', 'instrumentStand', 'table']),
+      new Set(['setup', 'score', 'stand', 'player', 'instrumentStand', 'table', 'door', 'storage']),
     );
   });
 
@@ -61,7 +61,7 @@ describe('references', () => {
       if (record.kind === 'instrument' || record.kind === 'pagePlan') expect(left).toBeNull();
       else
         expect(left && referencesOf(left).map(({ field }) => field)).toEqual(
-          names.filter((name) => name === 'setup'),
+          names.filter((name) => name === 'setup' || name === 'variantOf'),
         );
       const homeless = withReferences(record, () => null);
       expect(homeless === null, record.id).toBe(names.includes('setup') || record.kind === 'instrument');

@@ -71,7 +71,7 @@ describe('any text at all', () => {
   it('as arbitrary JSON, bare and in the place of the records, of a record or of a field', () => {
     const records = (JSON.parse(TEXT) as { records: Record<string, unknown>[] }).records;
     const file = (inner: unknown): string =>
-      JSON.stringify({ format: 'standlines', version: 3, records: inner });
+      JSON.stringify({ format: 'standlines', version: 4, records: inner });
     const spoilt = fc
       .record({ at: fc.nat({ max: records.length - 1 }), field: fc.nat({ max: 40 }), value: fc.jsonValue() })
       .map(({ at, field, value }) => {

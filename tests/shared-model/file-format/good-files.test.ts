@@ -4,7 +4,7 @@ import { documentOf, type Document } from '#model/document/document.ts';
 import { readDocument } from '#model/file-format/read.ts';
 import { writeDocument } from '#model/file-format/write.ts';
 import { recordOf } from '../../helpers/build.ts';
-import { documentOfEveryKind } from '../document/every-kind.ts';
+import { documentBeforeStock, documentOfEveryKind } from '../document/every-kind.ts';
 import { demoText, fixtureNames, fixtureText } from './fixtures.ts';
 import { schemaErrors } from './validator.ts';
 
@@ -57,9 +57,9 @@ describe('good files', () => {
 
   // The golden files are kept for ever: later versions must still read them.
   it('reads version 1 as it was first written: everybody walks', () => {
-    const player = { ...recordOf(documentOfEveryKind(), 'player-3', 'player'), chair: null } as const;
+    const player = { ...recordOf(documentBeforeStock(), 'player-3', 'player'), chair: null } as const;
     // There was no music then, and no plan of its pages.
-    const others = [...documentOfEveryKind().records.values()].filter(
+    const others = [...documentBeforeStock().records.values()].filter(
       ({ kind }) => kind !== 'score' && kind !== 'pagePlan',
     );
     const walking = documentOf([...others, { ...player, mobility: 'walks' }]);
@@ -67,15 +67,19 @@ describe('good files', () => {
   });
 
   it('reads version 2 as it was first written: no part had a PDF, no plan was kept', () => {
-    const score = recordOf(documentOfEveryKind(), 'score-1', 'score');
+    const score = recordOf(documentBeforeStock(), 'score-1', 'score');
     const before = { ...score, music: { ...score.music, afterJump: null }, pdfs: [null] };
-    const records = new Map([...documentOfEveryKind().records, [score.id, before]]);
+    const records = new Map([...documentBeforeStock().records, [score.id, before]]);
     records.delete('pagePlan-1');
     expect(read(fixtureText('old', 'version-2.standlines'))).toEqual({ records });
   });
 
-  it('reads version 3 as it was first written, and writes it to the byte', () => {
-    const text = fixtureText('good', 'version-3.standlines');
+  it('reads version 3 as it was first written: no stock, no variants, no underlay', () => {
+    expect(read(fixtureText('old', 'version-3.standlines'))).toEqual(documentBeforeStock());
+  });
+
+  it('reads version 4 as it was first written, and writes it to the byte', () => {
+    const text = fixtureText('good', 'version-4.standlines');
     expect(read(text)).toEqual(documentOfEveryKind());
     expect(writeDocument(documentOfEveryKind())).toBe(text);
   });

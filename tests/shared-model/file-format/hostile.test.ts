@@ -41,7 +41,7 @@ function readInTime(source: string): ReadResult {
 const messageOf = (result: ReadResult): string => (result.ok ? 'it was read' : result.problem.message);
 
 const fileOf = (records: readonly unknown[]): string =>
-  JSON.stringify({ format: 'standlines', version: 3, records });
+  JSON.stringify({ format: 'standlines', version: 4, records });
 
 const NEEDED = [aConcert(), aSetup(), aPlatform()];
 
@@ -51,7 +51,7 @@ const many = (count: number, make: (index: number) => AnyRecord): AnyRecord[] =>
 describe('hostile files are refused in time', () => {
   it('nested deeply, as lists and as objects', () => {
     const depth = 1_000_000;
-    const start = '{"format": "standlines", "version": 3, "records": ';
+    const start = '{"format": "standlines", "version": 4, "records": ';
     const lists = `${start}${'['.repeat(depth)}${']'.repeat(depth)}}`;
     const objects = `${'{"a":'.repeat(depth)}1${'}'.repeat(depth)}`;
     expect(messageOf(readInTime(lists))).toBe(
@@ -67,7 +67,7 @@ describe('hostile files are refused in time', () => {
 
   it('of nearly 64 MB: one text, one number, blanks, empty lists, backslashes, quotes', () => {
     const filled = (piece: string): string => piece.repeat(Math.floor((MOST_TEXT - 200) / piece.length));
-    const within = (inner: string): string => `{"format": "standlines", "version": 3, "records": [${inner}]}`;
+    const within = (inner: string): string => `{"format": "standlines", "version": 4, "records": [${inner}]}`;
     expect(messageOf(readInTime(within(`"${filled('a')}"`)))).toMatch(/records\[0\]: "a{59}… is not allowed/);
     expect(messageOf(readInTime(within(filled('1'))))).toMatch(/records\[0\]: a number too large to hold/);
     expect(messageOf(readInTime(within(filled(' '))))).toMatch(/There is no concert/);

@@ -87,11 +87,24 @@ describe('version 3', () => {
   });
 
   it('is not what an older file with PDFs says it is', () => {
-    const hasPdfs = older.replace('"version": 2', '"version": 3');
+    const hasPdfs = older.replace('"version": 2', '"version": 4');
     expect(readDocument(hasPdfs)).toMatchObject({
       ok: false,
       problem: { message: expect.stringContaining('pdfs is missing; give a list with 1 to 500 entries') },
     });
+  });
+});
+
+describe('version 4', () => {
+  it('takes every setup of an older file for one of the programme', () => {
+    const result = readDocument(fixtureText('old', 'version-3.standlines'));
+    if (!result.ok) throw new Error(result.problem.message);
+    expect(
+      allOf(result.document, 'setup').map(({ variantOf, changeTime }) => [variantOf, changeTime]),
+    ).toEqual([
+      [null, null],
+      [null, null],
+    ]);
   });
 });
 

@@ -43,7 +43,7 @@ describe('writing', () => {
     const text = writeDocument(documentOfEveryKind());
     expect(text).toMatch(/[^\n]\n$/);
     expect(text).not.toContain('\r');
-    expect(text.startsWith('{\n  "format": "standlines",\n  "version": 3,\n  "records": [\n    {\n')).toBe(
+    expect(text.startsWith('{\n  "format": "standlines",\n  "version": 4,\n  "records": [\n    {\n')).toBe(
       true,
     );
   });
