@@ -33,6 +33,11 @@ export interface Dialogs {
   music: { readonly about: null; readonly answer: null };
   /** Parts without a score, of the setup in view. */
   tables: { readonly about: null; readonly answer: null };
+  /** Of one part beside others, by its index; null: of a further one. */
+  partTable: {
+    readonly about: { readonly score: Id<'score'>; readonly part: number | null };
+    readonly answer: null;
+  };
   /** What a part is printed in; the music's part by its index. */
   partPdf: {
     readonly about: { readonly score: Id<'score'>; readonly part: number };

@@ -3,6 +3,7 @@
 import type { Id } from '../document/ids.ts';
 import type { Music, Part } from '../document/music.ts';
 import type { PartPdf, Player, ScoreRecord } from '../document/records.ts';
+import { isTyped, isTypedPart } from '../score/table/part-table.ts';
 import { playersFor } from './part-players.ts';
 
 export interface KeptParts {
@@ -19,11 +20,12 @@ export interface KeptParts {
  * its instrument where that is plain; `instrumentsOf`: the names of what a player plays.
  */
 export function keptParts(
-  music: Music,
+  opened: Music,
   known: ScoreRecord | undefined,
   there: readonly Player[],
   instrumentsOf: (player: Id<'player'>) => readonly string[] = () => [],
 ): KeptParts {
+  const music = withTypedParts(opened, known);
   const before = partsBefore(music.parts, known?.music.parts ?? []);
   const kept = before.map((index) => known?.players[index] ?? null);
   const parts = music.parts.map((part, index) =>
@@ -40,13 +42,29 @@ export function keptParts(
     (index) => before[index] === -1 && namesakes[index] === null,
   );
   return {
-    music: parts.every((part, index) => part === music.parts[index]) ? music : { ...music, parts },
+    music: parts.every((part, index) => part === opened.parts[index]) ? opened : { ...music, parts },
     players: namesakes.map(
       (player, index) => player ?? there.find(({ id }) => id === found.get(index))?.id ?? null,
     ),
     pdfs: before.map((index) => known?.pdfs[index] ?? null),
     dropped: known ? droppedFrom(known, before, music, parts) : [],
   };
+}
+
+/** Parts that were typed beside those of a score go on beside it, as long as its bars are the same. */
+function withTypedParts(music: Music, known: ScoreRecord | undefined): Music {
+  if (!known || isTyped(known.music) || isTyped(music) || !hasAllBars(known.music, music)) return music;
+  const typed = known.music.parts.filter(isTypedPart);
+  const missing = typed.filter(({ name }) => !music.parts.some((part) => isSameName(part.name, name)));
+  return missing.length === 0 ? music : { ...music, parts: [...music.parts, ...missing] };
+}
+
+function hasAllBars(old: Music, { bars, ticksPerQuarter }: Music): boolean {
+  return (
+    old.ticksPerQuarter === ticksPerQuarter &&
+    old.bars.length === bars.length &&
+    old.bars.every(({ number, ticks }, bar) => bars[bar]?.number === number && bars[bar].ticks === ticks)
+  );
 }
 
 /** For each part the index of the one before that it is; -1: it is new. */

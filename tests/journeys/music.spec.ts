@@ -139,3 +139,51 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await expect(turns).toBeHidden();
   });
 }
+
+test('a part that the score lacks is typed beside it', async ({ editor, page, program }) => {
+  writeFileSync(join(program.home, 'furrows.musicxml'), FURROWS);
+  await editor.showSetup('2 Hedgerow Dances');
+  await page.getByRole('button', { name: 'Music', exact: true }).click();
+  await openScore(editor, 'furrows.musicxml');
+
+  // For the player who has no part, with one row for all bars.
+  await editor.dialog.getByRole('button', { name: 'Add a part by a table…' }).click();
+  const top = editor.dialog.last();
+  const cell = (name: string) => top.getByLabel(name);
+  const told = top.getByRole('status');
+  await expect(top.getByLabel('Played by')).toHaveValue('player-3');
+  await expect(cell('Last bar, row 2')).toHaveValue('60');
+  await expect(cell('Tempo or seconds, row 2')).toHaveCount(0);
+  await cell('Last bar, row 2').fill('24');
+  await expect(told).toContainText('the music goes on to bar 60');
+  await expect(top.getByRole('button', { name: 'Take over' })).toBeDisabled();
+  for (const [name, words] of [
+    ['Page, row 3', '2'],
+    ['First bar, row 3', '25'],
+    ['Last bar, row 3', '60'],
+    ['Free hands, row 3', '25-27'],
+  ] as const)
+    await cell(name).fill(words);
+  await expect(told).toHaveText('2 pages. The table goes with the score.');
+  await top.getByLabel('Part').fill('Bell');
+  await top.getByLabel('Part').press('Tab');
+  expect(await axeComplaints(page), 'table of a part').toEqual([]);
+  await top.getByRole('button', { name: 'Take over' }).click();
+  await expect(part(editor, 'Bell').getByLabel('Played by')).toHaveValue('player-3');
+  await expect(part(editor, 'Bell')).toContainText('7.5\u00a0s at 1:00.0, bars 25 to 27');
+
+  // A table in the place of a part of the score changes that part alone.
+  await editor.dialog.getByRole('button', { name: 'Table of Viola…' }).click();
+  await expect(cell('Free hands, row 2')).toHaveValue('19-21, 38-41');
+  await cell('Free hands, row 2').fill('19-21');
+  await top.getByRole('button', { name: 'Take over' }).click();
+  await expect(part(editor, 'Viola')).not.toContainText('bars 38 to 41');
+  await expect(part(editor, 'Reed')).toContainText('bars 29 to 31');
+
+  // The score once more: what was typed beside it stays. Then it goes by its button, and its place is kept.
+  await openScore(editor, 'furrows.musicxml');
+  await expect(part(editor, 'Bell').getByLabel('Pages begin with bars')).toHaveValue('1, 25');
+  await editor.dialog.getByRole('button', { name: 'Remove this part: Bell' }).click();
+  await expect(part(editor, 'Bell')).toHaveCount(0);
+  await expect(editor.dialog.getByRole('button', { name: 'Add a part by a table…' })).toBeFocused();
+});

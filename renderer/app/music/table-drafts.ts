@@ -4,10 +4,20 @@ import type { Document } from '#model/document/document.ts';
 import { inSetup } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
 import { labelOf } from '#model/document/labels.ts';
-import type { Music } from '#model/document/music.ts';
+import type { Music, Part } from '#model/document/music.ts';
 import { scoreOf } from '#model/document/parts.ts';
-import { GRID_COLUMNS, gridFrom, textOfGrid, type GridRow } from '#model/score/table/grid.ts';
-import { isTyped, musicFromTables } from '#model/score/table/part-table.ts';
+import type { ScoreRecord } from '#model/document/records.ts';
+import type { Outcome } from '#model/score/problem.ts';
+import {
+  GRID_COLUMNS,
+  gridFrom,
+  PART_COLUMNS,
+  textOfGrid,
+  type GridColumn,
+  type GridRow,
+} from '#model/score/table/grid.ts';
+import { partFromTable, tableOfPart } from '#model/score/table/part-of-music.ts';
+import { freeTypedId, isTyped, musicFromTables } from '#model/score/table/part-table.ts';
 import { tableOf } from '#model/score/table/table-text.ts';
 import { problemSentence } from '#model/score/words/problem-sentence.ts';
 
@@ -16,10 +26,11 @@ export interface TableDraft {
   readonly key: number;
   readonly name: string;
   readonly player: Id<'player'> | null;
+  readonly columns: readonly GridColumn[];
+  /** A cell for each of the columns. */
   readonly rows: readonly GridRow[];
 }
 
-export const EMPTY_ROW: GridRow = GRID_COLUMNS.map(() => '');
 const FIRST_ROWS = 4;
 
 /** The tables that the setup's music was typed in; else an empty one for its first player. */
@@ -29,7 +40,13 @@ export function draftsFrom(document: Document, setup: Id<'setup'>): TableDraft[]
   return score.music.parts.map((part, index) => {
     const grid = gridFrom(tableOf(score.music, part));
     const rows = grid.ok ? grid.value : [];
-    return { key: index, name: part.name, player: score.players[index] ?? null, rows: [...rows, EMPTY_ROW] };
+    return {
+      key: index,
+      name: part.name,
+      player: score.players[index] ?? null,
+      columns: GRID_COLUMNS,
+      rows: withEmptyEnd(rows, GRID_COLUMNS),
+    };
   });
 }
 
@@ -39,15 +56,46 @@ export function emptyDraft(
   setup: Id<'setup'>,
   drafts: readonly TableDraft[],
 ): TableDraft {
-  const next = inSetup(document, setup, 'player').find(
-    ({ id }) => !drafts.some(({ player }) => player === id),
-  );
   return {
     key: 1 + drafts.reduce((most, { key }) => Math.max(most, key), -1),
-    name: next ? next.name || labelOf(document, setup, next.id) : '',
-    player: next?.id ?? null,
-    rows: Array.from({ length: FIRST_ROWS }, () => EMPTY_ROW),
+    ...forNext(document, setup, (id) => drafts.some(({ player }) => player === id)),
+    columns: GRID_COLUMNS,
+    rows: Array.from({ length: FIRST_ROWS }, () => emptyRow(GRID_COLUMNS)),
   };
+}
+
+function forNext(
+  document: Document,
+  setup: Id<'setup'>,
+  hasOne: (player: Id<'player'>) => boolean,
+): Pick<TableDraft, 'name' | 'player'> {
+  const next = inSetup(document, setup, 'player').find(({ id }) => !hasOne(id));
+  return { name: next ? next.name || labelOf(document, setup, next.id) : '', player: next?.id ?? null };
+}
+
+/** Of one part of music that is there already; `part` null: of a further one, with one row for all bars. */
+export function partDraft(document: Document, score: ScoreRecord, part: number | null): TableDraft {
+  const before = part === null ? null : (score.music.parts[part] ?? null);
+  const grid = gridFrom(tableOfPart(score.music, before), PART_COLUMNS);
+  const whose =
+    part === null
+      ? forNext(document, score.setup, (id) => score.players.includes(id))
+      : { name: before?.name ?? '', player: score.players[part] ?? null };
+  return {
+    key: 0,
+    ...whose,
+    columns: PART_COLUMNS,
+    rows: withEmptyEnd(grid.ok ? grid.value : [], PART_COLUMNS),
+  };
+}
+
+/** Of the draft of a part; `part` null: a further one. */
+export function partOfDraft(music: Music, draft: TableDraft, part: number | null): Outcome<Part> {
+  const before = part === null ? null : (music.parts[part] ?? null);
+  const read = partFromTable(music, textOfGrid(draft.rows, draft.columns), before);
+  if (!read.ok) return read;
+  const kept = before ?? { id: freeTypedId(music), instruments: [], transpositions: [] };
+  return { ok: true, value: { ...kept, ...read.value, name: draft.name.trim() } };
 }
 
 export type DraftMusic =
@@ -74,7 +122,7 @@ export function withCell(
   cell: string,
 ): TableDraft {
   const rows = draft.rows.map((cells, index) => (index === row ? cells.with(column, cell) : cells));
-  return { ...draft, rows: withEmptyEnd(rows) };
+  return withRows(draft, rows);
 }
 
 /**
@@ -89,9 +137,9 @@ export function withPasted(
   const text = pasted.replace(/[\r\n]+$/, '');
   if (!/[\t\n]|[;,].*[;,]/.test(text)) return null;
   if (column > 0 && !/^[a-z]/i.test(text)) return withBlock(draft, [row, column], text);
-  const grid = gridFrom(text);
+  const grid = gridFrom(text, draft.columns);
   if (!grid.ok) return { problem: problemSentence(grid.problem) };
-  return { ...draft, rows: withEmptyEnd(draft.rows.toSpliced(row, grid.value.length, ...grid.value)) };
+  return withRows(draft, draft.rows.toSpliced(row, grid.value.length, ...grid.value));
 }
 
 function withBlock(draft: TableDraft, [row, column]: readonly [number, number], text: string): TableDraft {
@@ -99,7 +147,7 @@ function withBlock(draft: TableDraft, [row, column]: readonly [number, number], 
     (rows, line, down) =>
       line
         .split('\t')
-        .slice(0, GRID_COLUMNS.length - column)
+        .slice(0, draft.columns.length - column)
         .reduce((filled, cell, right) => withCell(filled, [row + down, column + right], cell.trim()), rows),
     draft,
   );
@@ -107,10 +155,18 @@ function withBlock(draft: TableDraft, [row, column]: readonly [number, number], 
 
 /** The whole table from a file. */
 export function withFile(draft: TableDraft, text: string): TableDraft | { readonly problem: string } {
-  const grid = gridFrom(text);
-  return grid.ok ? { ...draft, rows: withEmptyEnd(grid.value) } : { problem: problemSentence(grid.problem) };
+  const grid = gridFrom(text, draft.columns);
+  return grid.ok ? withRows(draft, grid.value) : { problem: problemSentence(grid.problem) };
 }
 
-function withEmptyEnd(rows: readonly GridRow[]): readonly GridRow[] {
-  return rows.at(-1)?.every((cell) => cell === '') === true ? rows : [...rows, EMPTY_ROW];
+function withRows(draft: TableDraft, rows: readonly GridRow[]): TableDraft {
+  return { ...draft, rows: withEmptyEnd(rows, draft.columns) };
+}
+
+function withEmptyEnd(rows: readonly GridRow[], columns: readonly GridColumn[]): readonly GridRow[] {
+  return rows.at(-1)?.every((cell) => cell === '') === true ? rows : [...rows, emptyRow(columns)];
+}
+
+function emptyRow(columns: readonly GridColumn[]): GridRow {
+  return columns.map(() => '');
 }

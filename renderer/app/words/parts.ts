@@ -45,6 +45,22 @@ export const partsWords = {
     take: 'Take over',
     taken: 'The music is taken from the tables.',
     source: 'typed tables',
+
+    further: 'Add a part by a table\u2026',
+    partRow: 'Pages and rests',
+    partShort: 'Table\u2026',
+    partOf: (name: string) => `Table of ${name}\u2026`,
+    furtherTitle: 'A part that the score lacks',
+    furtherWhy:
+      'Its pages, and the bars in which its player does not play. Rows go through all bars as the score prints them, each once: repeats, tempo and the length of bars come from the score.',
+    partTitle: (name: string) => `Table of ${name}`,
+    partWhy:
+      'Takes the place of this part\u2019s pages and rests, and of no other\u2019s. Rows go through all bars as the score prints them, each once. Where the free bars stay as they are, so do the rests of the score.',
+    partFits: (pages: number) => `${counted(pages, 'page', 'pages')}. The table goes with the score.`,
+    partTaken: (name: string) => `${name} is taken from the table.`,
+    removePart: (name: string) => `Remove this part: ${name}`,
+    removePartShort: 'Remove part',
+    partRemoved: (name: string) => `${name} is not among the parts any more.`,
   },
 
   pdf: {

@@ -117,7 +117,21 @@ const TYPED_ID = 'typed';
 
 /** Whether all of its parts were typed as tables. */
 export function isTyped({ parts }: Music): boolean {
-  return parts.every(({ id }) => id === TYPED_ID || id.startsWith(`${TYPED_ID}-`));
+  return parts.every(isTypedPart);
+}
+
+export function isTypedPart({ id }: Pick<Part, 'id'>): boolean {
+  return id === TYPED_ID || id.startsWith(`${TYPED_ID}-`);
+}
+
+/** For a part that is typed beside others. */
+export function freeTypedId({ parts }: Pick<Music, 'parts'>): string {
+  const taken = new Set(parts.map(({ id }) => id));
+  for (let number = 1; ; number += 1) if (!taken.has(typedId(number))) return typedId(number);
+}
+
+function typedId(number: number): string {
+  return number === 1 ? TYPED_ID : `${TYPED_ID}-${number}`;
 }
 
 function partOf(
@@ -131,7 +145,7 @@ function partOf(
       : [],
   );
   return {
-    id: index === 0 ? TYPED_ID : `${TYPED_ID}-${index + 1}`,
+    id: typedId(index + 1),
     name,
     silences,
     pages: pagesOf(entries),
