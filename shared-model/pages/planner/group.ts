@@ -38,7 +38,7 @@ const QUICK_BEAM = 24;
 /** Views of a station that are kept in mind when leaves may go back. */
 const MOST_VIEWS_IN_MIND = 8;
 /** Jumps weigh least: the proof that there are no fewer may take one part in so many of the states allowed. */
-const SHARE_FOR_JUMPS = 32;
+const SHARE_FOR_JUMPS = 4;
 
 /** Every player with pages is in one group; who only turns is in none. */
 export function groupsOf(instance: PlanInstance): Group[] {

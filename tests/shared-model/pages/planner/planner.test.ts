@@ -141,6 +141,13 @@ describe('a plan', () => {
     expect(shown.jumps.atLeast).toBeLessThan(its.jumps);
   });
 
+  it('proves all five figures of forty pages for four players at six stations', () => {
+    const { cost: its, proof: shown } = planned(orchestraLike(1, { pages: 40, players: 4, stations: 6 }));
+    for (const [figure, { value, atLeast }] of Object.entries(shown)) expect(atLeast, figure).toBe(value);
+    // Each of two pairs of players has 17 turns: 40 pages a reader, six of them open at first, two more with each turn.
+    expect(its).toMatchObject({ turns: 2 * Math.ceil((40 - 6) / 2), stations: 6, width: 6, panels: 80 });
+  });
+
   it('comes step by step, with progress, and may be left', () => {
     const steps = planning(orchestraLike(1, { pages: 12, players: 2, stations: 2 }));
     const first = steps.next();
