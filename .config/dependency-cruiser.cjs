@@ -17,9 +17,10 @@ const MODEL_ROOMS = {
   programme: ['checks', 'commands', 'catalogue', 'document', 'geometry'],
   pages: ['checks', 'commands', 'score', 'catalogue', 'document', 'geometry'],
   score: ['document'],
+  underlay: ['commands', 'document', 'geometry'],
 };
 
-const PURE_LIBRARIES = ['valibot', '@valibot/to-json-schema', 'delaunator', 'saxes'];
+const PURE_LIBRARIES = ['valibot', '@valibot/to-json-schema', 'delaunator', 'saxes', '@tarikjabiri/dxf'];
 
 /** Only this file of the checks tries commands: a remedy has to be something that the user could do. */
 const REMEDY = '^shared-model/checks/remed(y\\.ts$|ies/)';

@@ -1,7 +1,8 @@
 /** What has to be there: everything the setup needs, counted by kind and model. */
 
 import { seatModel } from '../../catalogue/seats.ts';
-import { inSetup, placedInSetup } from '../../document/document.ts';
+import { inSetup, placedInSetup, type Document } from '../../document/document.ts';
+import type { Id } from '../../document/ids.ts';
 import { kindWord } from '../../document/labels.ts';
 import type { PlacedRecord } from '../../document/records.ts';
 import { capitalised, instrumentName, modelName } from './marks-table.ts';
@@ -11,12 +12,7 @@ import type { Table } from './table.ts';
 /** To be ticked with a pen. */
 const BOX = '☐';
 
-export function inventoryTable(request: PlotSheetRequest): Table {
-  const counts = new Map<string, number>();
-  const add = (what: string, count = 1): void => void counts.set(what, (counts.get(what) ?? 0) + count);
-  for (const record of placedInSetup(request.document, request.setup)) addRecord(record, add);
-  for (const instrument of inSetup(request.document, request.setup, 'instrument'))
-    add(instrumentName(instrument));
+export function inventoryTable({ document, setup }: Pick<PlotSheetRequest, 'document' | 'setup'>): Table {
   return {
     columns: [
       { title: 'Count', parts: 12, align: 'end', bold: true },
@@ -24,8 +20,20 @@ export function inventoryTable(request: PlotSheetRequest): Table {
       { title: 'There', parts: 16 },
       { title: 'Set', parts: 14 },
     ],
-    rows: [...counts].map(([what, count]) => [String(count), capitalised(what), BOX, BOX]),
+    rows: [...countedThings(document, setup)].map(([what, count]) => [String(count), what, BOX, BOX]),
   };
+}
+
+/** How many of each thing the setup needs, by what the crew calls it. */
+export function countedThings(document: Document, setup: Id<'setup'>): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  const add = (thing: string, count = 1): void => {
+    const what = capitalised(thing);
+    counts.set(what, (counts.get(what) ?? 0) + count);
+  };
+  for (const record of placedInSetup(document, setup)) addRecord(record, add);
+  for (const instrument of inSetup(document, setup, 'instrument')) add(instrumentName(instrument));
+  return counts;
 }
 
 function addRecord(record: PlacedRecord, add: (what: string, count?: number) => void): void {

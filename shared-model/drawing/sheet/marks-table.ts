@@ -19,7 +19,10 @@ import type { PlotSheetRequest } from './request.ts';
 import type { Table } from './table.ts';
 import { largeInstrumentNotes, pianoNotes, sizeOf } from './which-end.ts';
 
-export function marksTable(request: PlotSheetRequest): Table {
+/** What the words about a mark are made from. */
+export type MarkedSetup = Pick<PlotSheetRequest, 'document' | 'setup' | 'units'>;
+
+export function marksTable(request: MarkedSetup): Table {
   const { document, setup, units } = request;
   const records = placedInSetup(document, setup);
   const marks = shortMarks(records);
@@ -41,14 +44,14 @@ export function marksTable(request: PlotSheetRequest): Table {
 }
 
 /** The thing's own row, and under a lamp where its cable goes: the plan shows it, but nobody can lay it by eye. */
-function markRows(request: PlotSheetRequest, record: PlacedRecord, mark: string): string[][] {
+function markRows(request: MarkedSetup, record: PlacedRecord, mark: string): string[][] {
   const own = markRow(request, record, mark);
   if (record.kind !== 'lamp') return [own];
   const cable = cableRows(record, mark, request.units);
   return [own, ...cable.map((cells) => ['', ...cells, ...own.slice(1 + cells.length).map(() => '')])];
 }
 
-function markRow(request: PlotSheetRequest, record: PlacedRecord, mark: string): string[] {
+function markRow(request: MarkedSetup, record: PlacedRecord, mark: string): string[] {
   const { units } = request;
   const isStand = record.kind === 'stand';
   return [
@@ -64,7 +67,7 @@ function markRow(request: PlotSheetRequest, record: PlacedRecord, mark: string):
 }
 
 /** A lamp or a peg looks the same from every side. */
-function turnsMatter(record: PlacedRecord): boolean {
+export function turnsMatter(record: PlacedRecord): boolean {
   return record.kind !== 'lamp' && record.kind !== 'instrumentStand';
 }
 
@@ -101,7 +104,8 @@ export function instrumentName(instrument: Instrument): string {
   return oneLine(instrument.name) || (instrumentModel(instrument.model)?.name ?? instrument.model);
 }
 
-function notesOf(request: PlotSheetRequest, record: PlacedRecord): string[] {
+/** "back to back: measured to the ridge", "on riser, +200", and so on. */
+export function notesOf(request: MarkedSetup, record: PlacedRecord): string[] {
   const { document, setup, units } = request;
   const level = record.kind === 'riser' ? 0 : floorHeightAt(document, setup, record);
   const raised = level > 0 ? [`on riser, +${formatBare(level, units)}`] : [];
@@ -109,7 +113,7 @@ function notesOf(request: PlotSheetRequest, record: PlacedRecord): string[] {
   return [...ownNotes(request, record), ...raised, ...stays];
 }
 
-function ownNotes(request: PlotSheetRequest, record: PlacedRecord): string[] {
+function ownNotes(request: MarkedSetup, record: PlacedRecord): string[] {
   const { units } = request;
   switch (record.kind) {
     case 'player':
@@ -144,7 +148,7 @@ function ownNotes(request: PlotSheetRequest, record: PlacedRecord): string[] {
   }
 }
 
-function playerNotes({ document, setup, units }: PlotSheetRequest, player: Player): string[] {
+function playerNotes({ document, setup, units }: MarkedSetup, player: Player): string[] {
   const instruments = inSetup(document, setup, 'instrument').filter((each) => each.player === player.id);
   const plays = instruments.filter((each) => each.support === null).map(instrumentName);
   const changes = instruments.filter((each) => each.support !== null).map(instrumentName);
@@ -158,7 +162,7 @@ function playerNotes({ document, setup, units }: PlotSheetRequest, player: Playe
   ];
 }
 
-function standNotes(request: PlotSheetRequest, stand: Stand): string[] {
+function standNotes(request: MarkedSetup, stand: Stand): string[] {
   const pair = stand.form === 'backToBack' ? ['back to back: measured to the ridge'] : [];
   const readers = stand.sides.flatMap((side, index) =>
     readerNote(request, side, { pair: pair.length > 0, first: index === 0 }),
@@ -171,7 +175,7 @@ interface SideWords {
   readonly first: boolean;
 }
 
-function readerNote({ document }: PlotSheetRequest, side: StandSide, { pair, first }: SideWords): string[] {
+function readerNote({ document }: MarkedSetup, side: StandSide, { pair, first }: SideWords): string[] {
   const reader = find(document, side.reader);
   if (!reader && side.pagesAcross === 0) return [];
   const pages = `${side.pagesAcross} ${side.pagesAcross === 1 ? 'page' : 'pages'}${side.turned ? ', turned' : ''}`;
@@ -180,7 +184,7 @@ function readerNote({ document }: PlotSheetRequest, side: StandSide, { pair, fir
 }
 
 /** Which instruments wait on a stand or table. */
-function waiting({ document, setup }: PlotSheetRequest, support: string): string[] {
+function waiting({ document, setup }: MarkedSetup, support: string): string[] {
   const names = inSetup(document, setup, 'instrument')
     .filter((each) => each.support === support)
     .map(instrumentName);
