@@ -56,6 +56,13 @@ export function formatBare(length: Millimetres, units: Units): string {
   return units === 'metric' ? String(Math.round(length) || 0) : feetAndInches(length);
 }
 
+/** As `formatBare`, to a finer part of a millimetre or an inch: 10 for tenths of a millimetre, 32 for thirty-seconds of an inch. */
+export function formatFine(length: Millimetres, units: Units, part: number): string {
+  const count = countOf(length, part, units);
+  if (units === 'imperial') return formatParts(count, part, units);
+  return part === 1 ? String(count || 0) : (count / part).toFixed(1);
+}
+
 /** "820 SL, 1450 US": from the centre line towards stage left or right, from the front edge up- or downstage. */
 export function formatPosition(point: Point, units: Units): string {
   return `${formatAcross(point.x, units)}, ${formatDepth(point.y, units)}`;

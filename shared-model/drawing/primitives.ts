@@ -69,6 +69,11 @@ export interface Box {
 
 export interface Sheet {
   readonly title: string;
+  /**
+   * Where it hangs in a reader's list of contents: the headings over it, then its own words. Left out: its title alone;
+   * empty: it is not listed, as it goes on with the sheet before.
+   */
+  readonly bookmark?: readonly string[];
   readonly width: number;
   readonly height: number;
   readonly children: readonly Primitive[];

@@ -65,6 +65,8 @@ export interface PlanRequest {
   readonly layers: PlanLayers;
   /** The part of the page that the plan may use; labels and rows of seats beyond it are left out. Null: no bounds. */
   readonly area: Box | null;
+  /** What stands under a mark instead of its coordinates, its parts set apart as `coordinatesOf` does. */
+  readonly figuresOf?: (record: PlacedRecord) => string;
   /** The part of the page that is looked at: seats outside it need not be drawn, for nobody sees them. Left out: all of it. */
   readonly frame?: Box;
 }

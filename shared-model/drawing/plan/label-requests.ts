@@ -36,7 +36,7 @@ export function labelRequests(context: PlanContext): LabelRequest[] {
       subject: record.id,
       mark: marks ? (context.marks.get(record.id) ?? '') : '',
       name: names ? nameOf(context, record) : '',
-      figures: hasCoordinates(context) ? [coordinatesOf(record, context.units)] : [],
+      figures: hasCoordinates(context) ? [figuresUnder(context, record)] : [],
       item,
       target: hasCoordinates(context) ? onPage(context, record) : middleOf(item),
       inside: CARRY_LABELS[record.kind] ?? null,
@@ -51,12 +51,17 @@ export function hasCoordinates({ layers }: PlanContext): boolean {
   return layers.dimensions === 'coordinates';
 }
 
+function figuresUnder({ figuresOf, units }: PlanContext, record: PlacedRecord): string {
+  return figuresOf ? figuresOf(record) : coordinatesOf(record, units);
+}
+
 /** "750 SR · 760 US": the two figures of the marks table. */
 export function coordinatesOf({ x, y }: Point, units: Units): string {
   return [formatAcross(x, units), formatDepth(y, units)].join(BETWEEN);
 }
 
-const BETWEEN = ' · ';
+/** Between the figures of a mark, where they may be set under each other. */
+export const BETWEEN = ' · ';
 
 /** The same figures under each other, for where things stand close side by side. */
 export function stacked(request: LabelRequest): LabelRequest {

@@ -46,7 +46,7 @@ export function heading(words: string, width: number, { palette }: TextTools): B
   };
 }
 
-const HEADING_TYPE = { size: TEXT.heading, weight: 'bold' } as const;
+export const HEADING_TYPE = { size: TEXT.heading, weight: 'bold' } as const;
 
 export interface ParagraphLook {
   readonly type?: Type;

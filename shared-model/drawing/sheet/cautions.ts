@@ -4,7 +4,7 @@ import { platformOf } from '../../document/document.ts';
 import { formatLength } from '../../document/measures.ts';
 import type { PlotSheetRequest } from './request.ts';
 
-export function cautions({ document, units }: PlotSheetRequest): string[] {
+export function cautions({ document, units }: Pick<PlotSheetRequest, 'document' | 'units'>): string[] {
   const platform = platformOf(document);
   const drop = formatLength(platform.height, units);
   const edges =

@@ -20,16 +20,17 @@ export function columnsOf(body: Box): Box[] {
 
 /** The drawings of as many pages as the blocks need, all with the same body. */
 export function flow(blocks: readonly Block[], body: Box): Primitive[][] {
+  return pagesOf(blocks, body).map((draw) => draw());
+}
+
+/** The same pages, each drawn when it is asked for. */
+export function pagesOf(blocks: readonly Block[], body: Box): (() => Primitive[])[] {
   const columns = columnsOf(body);
   const stacks = fillColumns(blocks, body.height);
-  const pages: Primitive[][] = [];
-  stacks.forEach((stack, index) => {
-    const column = columns[index % columns.length];
-    if (!column) return;
-    if (index % columns.length === 0) pages.push([]);
-    pages.at(-1)?.push(...drawStack(stack, column));
+  return Array.from({ length: Math.ceil(stacks.length / columns.length) }, (_, page) => () => {
+    const first = page * columns.length;
+    return columns.flatMap((column, index) => drawStack(stacks[first + index] ?? [], column));
   });
-  return pages;
 }
 
 type Stack = readonly Block[];

@@ -1,6 +1,8 @@
-/** The whole house at its own scale, each place marked by what it sees of the player it sees worst. */
+/** The whole house at its own scale, each place marked by what it sees of one player, or of the one it sees worst. */
 
 import type { SightBand } from '../../checks/report.ts';
+import { labelOf } from '../../document/labels.ts';
+import { housePlaces } from '../../document/seating.ts';
 import { drawGround, drawItems, planContext, planExtent, WORST_SEEN } from '../plan.ts';
 import { PLATFORM_MARGIN } from '../plan/datum.ts';
 import { seatBands } from '../plan/house.ts';
@@ -8,9 +10,10 @@ import { SCALE_BAR_HEIGHT, scaleBar } from '../plan/scale-bar.ts';
 import type { Box, GroupPrimitive, Primitive } from '../primitives.ts';
 import { SIGHT_BANDS } from '../sight-bands.ts';
 import { largestScale } from '../scales.ts';
+import { fitted } from '../text.ts';
 import { LEADING, TEXT } from '../style.ts';
 import { bandKey, BAND_ROW, notes, placeCount } from './legend.ts';
-import { heading } from './blocks.ts';
+import { heading, HEADING_TYPE, type Block } from './blocks.ts';
 import type { PlotSheetRequest } from './request.ts';
 
 export interface SeatMap {
@@ -20,25 +23,20 @@ export interface SeatMap {
 
 const KEY_HEIGHT = Math.max(5 * BAND_ROW, SCALE_BAR_HEIGHT) + 3;
 
-/** Null when there are no places, or when the house fits at no standard scale. */
-export function seatMap(request: PlotSheetRequest, body: Box): SeatMap | null {
-  const title = heading('Seat map', body.width, request);
-  const area: Box = { ...body, y: body.y + title.height, height: body.height - title.height - KEY_HEIGHT };
-  const extent = planExtent(request.document);
-  const scale = largestScale(
-    request.units,
-    (candidate) =>
-      extent.width / candidate + 2 * PLATFORM_MARGIN <= area.width &&
-      extent.height / candidate + PLATFORM_MARGIN + FOOT <= area.height,
-  );
+/** Null when there are no places, or when the house fits at no standard scale. `player`: a player's id, or `WORST_SEEN`. */
+export function seatMap(request: PlotSheetRequest, body: Box, player = WORST_SEEN): SeatMap | null {
+  const scale = seatMapScale(request, body);
   if (scale === null) return null;
-  const counts = request.report ? bandCounts(request) : null;
+  const title = titleFor(request, body, player);
+  const area = mapArea(body, title.height);
+  const extent = planExtent(request.document);
+  const counts = request.report ? bandCounts(request, player) : null;
   const key = { x: body.x, y: body.y + body.height - KEY_HEIGHT + 3 };
   return {
     scale,
     children: [
       ...title.draw(body),
-      drawMap(request, { area, scale, extent, counts }),
+      drawMap(request, { area, scale, extent, counts, player }),
       ...(counts ? bandKey(counts, key, request) : []),
       scaleBar({
         scale,
@@ -48,13 +46,37 @@ export function seatMap(request: PlotSheetRequest, body: Box): SeatMap | null {
         y: key.y,
         width: body.width - BAR_AT,
       }),
-      ...explanation(request, {
+      ...explanation(request, player, {
         x: body.x + BAR_AT,
         y: key.y + SCALE_BAR_HEIGHT + 1,
         width: body.width - BAR_AT,
       }),
     ],
   };
+}
+
+/** The standard scale at which the whole house goes into the body of a sheet; null: at none, or there are no places. */
+export function seatMapScale(request: PlotSheetRequest, body: Box): number | null {
+  if (housePlaces(request.document).length === 0) return null;
+  const area = mapArea(body, titleFor(request, body, WORST_SEEN).height);
+  const extent = planExtent(request.document);
+  return largestScale(
+    request.units,
+    (candidate) =>
+      extent.width / candidate + 2 * PLATFORM_MARGIN <= area.width &&
+      extent.height / candidate + PLATFORM_MARGIN + FOOT <= area.height,
+  );
+}
+
+function titleFor(request: PlotSheetRequest, body: Box, player: string): Block {
+  const whose =
+    player === WORST_SEEN ? 'Seat map' : `Seat map: ${labelOf(request.document, request.setup, player)}`;
+  const words = fitted(whose, body.width, HEADING_TYPE, request.measure);
+  return heading(words, body.width, request);
+}
+
+function mapArea(body: Box, titleHeight: number): Box {
+  return { ...body, y: body.y + titleHeight, height: body.height - titleHeight - KEY_HEIGHT };
 }
 
 /** Below the last row, mm on paper; and where the scale bar begins, right of the key. */
@@ -66,9 +88,13 @@ interface MapLook {
   readonly scale: number;
   readonly extent: Box;
   readonly counts: readonly number[] | null;
+  readonly player: string;
 }
 
-function drawMap(request: PlotSheetRequest, { area, scale, extent, counts }: MapLook): GroupPrimitive {
+function drawMap(
+  request: PlotSheetRequest,
+  { area, scale, extent, counts, player }: MapLook,
+): GroupPrimitive {
   const used = extent.height / scale + PLATFORM_MARGIN + FOOT;
   const top = area.y + PLATFORM_MARGIN + Math.max(0, (area.height - used) / 2);
   const context = planContext({
@@ -81,7 +107,7 @@ function drawMap(request: PlotSheetRequest, { area, scale, extent, counts }: Map
     },
     layers: {
       seats: true,
-      sightBands: request.report ? { player: WORST_SEEN } : null,
+      sightBands: request.report ? { player } : null,
       marks: false,
       names: false,
       words: false,
@@ -106,17 +132,21 @@ function bandWords(band: number): string {
   return ['under 25 %', '25 to 50 %', '50 to 75 %', '75 to 90 %', 'over 90 %'][band] ?? '';
 }
 
-function bandCounts(request: PlotSheetRequest): number[] {
-  const bands: SightBand[] = request.report ? [...seatBands(request.report, WORST_SEEN).values()] : [];
+function bandCounts(request: PlotSheetRequest, player: string): number[] {
+  const bands: SightBand[] = request.report ? [...seatBands(request.report, player).values()] : [];
   return SIGHT_BANDS.map((band) => bands.filter((each) => each === band).length);
 }
 
 function explanation(
   request: PlotSheetRequest,
+  player: string,
   { x, y, width }: { x: number; y: number; width: number },
 ): Primitive[] {
   if (!request.report) return [];
-  const words =
-    'Each place is marked by the share it sees of whichever player it sees worst: a darker seat sees less, and the disc on it is filled as far as that player is seen.';
+  const whom =
+    player === WORST_SEEN
+      ? 'whichever player it sees worst'
+      : labelOf(request.document, request.setup, player);
+  const words = `Each place is marked by the share it sees of ${whom}: a darker seat sees less, and the disc on it is filled as far as that player is seen.`;
   return [notes([words], { x, y, width, height: 3 * TEXT.small * LEADING }, request)];
 }

@@ -39,17 +39,10 @@ const GAP = 4;
  * balconies are where they are.
  */
 export function sectionSheet(request: PlotSheetRequest, body: Box): SectionSheet | null {
-  if (allOf(request.document, 'seatBlock').length === 0) return null;
-  const title = heading('Sections on the centre line', body.width, request);
-  const parts = keyParts(request, body.width);
-  const keyHeight = parts.top + parts.notes;
-  const area = { ...body, y: body.y + title.height, height: body.height - title.height - keyHeight - GAP };
-  const views = viewsOf(request);
-  const scale = largestScale(
-    request.units,
-    (candidate) => heightOf(views.slice(0, 1), candidate, area) !== null,
-  );
+  const scale = sectionScale(request, body);
   if (scale === null) return null;
+  const { title, keyHeight, area } = roomFor(request, body);
+  const views = viewsOf(request);
   // The second drawing must not make the first one smaller.
   const shown = heightOf(views, scale, area) === null ? views.slice(0, 1) : views;
   const key = { x: body.x, y: body.y + body.height - keyHeight };
@@ -63,25 +56,46 @@ export function sectionSheet(request: PlotSheetRequest, body: Box): SectionSheet
   };
 }
 
+/** The scale of that sheet, for which it need not be drawn and nothing need have been checked. */
+export function sectionScale(request: PlotSheetRequest, body: Box): number | null {
+  if (allOf(request.document, 'seatBlock').length === 0) return null;
+  const { area } = roomFor(request, body);
+  const edge = edgeView(request);
+  return largestScale(request.units, (candidate) => heightOf(edge, candidate, area) !== null);
+}
+
+function roomFor(request: PlotSheetRequest, body: Box) {
+  const title = heading('Sections on the centre line', body.width, request);
+  const parts = keyParts(request, body.width);
+  const keyHeight = parts.top + parts.notes;
+  const height = body.height - title.height - keyHeight - GAP;
+  return { title, keyHeight, area: { ...body, y: body.y + title.height, height } };
+}
+
 interface View {
   readonly caption: string;
   readonly section: SectionSource;
 }
 
 function viewsOf(request: PlotSheetRequest): View[] {
-  const { document, setup, palette, measure, units } = request;
-  const view = (words: string, focus: RakeFocus): View[] => {
-    const caption = fitted(words, LONGEST_CAPTION, BODY_BOLD, measure);
-    const cut = { through: 'centre' } as const;
-    const section = sectionSource({ document, setup, cut, focus, palette, measure, units });
-    return section ? [{ caption, section }] : [];
-  };
-  const edge = view('Lines of sight to the front edge of the platform', PLATFORM_EDGE);
+  const edge = edgeView(request);
   const player = worstSeen(request);
   if (player === null) return edge;
-  const name = labelOf(document, setup, player);
+  const name = labelOf(request.document, request.setup, player);
   const words = `Lines of sight to the lowest point that should be seen of ${name}`;
-  return [...edge, ...view(words, { kind: 'player', player: asId<'player'>(player) })];
+  return [...edge, ...viewTo(request, words, { kind: 'player', player: asId<'player'>(player) })];
+}
+
+function edgeView(request: PlotSheetRequest): View[] {
+  return viewTo(request, 'Lines of sight to the front edge of the platform', PLATFORM_EDGE);
+}
+
+function viewTo(request: PlotSheetRequest, words: string, focus: RakeFocus): View[] {
+  const { document, setup, palette, measure, units } = request;
+  const caption = fitted(words, LONGEST_CAPTION, BODY_BOLD, measure);
+  const cut = { through: 'centre' } as const;
+  const section = sectionSource({ document, setup, cut, focus, palette, measure, units });
+  return section ? [{ caption, section }] : [];
 }
 
 const LONGEST_CAPTION = 175;

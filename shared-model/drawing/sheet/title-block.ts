@@ -28,7 +28,7 @@ export interface TitleFields {
 const FULL_WIDTH = 180;
 const ROW = 9.4;
 export const TITLE_BLOCK_HEIGHT = 3 * ROW;
-export const TITLE_STRIP_HEIGHT = 9.4;
+export const TITLE_STRIP_HEIGHT = 2 * ROW;
 
 interface Field {
   readonly caption: string;
@@ -78,21 +78,29 @@ export function titleBlock(fields: TitleFields, box: Box, tools: TextTools): Pri
   return [...drawRows(rows, box, tools), outline(box, tools)];
 }
 
-/** The same in one line, for the sheets that follow. */
+/** The same in two lines, for the sheets that follow. */
 export function titleStrip(fields: TitleFields, box: Box, tools: TextTools): Primitive[] {
-  const row: Field[] = [
-    { caption: 'Title', value: fields.title, parts: 64 },
-    { caption: 'Piece', value: fields.piece, parts: 44 },
-    { caption: 'Document', value: fields.documentType, parts: 30, role: 'title' },
-    { caption: 'Issued', value: fields.issued, parts: 19 },
-    { caption: 'Revision', value: fields.revision, parts: 15 },
-    { caption: 'Sheet', value: sheetNumber(fields), parts: 12 },
+  const rows: Field[][] = [
+    [
+      { caption: 'Title', value: fields.title, parts: 66, strong: true },
+      { caption: 'Piece', value: fields.piece, parts: 56, strong: true },
+      { caption: 'Document', value: fields.documentType, parts: 58, role: 'title' },
+    ],
+    [
+      { caption: 'Concert', value: fields.concertDate, parts: 24 },
+      { caption: 'Issued', value: fields.issued, parts: 24 },
+      { caption: 'Revision', value: fields.revision, parts: 20 },
+      { caption: 'Scale', value: fields.scale, parts: 54 },
+      { caption: 'Units', value: fields.units, parts: 16 },
+      { caption: 'Paper', value: fields.paper, parts: 18 },
+      { caption: 'Sheet', value: sheetNumber(fields), parts: 24, strong: true },
+    ],
   ];
-  return [...drawRows([row], box, tools), outline(box, tools)];
+  return [...drawRows(rows, box, tools), outline(box, tools)];
 }
 
 function sheetNumber({ sheet, sheets }: TitleFields): string {
-  return `${sheet} / ${sheets}`;
+  return `${sheet} of ${sheets}`;
 }
 
 function drawRows(rows: readonly (readonly Field[])[], box: Box, tools: TextTools): Primitive[] {

@@ -133,7 +133,7 @@ describe('plotSheets', () => {
     ]) {
       expect(texts).toContain(words);
     }
-    expect(texts.some((text) => /^1 \/ \d+$/.test(text))).toBe(true);
+    expect(texts.some((text) => /^1 of \d+$/.test(text))).toBe(true);
   });
 
   it('lists every mark in the words of the crew', () => {

@@ -1,0 +1,144 @@
+/** What a pack of a concert can have in it, each under a name that stays the same from print to print. */
+
+import { find, inSetup, programmeOf, setupsOf, concertOf, type Document } from '../../document/document.ts';
+import type { Id } from '../../document/ids.ts';
+import { labelOf } from '../../document/labels.ts';
+import type { Setup } from '../../document/records.ts';
+import { housePlaces } from '../../document/seating.ts';
+import { judgedPlan } from '../../pages/kept/judged.ts';
+import { oneLine } from '../text.ts';
+import type { PackEntry, PackKind } from './request.ts';
+
+/**
+ * Every entry that a pack of the document could have, in the order in which it usually has them: the cover, each
+ * setup's sheets with the changeover that leads to it before them, versions of a setup after it, then what is of the whole concert.
+ */
+export function packEntries(document: Document): PackEntry[] {
+  const programme = programmeOf(document);
+  const setups = programme.flatMap((setup, index) => {
+    const number = String(index + 1);
+    const before = programme[index - 1];
+    return [
+      ...(before ? [changeover(document, before, { setup, number })] : []),
+      ...setupEntries(document, { setup, number }, true),
+      ...versionsOf(document, setup).flatMap((version, which) =>
+        setupEntries(document, { setup: version, number: `${number}${letter(which)}` }, false),
+      ),
+    ];
+  });
+  const whole = (kind: PackKind, title: string): PackEntry => ({
+    ...{ name: kind, kind, title },
+    ...{ setup: null, subject: null, usual: true },
+  });
+  return [
+    whole('cover', 'Cover and programme'),
+    ...setups,
+    whole('inventory', 'Inventory and power'),
+    whole('cautions', 'Cautions'),
+  ];
+}
+
+interface NumberedSetup {
+  readonly setup: Setup;
+  readonly number: string;
+}
+
+function versionsOf(document: Document, { id }: Setup): Setup[] {
+  return setupsOf(document).filter(({ variantOf }) => variantOf === id);
+}
+
+/** The second version of a setup is "b": the setup itself is the first. */
+function letter(index: number): string {
+  return index < 25 ? String.fromCharCode('b'.charCodeAt(0) + index) : `-${index + 2}`;
+}
+
+function changeover(document: Document, before: Setup, { setup, number }: NumberedSetup): PackEntry {
+  const from = before.name || labelOf(document, before.id, before.id);
+  return {
+    name: `changeover-${number}`,
+    kind: 'changeover',
+    title: oneLine(`Changeover from ${from}`),
+    setup: setup.id,
+    subject: before.id,
+    usual: true,
+  };
+}
+
+/** A view or a seat map of one player goes by the number that its sheet has in the house's or the setup's own order. */
+function setupEntries(document: Document, { setup, number }: NumberedSetup, usual: boolean): PackEntry[] {
+  const entry = (kind: PackKind, title: string, more: Partial<PackEntry> = {}): PackEntry => ({
+    name: `${kind}-${number}`,
+    ...{ kind, title, setup: setup.id, subject: null, usual },
+    ...more,
+  });
+  const hasHouse = housePlaces(document).length > 0;
+  return [
+    entry('plot', 'Stage plot'),
+    entry('marks', 'Marks'),
+    entry('floor', 'Rehearsal floor'),
+    ...(hasHouse ? [entry('section', 'Sections')] : []),
+    ...(hasHouse ? [entry('seats', 'Seat map'), ...playerMaps(document, setup.id, entry)] : []),
+    ...viewEntries(document, entry),
+    ...planEntries(document, setup.id, entry),
+    entry('figures', 'Figures and findings'),
+  ];
+}
+
+type Entry = (kind: PackKind, title: string, more?: Partial<PackEntry>) => PackEntry;
+
+function playerMaps(document: Document, setup: Id<'setup'>, entry: Entry): PackEntry[] {
+  return inSetup(document, setup, 'player').map(({ id }, index) => {
+    const { name } = entry('seats', '');
+    const title = oneLine(`Seat map: ${labelOf(document, setup, id)}`);
+    return entry('seats', title, { name: `${name}-p${index + 1}`, subject: id });
+  });
+}
+
+function viewEntries(document: Document, entry: Entry): PackEntry[] {
+  const places = new Map(housePlaces(document).map((place) => [place.id, place]));
+  return concertOf(document).views.flatMap((id, index) => {
+    const place = places.get(id);
+    if (!place) return [];
+    const { name } = entry('view', '');
+    return [
+      entry('view', oneLine(`View from ${place.label}`), { name: `${name}-${index + 1}`, subject: id }),
+    ];
+  });
+}
+
+/** What a setup has on paper once a page plan is kept. */
+function planEntries(document: Document, setup: Id<'setup'>, entry: Entry): PackEntry[] {
+  const planned = judgedPlan(document, setup);
+  if (!planned) return [];
+  const bound = planned.plan.stations.filter(({ leaves }) => leaves > 0);
+  return [
+    entry('turns', 'Page plan'),
+    entry('cards', 'Cue cards'),
+    ...bound.map(({ station }, index) => {
+      const { name } = entry('booklet', '');
+      const title = oneLine(`Booklet of ${labelOf(document, setup, station)}`);
+      return entry('booklet', title, { name: `${name}-${index + 1}`, subject: station });
+    }),
+  ];
+}
+
+/** What is asked for in words: names of entries, or kinds, which stand for all of that kind that are usual. */
+export function chosenEntries(
+  document: Document,
+  words: readonly string[],
+): { readonly entries: PackEntry[] } | { readonly unknown: string } {
+  const all = packEntries(document);
+  const chosen: PackEntry[] = [];
+  for (const word of words) {
+    const own = all.filter(({ name }) => name === word);
+    const found = own.length > 0 ? own : all.filter(({ kind, usual }) => kind === word && usual);
+    if (found.length === 0) return { unknown: word };
+    for (const entry of found) if (!chosen.includes(entry)) chosen.push(entry);
+  }
+  return { entries: chosen };
+}
+
+/** The piece that an entry is of, for lists; empty: the whole concert. */
+export function pieceOfEntry(document: Document, { setup }: PackEntry): string {
+  return setup === null ? '' : find(document, setup)?.name || labelOf(document, setup, setup);
+}

@@ -1,0 +1,111 @@
+/**
+ * The print pack: what can be in it, and its sheets one after the other. Nothing is kept: the sheets are counted first,
+ * entry by entry, and drawn when they are asked for, so that a long pack takes no more memory than a short one.
+ */
+
+import type { Sheet } from '../primitives.ts';
+import { cautionPages, figurePages } from './texts.ts';
+import { sectionPages, seatMapPages } from './drawings.ts';
+import { NO_PAGES } from './pages.ts';
+import { plotPages } from './plot.ts';
+import type { EntryPages, Numbering, PackEntry, PackKind, PackRequest } from './request.ts';
+
+export { chosenEntries, packEntries, pieceOfEntry } from './entries.ts';
+export { PACK_KINDS } from './request.ts';
+export type {
+  CheckedSetup,
+  DrawnPage,
+  EntryPages,
+  Numbering,
+  PackEntry,
+  PackKind,
+  PackRequest,
+} from './request.ts';
+
+type Pages = (request: PackRequest, entry: PackEntry) => EntryPages;
+
+const PAGES: Readonly<Record<PackKind, Pages>> = {
+  cover: () => NO_PAGES,
+  plot: plotPages,
+  marks: () => NO_PAGES,
+  floor: () => NO_PAGES,
+  section: sectionPages,
+  seats: seatMapPages,
+  view: () => NO_PAGES,
+  turns: () => NO_PAGES,
+  cards: () => NO_PAGES,
+  booklet: () => NO_PAGES,
+  figures: figurePages,
+  changeover: () => NO_PAGES,
+  inventory: () => NO_PAGES,
+  cautions: cautionPages,
+};
+
+/** The pages of one entry, to be drawn one by one. */
+export function entryPages(request: PackRequest, entry: PackEntry): EntryPages {
+  return PAGES[entry.kind](request, entry);
+}
+
+/** An entry of a pack with its place in it. */
+export interface CountedEntry {
+  readonly entry: PackEntry;
+  /** Number of its first sheet, from 1. */
+  readonly first: number;
+  readonly count: number;
+}
+
+export interface CountedPack {
+  readonly entries: readonly CountedEntry[];
+  readonly sheets: number;
+  /** What is not in the pack though it was asked for, and why. */
+  readonly notes: readonly string[];
+}
+
+/** Step by step, for it may take seconds: each entry that was counted, and at last the whole. */
+export function* countPack(request: PackRequest): Generator<PackEntry, CountedPack> {
+  const entries: CountedEntry[] = [];
+  const notes: string[] = [];
+  let first = 1;
+  for (const entry of request.entries) {
+    const pages = entryPages(request, entry);
+    notes.push(...pages.notes);
+    if (pages.count > 0) entries.push({ entry, first, count: pages.count });
+    first += pages.count;
+    yield entry;
+  }
+  return { entries, sheets: first - 1, notes };
+}
+
+export interface PackSheet {
+  readonly sheet: Sheet;
+  readonly entry: PackEntry;
+  /** From 1. */
+  readonly number: number;
+  readonly notes: readonly string[];
+}
+
+/** Every sheet in order, each drawn when it is asked for. */
+export function* packSheets(request: PackRequest, counted: CountedPack): Generator<PackSheet, void> {
+  for (const { entry, first, count } of counted.entries) {
+    const pages = entryPages(request, entry);
+    const numbering = numberingOf(counted, first);
+    for (let index = 0; index < count; index++)
+      yield { ...pages.draw(index, numbering), entry, number: first + index };
+  }
+}
+
+export function numberingOf({ entries, sheets }: CountedPack, first: number): Numbering {
+  const firsts = new Map(entries.map((each) => [each.entry.name, each.first]));
+  return { first, sheets, sheetOf: (name) => firsts.get(name) ?? null };
+}
+
+/** The sheets of one entry by itself, numbered from 1: for a file of its own. */
+export function* entrySheets(request: PackRequest, entry: PackEntry): Generator<PackSheet, void> {
+  const { count, notes } = entryPages(request, entry);
+  yield* packSheets(request, { entries: [{ entry, first: 1, count }], sheets: count, notes });
+}
+
+/** What is in a pack for which nobody has chosen. */
+export function usualEntries(entries: readonly PackEntry[]): PackEntry[] {
+  return entries.filter(({ usual }) => usual);
+}

@@ -1,0 +1,35 @@
+/** The stage plot of a setup as a sheet of a pack. */
+
+import { pageOf } from '../papers.ts';
+import { firstNames } from '../sheet/first-names.ts';
+import { sheetOn, titleFields } from '../sheet/page-frame.ts';
+import { planLayout } from '../sheet/plan-layout.ts';
+import { planSheet } from '../sheet/plan-sheet.ts';
+import { laidApart, listed, NO_PAGES, pieceName, plotRequestOf, titleWords } from './pages.ts';
+import type { EntryPages, PackEntry, PackRequest } from './request.ts';
+
+export function plotPages(request: PackRequest, entry: PackEntry): EntryPages {
+  const layout = planLayout(laidApart(plotRequestOf(request, entry, false)));
+  if ('ok' in layout) return { ...NO_PAGES, notes: [`${pieceName(request, entry)}: ${layout.message}`] };
+  const page = pageOf(layout.page.paper, layout.page.orientation);
+  return {
+    count: 1,
+    notes: [],
+    draw: (index, { first, sheets, sheetOf }) => {
+      const plot = laidApart(plotRequestOf(request, entry, true));
+      const facts = { documentType: entry.title, scale: layout.scale, sheet: first, sheets };
+      const { children, dropped } = planSheet(plot, layout, {
+        fields: titleFields(plot, page, facts),
+        mapSheet: sheetOf(entry.name.replace(/^plot/, 'seats')),
+        marksSheet: sheetOf(entry.name.replace(/^plot/, 'marks')),
+      });
+      const sheet = sheetOn(page, titleWords(request, entry), children);
+      const notes = dropped.length === 0 ? [] : [noRoom(pieceName(request, entry), dropped)];
+      return { sheet: listed({ request, entry, index }, sheet), notes };
+    },
+  };
+}
+
+function noRoom(piece: string, dropped: readonly string[]): string {
+  return `${piece}: no room on the plan for the labels ${firstNames(dropped)}; they are in the table of marks.`;
+}
