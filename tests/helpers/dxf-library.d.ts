@@ -20,5 +20,10 @@ declare module 'dxf' {
   }
 
   export function parseString(text: string): Parsed;
+  export class Helper {
+    constructor(text: string);
+    toPolylines(): { readonly polylines: readonly { readonly vertices: readonly (readonly number[])[] }[] };
+  }
+
   export function denormalise(parsed: Parsed): readonly Entity[];
 }
