@@ -1,6 +1,6 @@
 /** Adds, copies, renames, orders and removes setups. */
 
-import { setupsOf, type Document } from '../document/document.ts';
+import { programmeOf, setupsOf, type Document } from '../document/document.ts';
 import { asId, type Id } from '../document/ids.ts';
 import type { AnyRecord, Kind, Setup } from '../document/records.ts';
 import { copiesOf } from './clone.ts';
@@ -43,17 +43,71 @@ export interface CopySetup {
 export const copySetup: Command<CopySetup> = (document, { setup, name }) => {
   const target = theRecord(document, setup, 'setup');
   if (!target.ok) return target;
-  const own = itemsOf(document, setup);
+  return copied(document, target.record, { fields: { name }, label: 'copy setup' });
+};
+
+/** Another version of the setup, to be compared with it: a copy that stands behind it and is not in the programme. */
+export const varySetup: Command<CopySetup> = (document, { setup, name }) => {
+  const target = theRecord(document, setup, 'setup');
+  if (!target.ok) return target;
+  const variantOf = target.record.variantOf ?? setup;
+  const fields = { name, variantOf, changeTime: null };
+  return copied(document, target.record, { fields, label: 'vary setup' });
+};
+
+interface Copying {
+  readonly fields: Partial<Setup>;
+  readonly label: string;
+}
+
+function copied(document: Document, original: Setup, { fields, label }: Copying): Outcome {
   const stays = <K extends Kind>(id: Id<K>): Id<K> => id;
-  const copies = copiesOf(document, [target.record, ...own], stays).records.map((record) =>
-    record.kind === 'setup' ? { ...record, name } : record,
+  const copies = copiesOf(document, [original, ...itemsOf(document, original.id)], stays).records.map(
+    (record) => (record.kind === 'setup' ? { ...record, ...fields } : record),
   );
   const setups = setupsOf(document);
-  setups.splice(setups.indexOf(target.record) + 1, 0, ...copies.filter((record) => record.kind === 'setup'));
+  setups.splice(setups.indexOf(original) + 1, 0, ...copies.filter((record) => record.kind === 'setup'));
   return propose(document, editsOf([...copies, ...inOrder(setups)]), {
-    label: `copy setup ${target.record.name}`.trimEnd(),
+    label: `${label} ${original.name}`.trimEnd(),
     select: [],
   });
+}
+
+export interface ChooseVariant {
+  readonly setup: Id<'setup'>;
+}
+
+/** The variant takes the place of what it is a variant of, with the time there is for it; that becomes its variant. */
+export const chooseVariant: Command<ChooseVariant> = (document, { setup }) => {
+  const target = theRecord(document, setup, 'setup');
+  if (!target.ok) return target;
+  const original = setupsOf(document).find(({ id }) => id === target.record.variantOf);
+  if (!original) return refuse(`${nameOf(document, target.record)} is in the programme already.`);
+  const { changeTime, order } = original;
+  const setups = setupsOf(document).map((each): Setup => {
+    if (each.id === setup) return { ...each, variantOf: null, changeTime, order };
+    if (each.id === original.id)
+      return { ...each, variantOf: setup, changeTime: null, order: target.record.order };
+    return each.variantOf === original.id ? { ...each, variantOf: setup } : each;
+  });
+  const sorted = setups.toSorted((a, b) => a.order - b.order);
+  return propose(document, editsOf(inOrder(sorted)), { label: `choose ${nameOf(document, target.record)}` });
+};
+
+export interface SetChangeTime {
+  readonly setup: Id<'setup'>;
+  /** Seconds there are to set it after what comes before; null: not known. */
+  readonly seconds: number | null;
+}
+
+/** A variant has the time of what it is a variant of. */
+export const setChangeTime: Command<SetChangeTime> = (document, { setup, seconds }) => {
+  const target = theRecord(document, setup, 'setup');
+  if (!target.ok) return target;
+  if (target.record.variantOf !== null)
+    return refuse('Give the time of the setup in the programme: its variants have the same.');
+  const label = `change time before ${nameOf(document, target.record)}`;
+  return propose(document, editsOf([{ ...target.record, changeTime: seconds }]), { label });
 };
 
 /** The setup that an outcome brings into being, so that it can be shown; null when there is none. */
@@ -101,21 +155,34 @@ export interface ReorderSetup {
   readonly to: number;
 }
 
-/** Puts a setup elsewhere in the programme; the others close up. */
+/** Puts a setup elsewhere in the programme, its variants behind it; the others close up. */
 export const reorderSetup: Command<ReorderSetup> = (document, { setup, to }) => {
   const target = theRecord(document, setup, 'setup');
   if (!target.ok) return target;
-  const others = setupsOf(document).filter(({ id }) => id !== setup);
+  const { record } = target;
+  if (record.variantOf !== null)
+    return refuse(
+      `${nameOf(document, record)} is a variant: it goes with the setup that it is a variant of.`,
+    );
+  const others = programmeOf(document).filter(({ id }) => id !== setup);
   if (!Number.isInteger(to) || to < 1 || to > others.length + 1) {
     return refuse(`Give a place in the programme from 1 to ${others.length + 1}.`);
   }
-  others.splice(to - 1, 0, target.record);
-  return propose(document, editsOf(inOrder(others)), { label: `reorder ${nameOf(document, target.record)}` });
+  others.splice(to - 1, 0, record);
+  const variants = setupsOf(document).filter(({ variantOf }) => variantOf !== null);
+  return propose(document, editsOf(inOrder([...others, ...variants])), {
+    label: `reorder ${nameOf(document, record)}`,
+  });
 };
 
-/** Numbered from 1 in this order. */
+/** Numbered from 1 in this order, but every variant right behind what it is a variant of. */
 function inOrder(setups: readonly Setup[]): Setup[] {
-  return setups.map((setup, index) => ({ ...setup, order: index + 1 }));
+  const played = setups.filter(({ variantOf }) => variantOf === null);
+  const grouped = played.flatMap((setup) => [
+    setup,
+    ...setups.filter(({ variantOf }) => variantOf === setup.id),
+  ]);
+  return grouped.map((setup, index) => ({ ...setup, order: index + 1 }));
 }
 
 function itemsOf(document: Document, setup: Id<'setup'>): AnyRecord[] {

@@ -7,6 +7,7 @@ import { align, distribute, mirror } from '#model/commands/arrange-items.ts';
 import { removeWithBelongings } from '#model/commands/belongings.ts';
 import type { Outcome } from '#model/commands/command.ts';
 import { duplicate } from '#model/commands/duplicate.ts';
+import { mirrorSetup } from '#model/commands/mirror-setup.ts';
 import { move, placeAt } from '#model/commands/move.ts';
 import { insertCorner, moveCorners, removeCorner } from '#model/commands/platform-outline.ts';
 import { setEyeContact } from '#model/commands/need-not-see.ts';
@@ -26,9 +27,22 @@ import { remove } from '#model/commands/remove.ts';
 import { replaceVenue } from '#model/commands/replace-venue.ts';
 import { seatPlayer, setMobility } from '#model/commands/seat-player.ts';
 import { setFields, type FieldsOf } from '#model/commands/set-fields.ts';
-import { addSetup, copySetup, removeSetup, renameSetup, reorderSetup } from '#model/commands/setups.ts';
+import {
+  addSetup,
+  chooseVariant,
+  copySetup,
+  removeSetup,
+  renameSetup,
+  reorderSetup,
+  setChangeTime,
+  varySetup,
+} from '#model/commands/setups.ts';
+import { share, unshare } from '#model/commands/share.ts';
 import { assignReader, setStandForm } from '#model/commands/stands.ts';
+import { countStock } from '#model/commands/stock.ts';
 import { turnBy, turnTo, turnTowards, type TurnTowards } from '#model/commands/turn.ts';
+import { scaleUnderlay, underlayToOrigin } from '#model/commands/underlay.ts';
+import { tracePlatform } from '#model/commands/underlay-trace.ts';
 import type { Document } from '#model/document/document.ts';
 import { asId, type Id } from '#model/document/ids.ts';
 import type { Kind } from '#model/document/records.ts';
@@ -159,6 +173,24 @@ const MAKERS: readonly Maker[] = [
     }),
   (document, draw) => addSetup(document, { name: draw.from(['Encore', '', 'x'.repeat(201)]) }),
   (document, draw) => copySetup(document, { setup: draw.id(document, 'setup'), name: 'Copy' }),
+  (document, draw) => varySetup(document, { setup: draw.id(document, 'setup'), name: 'Another way' }),
+  (document, draw) => chooseVariant(document, { setup: draw.id(document, 'setup') }),
+  (document, draw) => mirrorSetup(document, { setup: draw.id(document, 'setup') }),
+  (document, draw) =>
+    setChangeTime(document, {
+      setup: draw.id(document, 'setup'),
+      seconds: draw.from([null, 240, -1, NaN]),
+    }),
+  (document, draw) => share(document, { ids: draw.ids(document) }),
+  (document, draw) => unshare(document, { ids: draw.ids(document), setup: draw.id(document, 'setup') }),
+  (document, draw) =>
+    countStock(document, {
+      item: draw.from(['stand', 'seat', 'cable', 'shape']),
+      model: draw.from(['', 'orchestral', 'orchestra-chair']),
+      name: draw.from(['', 'Lectern']),
+      owned: draw.from([0, 12, 1.5, -1]),
+      storage: draw.from([null, draw.id(document, 'storage')]),
+    }),
   (document, draw) => removeSetup(document, { setup: draw.id(document, 'setup') }),
   (document, draw) =>
     renameSetup(document, { setup: draw.id(document, 'setup'), name: draw.from(['Duo', '\ud800']) }),
@@ -169,6 +201,23 @@ const MAKERS: readonly Maker[] = [
   (document, draw) => removeCorner(document, { corner: draw.below(6) }),
   (document, draw) => planEdit(document, draw),
   (document, draw) => planEdit(document, draw),
+  (document, draw) =>
+    scaleUnderlay(document, {
+      id: draw.id(document, 'underlay'),
+      a: { x: draw.length(), y: draw.length() },
+      b: { x: draw.length(), y: draw.length() },
+      distance: draw.length(),
+      level: draw.below(2) === 0,
+    }),
+  (document, draw) =>
+    underlayToOrigin(document, {
+      id: draw.id(document, 'underlay'),
+      point: { x: draw.length(), y: draw.length() },
+    }),
+  (document, draw) =>
+    tracePlatform(document, {
+      outline: Array.from({ length: draw.below(7) }, () => ({ x: draw.length(), y: draw.length() })),
+    }),
   (document, draw) =>
     replaceVenue(document, { venue: draw.from(['moon', ...VENUE_MODELS.map(({ id }) => id)]) }),
 ];

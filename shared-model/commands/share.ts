@@ -1,0 +1,140 @@
+/** Lets things stay for the whole concert, or gives each setup its own again. */
+
+import { applyDiff, type Change } from '../document/diff.ts';
+import { setupsOf, type Document } from '../document/document.ts';
+import type { Id } from '../document/ids.ts';
+import { referencesOf, withReferences } from '../document/references.ts';
+import {
+  isPlaced,
+  type AnyRecord,
+  type Instrument,
+  type Kind,
+  type PlacedRecord,
+} from '../document/records.ts';
+import { copiesOf } from './clone.ts';
+import { refuse, type Command, type Refusal } from './command.ts';
+import { editsOf, propose, type Edits } from './propose.ts';
+import { recordsOf } from './targets.ts';
+import { nameOf, namesOf } from './words.ts';
+
+export interface Share {
+  readonly ids: readonly string[];
+}
+
+/**
+ * These things stay where they are for the whole concert. A player brings his instruments; whoever reads or plays at a
+ * thing that stays has to stay himself.
+ */
+export const share: Command<Share> = (document, { ids }) => {
+  const targets = placedOf(document, ids);
+  if (!targets.ok) return targets;
+  const shared = [...targets.records, ...instrumentsOf(document, targets.records)];
+  const missing = namedButNotShared(document, shared);
+  if (missing) return missing;
+  return propose(document, editsOf(shared.map((record) => ({ ...record, setup: null }))), {
+    label: `share ${namesOf(document, targets.records)}`,
+  });
+};
+
+export interface Unshare extends Share {
+  /** The setup that keeps the things themselves; every other gets copies. */
+  readonly setup: Id<'setup'>;
+}
+
+/** Nothing vanishes from any setup, but from now on each has its own. What is shared and names them comes along. */
+export const unshare: Command<Unshare> = (document, { ids, setup }) => {
+  const targets = placedOf(document, ids);
+  if (!targets.ok) return targets;
+  const stray = targets.records.find((record) => record.setup !== null);
+  if (stray) return refuse(`${nameOf(document, stray)} is not shared: it stands in one setup only.`);
+  const shared = withNaming(document, targets.records);
+  let after = document;
+  for (const { id } of setupsOf(document)) {
+    if (id !== setup) after = applied(after, copiesFor(after, shared, id));
+  }
+  after = applied(after, editsOf(shared.map((record) => withSetup(record, setup))));
+  return propose(document, changesBetween(document, after), {
+    label: `unshare ${namesOf(document, targets.records)}`,
+  });
+};
+
+type Shareable = PlacedRecord | Instrument;
+
+function placedOf(
+  document: Document,
+  ids: readonly string[],
+): { readonly ok: true; readonly records: readonly PlacedRecord[] } | Refusal {
+  const targets = recordsOf(document, ids);
+  if (!targets.ok) return targets;
+  const misfit = targets.records.find((record) => !isPlaced(record));
+  if (misfit) return refuse(`${nameOf(document, misfit)} is there for the whole concert anyway.`);
+  return { ok: true, records: targets.records.filter(isPlaced) };
+}
+
+function instrumentsOf(document: Document, owners: readonly PlacedRecord[]): Instrument[] {
+  const players = new Set<string>(owners.map(({ id }) => id));
+  return [...document.records.values()].filter(
+    (record): record is Instrument => record.kind === 'instrument' && players.has(record.player),
+  );
+}
+
+/** What stays cannot name what is there in one setup only. */
+function namedButNotShared(document: Document, shared: readonly Shareable[]): Refusal | null {
+  const ids = new Set<string>(shared.map(({ id }) => id));
+  for (const record of shared) {
+    for (const { id } of referencesOf(record)) {
+      const named = document.records.get(id);
+      if (!named || named.kind === 'setup' || ids.has(id)) continue;
+      if ('setup' in named && named.setup !== null) {
+        return refuse(
+          `${nameOf(document, record)} goes with ${nameOf(document, named)}, which is in one setup only: share both.`,
+        );
+      }
+    }
+  }
+  return null;
+}
+
+/** Shared things that name one of these, and so on. */
+function withNaming(document: Document, records: readonly PlacedRecord[]): Shareable[] {
+  const found = new Map<string, Shareable>(records.map((record) => [record.id, record]));
+  for (let count = -1; count !== found.size;) {
+    count = found.size;
+    for (const record of document.records.values()) {
+      const isShared = (isPlaced(record) || record.kind === 'instrument') && record.setup === null;
+      if (isShared && referencesOf(record).some(({ id }) => found.has(id))) found.set(record.id, record);
+    }
+  }
+  return [...found.values()];
+}
+
+/** Copies of the things for one setup, and what of it named the things naming the copies instead. */
+function copiesFor(document: Document, shared: readonly Shareable[], setup: Id<'setup'>): Edits {
+  const { records, ids } = copiesOf(document, shared, (id) => id);
+  const rename = <K extends Kind>(id: Id<K>): Id<K> => (ids.get(id) as Id<K> | undefined) ?? id;
+  const edits = new Map<string, AnyRecord | null>(
+    records.map((record) => [record.id, withSetup(record as Shareable, setup)]),
+  );
+  for (const record of document.records.values()) {
+    const isOf = record.id === setup || ('setup' in record && record.setup === setup);
+    if (isOf && referencesOf(record).some(({ id }) => ids.has(id)))
+      edits.set(record.id, withReferences(record, rename));
+  }
+  return edits;
+}
+
+function withSetup(record: Shareable, setup: Id<'setup'>): AnyRecord {
+  return { ...record, setup };
+}
+
+function applied(document: Document, edits: Edits): Document {
+  const diff = new Map<string, Change>();
+  for (const [id, after] of edits) diff.set(id, { before: document.records.get(id) ?? null, after });
+  return applyDiff(document, diff);
+}
+
+function changesBetween(before: Document, after: Document): Edits {
+  const edits = new Map<string, AnyRecord | null>();
+  for (const [id, record] of after.records) if (before.records.get(id) !== record) edits.set(id, record);
+  return edits;
+}
