@@ -14,7 +14,7 @@ export interface PaperOf extends OfSetup {
   readonly stand: Id<'stand'>;
 }
 
-/** Of a book and a concertina a reader sees two pages at a time. */
+/** Of a book a reader sees two pages at a time; of a concertina at least two, and a turn moves it on by two. */
 const PAGES_IN_OPENING = 2;
 
 /** Blank paper: on a pair a ridge booklet of one leaf, on a wide desk a book of one leaf, else loose pages. */
@@ -136,28 +136,49 @@ function changePaper(
 
 /** Its views with as many states and places as it says, blank where they are new. */
 function reshaped(own: KeptStation): KeptStation {
-  const { leaves, pagesAcross, views } = own;
+  const { leaves, pagesAcross } = own;
   // What no file can hold is refused later, by the schema and in its words.
   if (![leaves, ...pagesAcross].every((count) => count >= 0 && count <= 10_000)) return own;
+  const pageAt = own.kind === 'concertina' ? pagesInRow(own) : pagesInViews(own);
   return {
     ...own,
     views: pagesAcross.map((pages, side) =>
       Array.from({ length: leaves + 1 }, (_, state) =>
-        Array.from({ length: pages }, (__, slot) => views[side]?.[state]?.[slot] ?? null),
+        Array.from({ length: pages }, (__, slot) => pageAt(side, state, slot)),
       ),
     ),
   };
 }
 
+type PageAt = (side: number, state: number, slot: number) => number | null;
+
+function pagesInViews({ views }: KeptStation): PageAt {
+  return (side, state, slot) => views[side]?.[state]?.[slot] ?? null;
+}
+
+/** The pages of a concertina hang together: what a view has in common with the one before stays the same. */
+function pagesInRow({ views }: KeptStation): PageAt {
+  const row = new Map<number, number>();
+  for (const [state, view] of (views[0] ?? []).entries())
+    for (const [slot, page] of view.entries())
+      if (page !== null) row.set(state * PAGES_IN_OPENING + slot, page);
+  return (_, state, slot) => row.get(state * PAGES_IN_OPENING + slot) ?? null;
+}
+
+/** In every view that shows this piece of paper: of a wide concertina several do. */
 function withPage(
   own: KeptStation,
   [side, state, slot]: readonly [number, number, number],
   page: number | null,
 ): KeptStation {
+  const step = own.kind === 'concertina' ? PAGES_IN_OPENING : Infinity;
   return {
     ...own,
     views: own.views.map((states, here) =>
-      here === side ? states.map((view, index) => (index === state ? view.with(slot, page) : view)) : states,
+      states.map((view, index) => {
+        const place = state === index ? slot : slot + (state - index) * step;
+        return here === side && place >= 0 && place < view.length ? view.with(place, page) : view;
+      }),
     ),
   };
 }

@@ -161,6 +161,13 @@ function panelsOf(
   let panels = 0;
   for (const [station, option] of setting.entries()) {
     if (!option) continue;
+    if (option.kind === 'concertina') {
+      const row = concertinaPages(needs, station, assignment, gaps, walk);
+      const least = row && leastPrints(row, option.across[0]!);
+      if (least === null) return null;
+      panels += least;
+      continue;
+    }
     const views = new Map<string, Set<number>>();
     let [state, place] = [0, 0];
     for (const [index, need] of needs.entries()) {
@@ -179,6 +186,52 @@ function panelsOf(
     for (const view of views.values()) panels += option.kind === 'ridge' ? 1 : view.size;
   }
   return panels;
+}
+
+interface Read {
+  readonly page: number;
+  readonly state: number;
+}
+
+/** What is read at a station and in which state; null: leaves would go back behind the first. */
+function concertinaPages(
+  needs: readonly Need[],
+  station: number,
+  assignment: readonly [number, number][],
+  gaps: readonly Gap[],
+  walk: readonly number[],
+): Read[] | null {
+  const reads: Read[] = [];
+  let state = 0;
+  for (const [index, { page }] of needs.entries()) {
+    if (assignment[index]![0] !== station) continue;
+    gaps.forEach((gap, number) => {
+      if (gap.station === station && gap.before === reads.length) state += walk[number]!;
+    });
+    if (state < 0) return null;
+    reads.push({ page, state });
+  }
+  return reads;
+}
+
+/** Pages taped in a row, of which places 2s to 2s + across - 1 are seen in state s: the fewest prints with which all is read. */
+function leastPrints(reads: readonly Read[], across: number): number | null {
+  const row = new Map<number, number>();
+  const walk = (index: number): number => {
+    const read = reads[index];
+    if (!read) return 0;
+    let least = Infinity;
+    for (let place = 2 * read.state; place < 2 * read.state + across; place++) {
+      if (row.get(place) === read.page) least = Math.min(least, walk(index + 1));
+      if (row.has(place)) continue;
+      row.set(place, read.page);
+      least = Math.min(least, 1 + walk(index + 1));
+      row.delete(place);
+    }
+    return least;
+  };
+  const least = walk(0);
+  return least === Infinity ? null : least;
 }
 
 function widthOf(instance: PlanInstance, setting: Choice): number {

@@ -141,3 +141,28 @@ function tinyStation(dice: Dice, index: number, players: readonly PlanPlayer[]):
     reach,
   };
 }
+
+/** Mostly one desk, of two to four pages, for one reader, with pages that come back more often than in `tiny`. */
+export function tinyDesks(seed: number): PlanInstance {
+  const dice = diceOf(seed);
+  const base = tinyPlayer(dice, 'p0', 8);
+  const readings = base.readings.map((reading) =>
+    dice.chance(0.2) ? { ...reading, page: dice.whole(1, base.pages) } : reading,
+  );
+  const free = [...base.free, ...rests(dice, readings)];
+  const stations = Array.from({ length: dice.chance(0.15) ? 2 : 1 }, (_, index): PlanStation => ({
+    id: `s${index}`,
+    order: index,
+    sides: [{ reader: 'p0', width: index > 0 ? 2 : dice.whole(2, 4), position: index }],
+    bindings: dice.chance(0.6) ? ['loose', 'book', 'concertina'] : ['concertina'],
+    reach: [{ player: 'p0', hand: 'left', side: 0, seconds: dice.whole(1, 2) }],
+  }));
+  return { players: [{ ...base, readings, free, lookAhead: 0 }], stations };
+}
+
+/** Where some pages end. */
+function rests(dice: Dice, readings: readonly PageReading[]): FreeWindow[] {
+  return readings.flatMap(({ to }): FreeWindow[] =>
+    dice.chance(0.5) ? [{ from: to - 1, to: to + dice.whole(1, 3), hands: ['left'], silent: true }] : [],
+  );
+}

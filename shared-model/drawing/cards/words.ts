@@ -122,9 +122,16 @@ const KINDS: Readonly<Record<StationPlan['kind'], string>> = {
   ridge: 'A booklet over the ridge',
 };
 
+/** A turn moves it on by two pages; whatever else lies open stays in view. */
+function concertinaWords(leaves: number, open: number): string {
+  const bound = `${KINDS.concertina}, ${leaves} ${leaves === 1 ? 'leaf' : 'leaves'}`;
+  return open > 2 ? `${bound}, ${open} pages open at a time; each turn moves them on by two` : bound;
+}
+
 /** How the paper there is bound, who else reads from it and on whose side its leaves lie at first. */
 export function paperWords(planned: PlannedPaper, { plan, station, side }: OwnPaper): string {
-  const { kind, leaves, stackSide } = plan;
+  const { kind, leaves, stackSide, pagesAcross } = plan;
+  if (kind === 'concertina' && leaves > 0) return `${concertinaWords(leaves, pagesAcross[side] ?? 0)}.`;
   const bound = leaves === 0 ? KINDS[kind] : `${KINDS[kind]}, ${leaves} ${leaves === 1 ? 'leaf' : 'leaves'}`;
   if (kind !== 'ridge') return `${bound}.`;
   const partner = station.sides[side === 0 ? 1 : 0]?.reader ?? null;

@@ -38,7 +38,8 @@ function roomFor(problem: Problem, layout: Layout, cells: Cells, player: number)
     const shape = problem.stations[station];
     if (!shape) continue;
     const [first = 0, end = 0] = [shape.offsets[side], shape.offsets[side + 1]];
-    if (shape.option.turning) room.widest = Math.max(room.widest, end - first);
+    const isNewATurn = Math.min(shape.step, end - first);
+    if (shape.option.turning) room.widest = Math.max(room.widest, isNewATurn);
     const isRidge = shape.option.kind === 'ridge';
     if (isRidge) room.panelWidth = Math.max(room.panelWidth, end - first);
     const base = layout.bases[station] ?? 0;
@@ -46,17 +47,25 @@ function roomFor(problem: Problem, layout: Layout, cells: Cells, player: number)
     const made = layout.views === 1 ? 1 : (cells[base + MADE] ?? 1);
     for (let view = 0; view < made; view++) {
       const start = viewStart(layout, problem, station, view);
+      if (view === current) room.inView += unspent(cells, start + first, start + end);
       let [live, free, spent] = [0, 0, 0];
-      for (let cell = start + first; cell < start + end; cell++) {
+      // What hangs together with the view before has been counted there.
+      const fresh = view === 0 ? first : end - isNewATurn;
+      for (let cell = start + fresh; cell < start + end; cell++) {
         const page = cells[cell] ?? SPENT;
         if (page === FREE) free++;
         else if (page === SPENT) spent++;
         else live++;
       }
-      if (view === current) room.inView += live + free;
       // A blank panel is another panel as soon as something is printed on it.
       room.kept += live + (isRidge && live + spent > 0 ? free : 0);
     }
   }
   return room;
+}
+
+function unspent(cells: Cells, first: number, end: number): number {
+  let count = 0;
+  for (let cell = first; cell < end; cell++) if (cells[cell] !== SPENT) count++;
+  return count;
 }

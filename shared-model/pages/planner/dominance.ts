@@ -3,7 +3,18 @@
 import { PANEL } from './costs.ts';
 import type { Node } from './search.ts';
 import type { Problem } from './problem.ts';
-import { FREE, MADE, NOT_SETTLED, READY, SPENT, STACK, viewStart, type Cells, type Layout } from './state.ts';
+import {
+  FREE,
+  keepsPlaces,
+  MADE,
+  NOT_SETTLED,
+  READY,
+  SPENT,
+  STACK,
+  viewStart,
+  type Cells,
+  type Layout,
+} from './state.ts';
 
 /** States compared with each new one; more would cost more time than they save. */
 const MOST_COMPARED = 400;
@@ -38,10 +49,13 @@ function panelsOwed(a: Cells, b: Cells, { problem, layout }: Shape): number {
     if (stack !== NOT_SETTLED && stack !== b[base + STACK]) return Infinity;
     if ((a[base + READY] ?? 0) > (b[base + READY] ?? 0) || a[base + MADE] !== b[base + MADE]) return Infinity;
     const start = viewStart(layout, problem, station, 0);
-    const { offsets = [], option } = problem.stations[station] ?? {};
+    const shape = problem.stations[station];
+    if (!shape) continue;
+    const { offsets, option } = shape;
+    const sideOwes = keepsPlaces(shape) ? placesOwe : pagesOwe;
     for (let side = 0; side + 1 < offsets.length; side++) {
       const [first, end] = [start + (offsets[side] ?? 0), start + (offsets[side + 1] ?? 0)];
-      owed += sideOwes(a, b, { first, end, isRidge: option?.kind === 'ridge' });
+      owed += sideOwes(a, b, { first, end, isRidge: option.kind === 'ridge' });
     }
   }
   return owed;
@@ -54,7 +68,7 @@ interface Stretch {
 }
 
 /** `a` needs every page that `b` has in view, or a free place for it, and as many free places besides as `b` has. */
-function sideOwes(a: Cells, b: Cells, { first, end, isRidge }: Stretch): number {
+function pagesOwe(a: Cells, b: Cells, { first, end, isRidge }: Stretch): number {
   let [spare, missing, blankA, blankB] = [0, 0, true, true];
   for (let cell = first; cell < end; cell++) {
     const page = b[cell] ?? SPENT;
@@ -68,6 +82,18 @@ function sideOwes(a: Cells, b: Cells, { first, end, isRidge }: Stretch): number 
   }
   if (spare < 0) return Infinity;
   return isRidge ? (blankA && !blankB ? 1 : 0) : missing;
+}
+
+/** Where places differ: `a` has in each what `b` has there, or nothing yet. */
+function placesOwe(a: Cells, b: Cells, { first, end }: Stretch): number {
+  let missing = 0;
+  for (let cell = first; cell < end; cell++) {
+    const page = b[cell] ?? SPENT;
+    if (a[cell] === page) continue;
+    if (a[cell] !== FREE) return Infinity;
+    if (page !== SPENT) missing++;
+  }
+  return missing;
 }
 
 function includes(cells: Cells, page: number, first: number, end: number): boolean {

@@ -3,7 +3,16 @@
 import { boundAhead } from './bound.ts';
 import { countedOf, numberOf, TURN, type Counted } from './costs.ts';
 import type { PlanInstance } from './instance.ts';
-import { mostCapable, optionsOf, servesAlike, settingKey, stationsIn, type Setting } from './options.ts';
+import {
+  isStrip,
+  mostCapable,
+  optionsOf,
+  servesAlike,
+  settingKey,
+  stationsIn,
+  type Setting,
+  type StationOption,
+} from './options.ts';
 import { problemOf, type Compiled, type Problem } from './problem.ts';
 import { schedule } from './schedule.ts';
 import { search, type Budget, type Outcome, type SearchMode } from './search.ts';
@@ -39,6 +48,8 @@ const QUICK_BEAM = 24;
 const MOST_VIEWS_IN_MIND = 8;
 /** Jumps weigh least: the proof that there are no fewer may take one part in so many of the states allowed. */
 const SHARE_FOR_JUMPS = 4;
+
+const NOTHING: StationOption = { kind: 'loose', turning: false, across: [] };
 
 /** Every player with pages is in one group; who only turns is in none. */
 export function groupsOf(instance: PlanInstance): Group[] {
@@ -212,6 +223,20 @@ export class GroupSolver {
     };
   }
 
+  /**
+   * The cheapest plan, leaves going back only where that can save turns. A further leaf brings whatever going back would bring, unless
+   * part of what is in view hangs together with it.
+   */
+  *fewest(setting: Setting, wanted: Wanted): Generator<number, Answer> {
+    const forward = yield* this.solve(setting, wanted);
+    const isWide = this.group.stations.some((index) => isStrip(setting[index] ?? NOTHING));
+    if (!isWide || !this.hasReturns) return forward;
+    const below = forward.found ? numberOf(forward.found.counted) : Infinity;
+    const limit = Math.min(wanted.limit ?? Infinity, below);
+    const back = yield* this.solve(setting, { ...wanted, back: true, limit });
+    return { found: back.found ?? forward.found, bound: back.bound };
+  }
+
   /** Somebody who reads has nowhere to read. */
   #hasUnread({ needs, places }: Problem): boolean {
     return needs.some(({ player }) => (places[player] ?? []).length === 0);
@@ -230,7 +255,7 @@ export class GroupSolver {
     { back = false, slots = false, maxPanels = Infinity }: Wanted,
     { exact, limit }: { readonly exact: boolean; readonly limit: number },
   ): Generator<number, Outcome> {
-    const inMind = Number.isFinite(limit) ? Math.floor(limit / TURN) + 1 : MOST_VIEWS_IN_MIND;
+    const inMind = Math.floor(limit / TURN) + 1;
     const views = back ? Math.min(MOST_VIEWS_IN_MIND, inMind) : 1;
     const mode: SearchMode = { views, slots, exact, maxPanels };
     const quick = yield* search({ problem, mode, limit, beam: QUICK_BEAM, budget: this.#budget });

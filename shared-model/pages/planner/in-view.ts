@@ -3,7 +3,7 @@
 import type { Interval } from '../../score/time-line.ts';
 import { isJump, type Glance } from './costs.ts';
 import { MOMENT, type PlanInstance } from './instance.ts';
-import { stationsIn, type Setting, type StationOption } from './options.ts';
+import { placesATurn, stationsIn, type Setting, type StationOption } from './options.ts';
 import type { Plan, PlanCost, StationPlan, Turn } from './plan.ts';
 import type { Need } from './needs.ts';
 
@@ -122,9 +122,10 @@ function settingOf(instance: PlanInstance, plan: Plan): Setting {
   });
 }
 
-function panelsOf({ kind, views }: StationPlan): number {
+function panelsOf({ kind, views, pagesAcross }: StationPlan): number {
+  const step = placesATurn({ kind, across: pagesAcross });
   return views
-    .flat()
+    .flatMap((states) => states.map((view, state) => (state === 0 ? view : view.slice(-step))))
     .map((view) => view.filter((page) => page !== null).length)
     .reduce((sum, pages) => sum + (kind === 'ridge' ? Math.min(1, pages) : pages), 0);
 }

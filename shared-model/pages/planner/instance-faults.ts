@@ -2,7 +2,8 @@
 
 import type { PlanInstance, PlanPlayer, PlanStation } from './instance.ts';
 
-const MOST_WIDE = 3;
+/** A desk of the concert holds up to three; those who plan without one may set wider. */
+const MOST_WIDE = 6;
 const MOST_STATIONS = 12;
 const MOST_PAGES = 999;
 /** They are kept as bits. */

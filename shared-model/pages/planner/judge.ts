@@ -8,6 +8,7 @@ import { stretchesOf } from './chances.ts';
 import { costOf, meets, sightsOf } from './in-view.ts';
 import { limitsOf, MOMENT, type Pin, type PlanInstance, type PlanStation } from './instance.ts';
 import { needsOf } from './needs.ts';
+import { placesATurn } from './options.ts';
 import { liftedFrom, type Plan, type PlanCost, type StationPlan, type Turn } from './plan.ts';
 
 /** A rule that is broken. `turn` counts from 0 in the order of the plan. */
@@ -95,7 +96,8 @@ function stationViolations({ players, stations }: PlanInstance, own: StationPlan
     const views = own.views[side] ?? [];
     if (reader !== null && pages > width)
       found.push({ code: 'too-wide', station: own.station, side, pages, width });
-    if (views.length !== own.leaves + 1 || views.some((view) => view.length !== pages))
+    const isWhole = views.length === own.leaves + 1 && views.every((view) => view.length === pages);
+    if (!isWhole || !hangsTogether(own, views))
       found.push({ code: 'views-do-not-fit', station: own.station, side });
     const most = players.find(({ id }) => id === reader)?.pages ?? 0;
     for (const page of views.flat())
@@ -105,12 +107,24 @@ function stationViolations({ players, stations }: PlanInstance, own: StationPlan
   return found;
 }
 
-/** Of a ridge booklet both sides are as wide; a book and a concertina show one reader two pages; loose pages have no leaves. */
+/** Of a concertina what a turn leaves in view is the same paper as before, farther left. */
+function hangsTogether(own: StationPlan, views: StationPlan['views'][number]): boolean {
+  const step = placesATurn({ kind: own.kind, across: own.pagesAcross });
+  return views.every((view, state) =>
+    (views[state - 1]?.slice(step) ?? []).every((page, slot) => page === view[slot]),
+  );
+}
+
+/**
+ * Of a ridge booklet both sides are as wide; a book shows one reader two pages, a concertina two or more; loose pages have no
+ * leaves.
+ */
 function isAllowed({ sides, bindings }: PlanStation, { kind, leaves, pagesAcross }: StationPlan): boolean {
   if (!bindings.includes(kind) || leaves < 0) return false;
   if (kind === 'ridge') return sides.length === 2 && pagesAcross[0] === pagesAcross[1];
   if (kind === 'loose') return leaves === 0;
-  return sides.length === 1 && pagesAcross[0] === 2;
+  const [across = 0] = pagesAcross;
+  return sides.length === 1 && (kind === 'concertina' ? across >= 2 : across === 2);
 }
 
 function turnViolations(instance: PlanInstance, plan: Plan, turn: Turn, index: number): Violation[] {

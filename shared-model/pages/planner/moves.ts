@@ -5,7 +5,7 @@ import { earliestEnd } from './chances.ts';
 import { MOMENT, type TurnPin } from './instance.ts';
 import type { Problem, ProblemStation, ReadingPlace } from './problem.ts';
 import type { Job } from './schedule.ts';
-import { MADE, NOT_SETTLED, POSITION, READY, STACK, type Cells, type Layout } from './state.ts';
+import { MADE, NOT_SETTLED, POSITION, READY, STACK, viewSize, type Cells, type Layout } from './state.ts';
 
 export interface Move {
   /** Of the kept views the one it leads to. */
@@ -37,7 +37,7 @@ export function movesAt(position: Position, { station }: ReadingPlace, need: num
   const stack = cells[base + STACK] ?? 0;
   const stacks = stack === NOT_SETTLED ? [0, 1] : [stack];
   return stacks.flatMap((side) =>
-    targetsOf(position, station).flatMap((target) => {
+    targetsOf(position, station, shape).flatMap((target) => {
       const trip = { shape, gap, stack: side, target };
       return isPossible(trip) ? [moveOf(trip, null, -1), ...pinnedMoves(trip, position)] : [];
     }),
@@ -51,16 +51,22 @@ interface Target {
   readonly distance: number;
 }
 
-function targetsOf({ layout, cells }: Position, station: number): Target[] {
+function targetsOf({ layout, cells }: Position, station: number, shape: ProblemStation): Target[] {
   const base = layout.bases[station] ?? 0;
   const made = cells[base + MADE] ?? 0;
-  if (layout.views === 1) return [{ view: 0, made: made + 1, isNew: true, distance: 1 }];
+  // As many turns at once as it takes until nothing of what is in view now is left.
+  const most = Math.ceil(viewSize(shape) / shape.step);
+  if (layout.views === 1)
+    return Array.from({ length: most }, (_, index) => {
+      const distance = index + 1;
+      return { view: 0, made: made + distance, isNew: true, distance };
+    });
   const now = cells[base + POSITION] ?? 0;
-  const count = Math.min(made + 1, layout.views);
+  const count = Math.min(made + most, layout.views);
   return Array.from({ length: count }, (_, view) => ({
     view,
     made: view,
-    isNew: view === made,
+    isNew: view >= made,
     distance: view - now,
   })).filter(({ distance }) => distance !== 0);
 }

@@ -14,7 +14,7 @@ export interface StationOption {
 /** For each station what is set there; null: it is not used. */
 export type Setting = readonly (StationOption | null)[];
 
-/** Of a book and a concertina a reader sees two pages at a time. */
+/** Of a book a reader sees two pages at a time; of a concertina at least two, and a turn moves it on by two. */
 const PAGES_IN_OPENING = 2;
 
 export function optionsOf(station: PlanStation): StationOption[] {
@@ -30,7 +30,23 @@ function turningOptions({ sides, bindings }: PlanStation): StationOption[] {
       ? countTo(narrowest).map((k) => ({ kind: 'ridge', turning: true, across: [k, k] }))
       : [];
   const kind = bindings.find((candidate) => candidate === 'book' || candidate === 'concertina');
-  return kind && narrowest >= PAGES_IN_OPENING ? [{ kind, turning: true, across: [PAGES_IN_OPENING] }] : [];
+  if (!kind || narrowest < PAGES_IN_OPENING) return [];
+  const wide = bindings.includes('concertina') ? countTo(narrowest).filter((k) => k > PAGES_IN_OPENING) : [];
+  return [
+    ...wide.map((k): StationOption => ({ kind: 'concertina', turning: true, across: [k] })),
+    { kind, turning: true, across: [PAGES_IN_OPENING] },
+  ];
+}
+
+/** How many places of a view one turn moves it on by: all of them, unless the paper hangs together beyond. */
+export function placesATurn({ kind, across }: Pick<StationOption, 'kind' | 'across'>): number {
+  const all = across.reduce((sum, width) => sum + width, 0);
+  return kind === 'concertina' ? Math.min(PAGES_IN_OPENING, all) : all;
+}
+
+/** What it shows stays in part when a leaf is turned. */
+export function isStrip(option: Pick<StationOption, 'kind' | 'across'>): boolean {
+  return placesATurn(option) < option.across.reduce((sum, width) => sum + width, 0);
 }
 
 function looseOptions({ sides, bindings }: PlanStation): StationOption[] {
@@ -50,7 +66,10 @@ function countTo(most: number): number[] {
   return Array.from({ length: Math.max(0, Math.floor(most)) }, (_, index) => most - index);
 }
 
-/** What no other option of the station does at least as well, as far as turns, stations and panels go. */
+/**
+ * What no other option of the station does at least as well, as far as turns, stations and panels go. A wider concertina shows all
+ * that a narrower one, or a book, shows with the same paper.
+ */
 export function mostCapable(options: readonly StationOption[]): StationOption[] {
   return options.filter(
     (option, index) =>

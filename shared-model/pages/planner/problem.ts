@@ -3,7 +3,7 @@
 import type { Seconds } from '../../score/time-line.ts';
 import type { SideIndex } from '../bindings/binding.ts';
 import { earliestEnd, type Chance, type Chances } from './chances.ts';
-import { servesAlike, type Setting, type StationOption } from './options.ts';
+import { isStrip, placesATurn, servesAlike, type Setting, type StationOption } from './options.ts';
 import type { PagePin, PlanInstance, TurnPin } from './instance.ts';
 import type { Need } from './needs.ts';
 
@@ -13,6 +13,8 @@ export interface ProblemStation {
   readonly option: StationOption;
   /** First cell of each side within a view, and after the last: `[0, k]` or `[0, k, 2k]`. */
   readonly offsets: readonly number[];
+  /** Cells of a view that one turn moves it on by: all, or two of a wider concertina, whose places are then no longer alike. */
+  readonly step: number;
   /** Indexed by the side on which the leaf lies. */
   readonly chances: readonly [readonly Chance[], readonly Chance[]];
   /** Classes of "last needed until": those alike in when a leaf can be turned next have the same. By index into `times`. */
@@ -103,15 +105,30 @@ function stationsOf(
       index,
       option,
       offsets,
+      step: placesATurn(option),
       chances: own,
       readyClass: pinned ? times.map((_, place) => place) : readyClasses(own, times),
       afterTwin: !pinned && twin !== undefined && alike(before?.option, option) && servesAlike(twin, station),
-      pins: (instance.pins ?? []).filter(
-        (pin) => pin.kind === 'page' && pin.station === station.id,
-      ) as PagePin[],
+      pins: pagePinsOf(instance, station.id, option),
     });
   }
   return stations;
+}
+
+/** In a wide concertina a page that is pinned to no place of a view gets the first that no other pin takes. */
+function pagePinsOf({ pins = [] }: PlanInstance, station: string, option: StationOption): PagePin[] {
+  const own = pins.flatMap((pin) => (pin.kind === 'page' && pin.station === station ? [pin] : []));
+  if (!isStrip(option)) return own;
+  const step = placesATurn(option);
+  const placeOf = ({ state, slot }: PagePin): number => state * step + (slot ?? -Infinity);
+  const taken = new Set(own.map(placeOf));
+  return own.map((pin) => {
+    if (pin.slot !== null) return pin;
+    let slot = 0;
+    while (taken.has(placeOf({ ...pin, slot }))) slot++;
+    taken.add(placeOf({ ...pin, slot }));
+    return { ...pin, slot };
+  });
 }
 
 function alike(a: StationOption | undefined, b: StationOption): boolean {

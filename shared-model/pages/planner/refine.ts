@@ -26,7 +26,7 @@ export function* narrowest(
     .map((setting) => ({ setting, width: widthOf(instance, setting) }));
   for (const { setting, width } of settings.sort((a, b) => a.width - b.width)) {
     if (!solver.isFirstOfTwins(setting)) continue;
-    const answer = yield* solver.solve(setting, { limit: limitOf(turns) });
+    const answer = yield* solver.fewest(setting, { limit: limitOf(turns) });
     if (mayDo(answer, turns)) atLeast = Math.min(atLeast, width);
     if (answer.found) return { value: width, atLeast };
   }
@@ -108,7 +108,7 @@ function panelsShown(bound: number, turns: number, value: number): number {
 
 /** Stations that serve alike give the same figures in any order. */
 function* forwardAnswer(solver: GroupSolver, setting: Setting, turns: number): Generator<number, Answer> {
-  return yield* solver.solve(solver.firstOfTwins(setting), { limit: limitOf(turns) });
+  return yield* solver.fewest(solver.firstOfTwins(setting), { limit: limitOf(turns) });
 }
 
 function* fewestJumps(

@@ -24,6 +24,7 @@ export type Remedy =
   /** The pin lets go. */
   | { readonly kind: 'pin'; readonly index: number };
 
+/** Of a desk in a concert. */
 const MOST_WIDE = 3;
 /** A trial need not be the best plan, so it is not given long. */
 export const STATES_A_TRIAL = 50_000;

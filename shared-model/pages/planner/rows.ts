@@ -45,7 +45,7 @@ function* bestWith(solver: GroupSolver, stations: number, known: number): Genera
   let [best, least]: [Best['best'], number] = [null, Infinity];
   for (const setting of solver.settings(stations, true)) {
     if (!solver.isFirstOfTwins(setting)) continue;
-    const answer = yield* solver.solve(setting, { limit });
+    const answer = yield* solver.fewest(setting, { limit });
     if (answer.found) {
       const { counted, sketch } = answer.found;
       best = { turns: counted.turns, panels: counted.panels, sketch };
@@ -64,7 +64,7 @@ function* leastTurnsOf(solver: GroupSolver, setting: Setting, answer: Answer): G
   const forward = Math.floor(answer.bound / TURN);
   if (!solver.liftsFromBothSides(setting)) return forward;
   const limit = answer.found ? answer.found.counted.turns * TURN : Infinity;
-  const eased = yield* solver.solve(setting, { anySide: true, limit });
+  const eased = yield* solver.fewest(setting, { anySide: true, limit });
   return Math.min(forward, Math.floor(eased.bound / TURN));
 }
 

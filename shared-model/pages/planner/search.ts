@@ -25,6 +25,8 @@ import {
   sortCells,
   SPENT,
   STACK,
+  keepsPlaces,
+  viewSize,
   viewStart,
   NOT_SETTLED,
   type Cells,
@@ -217,7 +219,8 @@ class Run {
       start + (shape.offsets[place.side] ?? 0),
       start + (shape.offsets[place.side + 1] ?? 0),
     ];
-    for (const cell of this.#cellsFor(cells, need.page, first, end)) {
+    const placesDiffer = mode.slots || keepsPlaces(shape);
+    for (const cell of cellsFor(cells, need.page, { first, end, placesDiffer })) {
       const child = cells.slice();
       const isPrinted = child[cell] !== FREE;
       const isNewPanel = shape.option.kind !== 'ridge' || isBlank(cells, first, end);
@@ -244,16 +247,6 @@ class Run {
     }
   }
 
-  /** The page itself when it is in view, else the free places: all of them when places differ. */
-  #cellsFor(cells: Cells, page: number, first: number, end: number): number[] {
-    const free: number[] = [];
-    for (let cell = first; cell < end; cell++) {
-      if (cells[cell] === page) return [cell];
-      if (cells[cell] === FREE && (this.#order.mode.slots || free.length === 0)) free.push(cell);
-    }
-    return free;
-  }
-
   #opened(node: Node, move: Move, station: number): OpenJobs | null {
     if (!this.#order.mode.exact) return node.open;
     const { problem } = this.#order;
@@ -275,8 +268,7 @@ class Run {
       cells[base + POSITION] = move.view;
       if (move.isNew) cells[base + MADE] = move.view + 1;
     } else {
-      const start = viewStart(this.#layout, this.#order.problem, station, 0);
-      cells.fill(FREE, start, start + (this.#order.problem.stations[station]?.offsets.at(-1) ?? 0));
+      this.#moveOn(cells, station, move.jobs.length);
       // Only pins ask which view it is.
       if (this.#order.problem.stations[station]?.pins.length) cells[base + MADE] = move.made;
     }
@@ -284,10 +276,22 @@ class Run {
     return cells;
   }
 
+  /** The only view that is kept loses its first places, and gets as many blank ones behind the others. */
+  #moveOn(cells: Cells, station: number, turns: number): void {
+    const shape = this.#order.problem.stations[station];
+    if (!shape) return;
+    const size = viewSize(shape);
+    const start = viewStart(this.#layout, this.#order.problem, station, 0);
+    const gone = Math.min(size, turns * shape.step);
+    cells.copyWithin(start, start + gone, start + size);
+    cells.fill(FREE, start + size - gone, start + size);
+  }
+
   /** Prints the pages that pins ask for on a new view; returns the panels it takes. */
   #preset(cells: Cells, station: number, view: number, made: number): number {
     const shape = this.#order.problem.stations[station];
     if (!shape || shape.pins.length === 0) return 0;
+    if (keepsPlaces(shape)) return this.#presetStrip(cells, station, view, made);
     const start = viewStart(
       this.#layout,
       this.#order.problem,
@@ -302,6 +306,22 @@ class Run {
       let cell = first + (slot ?? 0);
       while (slot === null && cell < end && cells[cell] !== FREE) cell++;
       if (cell < end) cells[cell] = page;
+    }
+    return panels;
+  }
+
+  /** Of a wide concertina also those that are pinned to another view and lie in this one, too. */
+  #presetStrip(cells: Cells, station: number, view: number, made: number): number {
+    const shape = this.#order.problem.stations[station];
+    if (!shape) return 0;
+    const kept = this.#order.mode.views === 1 ? 0 : view;
+    const start = viewStart(this.#layout, this.#order.problem, station, kept);
+    let panels = 0;
+    for (const { state, slot, page } of shape.pins) {
+      const place = (state - made) * shape.step + (slot ?? 0);
+      if (place < 0 || place >= viewSize(shape) || cells[start + place] !== FREE) continue;
+      cells[start + place] = page;
+      panels++;
     }
     return panels;
   }
@@ -328,19 +348,22 @@ class Run {
     const until = Math.max(cells[base + READY] ?? 0, problem.endIndex[index] ?? 0);
     cells[base + READY] = mode.exact ? until : (problem.stations[place.station]?.readyClass[until] ?? until);
     if (need && problem.isLast[index]) this.#spend(cells, need.player, need.page);
-    if (!mode.slots) sortCells(cells, first, end);
+    const shape = problem.stations[place.station];
+    if (!mode.slots && shape && !keepsPlaces(shape)) sortCells(cells, first, end);
   }
 
   #spend(cells: Cells, player: number, page: number): void {
     const { problem } = this.#order;
     for (const { station, side } of problem.places[player] ?? []) {
       const shape = problem.stations[station];
-      const [first, end] = [shape?.offsets[side] ?? 0, shape?.offsets[side + 1] ?? 0];
+      if (!shape) continue;
+      const [first, end] = [shape.offsets[side] ?? 0, shape.offsets[side + 1] ?? 0];
+      const placesDiffer = this.#order.mode.slots || keepsPlaces(shape);
       for (let view = 0; view < this.#layout.views; view++) {
         const start = viewStart(this.#layout, problem, station, view);
         for (let cell = start + first; cell < start + end; cell++)
           if (cells[cell] === page) cells[cell] = SPENT;
-        if (!this.#order.mode.slots) sortCells(cells, start + first, start + end);
+        if (!placesDiffer) sortCells(cells, start + first, start + end);
       }
     }
   }
@@ -351,6 +374,22 @@ interface Wish {
   readonly index: number;
   readonly place: ReadingPlace;
   readonly move: Move | null;
+}
+
+interface Places {
+  readonly first: number;
+  readonly end: number;
+  readonly placesDiffer: boolean;
+}
+
+/** The page itself when it is in view, else the free places: all of them when they differ. */
+function cellsFor(cells: Cells, page: number, { first, end, placesDiffer }: Places): number[] {
+  const free: number[] = [];
+  for (let cell = first; cell < end; cell++) {
+    if (cells[cell] === page) return [cell];
+    if (cells[cell] === FREE && (placesDiffer || free.length === 0)) free.push(cell);
+  }
+  return free;
 }
 
 function isBlank(cells: Cells, first: number, end: number): boolean {

@@ -1,5 +1,6 @@
 /** What a path through the search means for each station: its views, and the turns that are to be made between them. */
 
+import type { PagePin } from './instance.ts';
 import type { Setting } from './options.ts';
 import type { Problem } from './problem.ts';
 import type { Job } from './schedule.ts';
@@ -89,23 +90,39 @@ class Draft {
     // Where places do not matter the search keeps them sorted, so its slot may be taken by another page.
     const free = view[slot] === null ? slot : view.indexOf(null);
     if (free < 0) throw new Error('the search put more pages into a view than it holds');
-    view[free] = page;
+    this.#put(page, { state: this.#state, side: place.side, slot: free });
   }
 
   #growTo(state: number): void {
     const { offsets = [], pins = [] } = this.#problem.stations[this.#station] ?? {};
     while (this.#views.length <= state) {
       const made = this.#views.length;
-      const sides: Grid = offsets
-        .slice(1)
-        .map((end, side) => Array.from({ length: end - (offsets[side] ?? 0) }, () => null));
-      for (const pin of pins) if (pin.state === made) pinPage(sides[pin.side], pin.slot, pin.page);
-      this.#views.push(sides);
+      this.#views.push(offsets.slice(1).map((end, side) => this.#blank(side, end - (offsets[side] ?? 0))));
+      for (const pin of pins) if (pin.state === made) this.#pin(pin);
     }
   }
-}
 
-function pinPage(view: (number | null)[] | undefined, slot: number | null, page: number): void {
-  const place = slot ?? view?.indexOf(null) ?? -1;
-  if (view && place >= 0 && place < view.length) view[place] = page;
+  /** The next view of a side: what hangs together with the last one, then blanks. */
+  #blank(side: number, across: number): (number | null)[] {
+    const kept = this.#views.at(-1)?.[side]?.slice(this.#step(across)) ?? [];
+    return Array.from({ length: across }, (_, slot) => kept[slot] ?? null);
+  }
+
+  #pin({ state, side, slot, page }: PagePin): void {
+    const place = slot ?? this.#views[state]?.[side]?.indexOf(null) ?? -1;
+    if (place >= 0) this.#put(page, { state, side, slot: place });
+  }
+
+  /** In every view that shows that piece of paper. */
+  #put(page: number, { state, side, slot }: { state: number; side: number; slot: number }): void {
+    for (const [index, { [side]: view }] of this.#views.entries()) {
+      const place = slot + (state - index) * this.#step(view?.length ?? 0);
+      if (view && place >= 0 && place < view.length) view[place] = page;
+    }
+  }
+
+  /** Places of a side that a turn moves its view on by. */
+  #step(across: number): number {
+    return Math.min(across, this.#problem.stations[this.#station]?.step ?? across);
+  }
 }

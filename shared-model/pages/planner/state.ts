@@ -51,10 +51,15 @@ export function viewSize(station: ProblemStation): number {
   return station.offsets.at(-1) ?? 0;
 }
 
-/** First cell of a kept view of a station. */
+/** Where in a view a page is matters even when jumps do not count: the view moves on by a part of itself. */
+export function keepsPlaces(station: ProblemStation): boolean {
+  return station.step < viewSize(station);
+}
+
+/** First cell of a kept view of a station. Views of a wide concertina overlap as its paper does. */
 export function viewStart(layout: Layout, problem: Problem, station: number, view: number): number {
   const shape = problem.stations[station];
-  return (layout.bases[station] ?? 0) + HEADER + view * (shape ? viewSize(shape) : 0);
+  return (layout.bases[station] ?? 0) + HEADER + view * (shape?.step ?? 0);
 }
 
 export type Cells = Uint16Array;

@@ -151,6 +151,21 @@ describe('paper of a plan', () => {
       (now) => setPagesAcross(now, { ...at, pages: 3 }),
     );
     expect(paperOf(loose)).toMatchObject({ kind: 'loose', leaves: 0, views: [[[null, 1, null]]] });
+    const wide = after(
+      WITH_BOOK,
+      (now) => setBinding(now, { ...at, kind: 'concertina' }),
+      (now) => setPagesAcross(now, { ...at, pages: 3 }),
+      (now) => setPage(now, { ...at, side: 0, state: 1, slot: 1, page: 3 }),
+      (now) => setPage(now, { ...at, side: 0, state: 0, slot: 2, page: 1 }),
+      (now) => setLeaves(now, { ...at, leaves: 2 }),
+      (now) => setPage(now, { ...at, side: 0, state: 2, slot: 0, page: 2 }),
+    );
+    // A turn moves it on by two pages, so the third of a view is the first of the next.
+    expect(paperOf(wide)?.views[0]).toEqual([
+      [null, 1, 1],
+      [1, 3, 2],
+      [2, null, null],
+    ]);
     const there = { ...at, stand: pair.id };
     const ridge = after(
       EMPTY,

@@ -211,6 +211,39 @@ describe('a plan made by hand is judged by the same rules', () => {
     expect(codes(changed).toSorted()).toEqual(expected.toSorted());
   });
 
+  it('a concertina whose pages do not hang together', () => {
+    const wide: PlanInstance = {
+      ...INSTANCE,
+      stations: [{ ...DESK, sides: [{ ...DESK.sides[0], width: 3 }], bindings: ['concertina'] }],
+    };
+    const own = planned(wide).plan;
+    const torn = (views: Plan['stations'][number]['views']): Plan => ({
+      ...own,
+      stations: own.stations.map((station) => ({
+        ...station,
+        kind: 'concertina' as const,
+        pagesAcross: [3],
+        leaves: 1,
+        views,
+      })),
+    });
+    const whole = torn([
+      [
+        [null, 1, 2],
+        [2, 3, null],
+      ],
+    ]);
+    expect(codes(whole, wide)).not.toContain('views-do-not-fit');
+    expect(judgePlan(wide, whole).cost.panels).toBe(3);
+    const other = torn([
+      [
+        [null, 1, 2],
+        [1, 3, null],
+      ],
+    ]);
+    expect(codes(other, wide)).toContain('views-do-not-fit');
+  });
+
   it('more stations than allowed, and a pin lost', () => {
     const strict: PlanInstance = {
       ...INSTANCE,
