@@ -6,7 +6,7 @@ import { answerCall, type CallAnswer } from '#contract/answer-call.ts';
 import type { Handlers } from '#contract/contract.ts';
 import { fault } from '#contract/result.ts';
 import { windowFiles, type WindowFile } from '../services/window-files.ts';
-import { WINDOW_HEADERS } from '../services/window-headers.ts';
+import { headersOf } from '../services/window-headers.ts';
 import { readArguments } from './body.ts';
 import type { Entrance } from './entrance.ts';
 import { requireCaller, turnStrangersAway } from './guard.ts';
@@ -34,9 +34,10 @@ export interface Exchange {
 export async function answer(house: House, exchange: Exchange): Promise<void> {
   const { request, response } = exchange;
   try {
-    for (const [name, value] of Object.entries(WINDOW_HEADERS)) response.setHeader(name, value);
+    const path = (request.url ?? '').split('?', 1)[0] ?? '';
+    for (const [name, value] of Object.entries(headersOf(path))) response.setHeader(name, value);
     turnStrangersAway(request.headers, request.socket.localPort ?? 0);
-    await route(house, exchange, (request.url ?? '').split('?', 1)[0] ?? '');
+    await route(house, exchange, path);
   } catch (error) {
     if (error instanceof Refusal) return refuse(response, error);
     // A page that leaves while it sends is no bug.

@@ -3,7 +3,7 @@
 import { readFile } from 'node:fs/promises';
 import { protocol } from 'electron';
 import { windowFiles, type WindowFile } from '../services/window-files.ts';
-import { WINDOW_HEADERS } from '../services/window-headers.ts';
+import { headersOf, WINDOW_HEADERS } from '../services/window-headers.ts';
 
 const SCHEME = 'app';
 export const WINDOW_ORIGIN = `${SCHEME}://main`;
@@ -26,7 +26,7 @@ export async function answerRequest(
 ): Promise<Response> {
   const file = request.method === 'GET' ? fileFor(files, request.url) : undefined;
   if (!file) return new Response('There is no such file.', { status: 404, headers: WINDOW_HEADERS });
-  const headers = { ...WINDOW_HEADERS, 'content-type': file.type };
+  const headers = { ...headersOf(new URL(request.url).pathname), 'content-type': file.type };
   return new Response(await readFile(file.path), { headers });
 }
 

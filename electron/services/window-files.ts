@@ -16,6 +16,7 @@ const TYPES: Readonly<Record<string, string>> = {
   '.woff2': 'font/woff2',
   '.woff': 'font/woff',
   '.ttf': 'font/ttf',
+  '.pfb': 'application/octet-stream',
   '.wasm': 'application/wasm',
 };
 

@@ -16,21 +16,25 @@ const DEMO = new URL('../../assets/demo-concert.standlines', import.meta.url);
 const CLARINET = 'Clarinet (player 1)';
 const VIOLA = 'Viola (player 2)';
 
-/** The demo, its first part being printed in a PDF with a cover. */
-async function withPart(home: string): Promise<void> {
+/** The demo, its first parts being printed in PDFs with covers. */
+async function withParts(home: string, names: readonly string[]): Promise<void> {
   const file = JSON.parse(readFileSync(DEMO, 'utf8')) as { records: Record<string, unknown>[] };
   const score = file.records.find(({ kind }) => kind === 'score') as { pdfs: unknown[]; players: unknown[] };
-  const bytes = await partPdf('clarinet', { pages: 7 });
-  writeFileSync(join(home, 'clarinet.pdf'), bytes);
-  const pdf = {
-    file: 'clarinet.pdf',
+  const pdfs = await Promise.all(names.map((name) => withCover(home, name)));
+  score.pdfs = score.players.map((_, index) => pdfs[index] ?? null);
+  writeFileSync(join(home, 'printed.standlines'), `${JSON.stringify(file, null, 2)}\n`);
+}
+
+async function withCover(home: string, name: string): Promise<unknown> {
+  const bytes = await partPdf(name, { pages: 7 });
+  writeFileSync(join(home, `${name}.pdf`), bytes);
+  return {
+    file: `${name}.pdf`,
     sha256: createHash('sha256').update(bytes).digest('hex'),
     sizes: Array.from({ length: 7 }, () => ({ width: 210, height: 297 })),
     pages: [2, 3, 4, 5, 6, 7],
     staffSize: null,
   };
-  score.pdfs = score.players.map((_, index) => (index === 0 ? pdf : null));
-  writeFileSync(join(home, 'printed.standlines'), `${JSON.stringify(file, null, 2)}\n`);
 }
 
 interface Words {
@@ -131,7 +135,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     program,
   }) => {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    await withPart(program.home);
+    await withParts(program.home, ['clarinet']);
     await editor.openFile('printed');
     await expect(editor.title).toContainText('printed.standlines');
     const turns = await openPaper(editor, page);
@@ -200,6 +204,77 @@ for (const colorScheme of ['light', 'dark'] as const) {
     );
   });
 }
+
+/** Where the words of a part's page stand on a sheet, points from its top left corner; 84 x 12 around them. */
+interface Spot {
+  readonly x: number;
+  readonly y: number;
+}
+
+const WORDS = { width: 84, height: 12 };
+
+const spotOf = ({ x, y, onHead }: Words, height: number): Spot =>
+  onHead ? { x: x - WORDS.width, y: height - y } : { x, y: height - y - WORDS.height };
+
+/** Share of the dots round each spot that are dark in the preview. */
+function inkAt(preview: Locator, spots: readonly Spot[], width: number): Promise<number[]> {
+  return preview.locator('canvas').evaluate(
+    (canvas: HTMLCanvasElement, { spots: all, width: sheet, size }) => {
+      const pen = canvas.getContext('2d')!;
+      const dots = canvas.width / sheet;
+      return all.map(({ x, y }) => {
+        const { data } = pen.getImageData(x * dots, y * dots, size.width * dots, size.height * dots);
+        let dark = 0;
+        for (let at = 0; at < data.length; at += 4) dark += (data[at] ?? 255) < 160 ? 1 : 0;
+        return dark / (data.length / 4);
+      });
+    },
+    { spots: [...spots], width, size: WORDS },
+  );
+}
+
+test('the preview shows the pages of the part where the print has them', async ({
+  editor,
+  page,
+  program,
+}) => {
+  await withParts(program.home, ['clarinet', 'viola']);
+  await editor.openFile('printed');
+  await openPaper(editor, page);
+  await editor.dialog.getByLabel('Paper of stand 1').selectOption('a3');
+  await editor.dialog.getByRole('button', { name: 'Save 2 PDFs…' }).click();
+  await editor.dialog.last().getByRole('button', { name: 'Save here' }).click();
+  await expect(editor.dialog).toHaveCount(0);
+  const printed = await readPdf(join(program.home, 'Lock Gates, stand 1.pdf'));
+
+  await page
+    .getByRole('region', { name: 'Page turns', exact: true })
+    .getByRole('button', { name: 'Print booklets and cards…' })
+    .click();
+  await editor.dialog.getByLabel('Paper of stand 1').selectOption('a3');
+  const heads = new Set<boolean>();
+  for (const [index, { words, width, height }] of printed.slice(0, 6).entries()) {
+    await expect(editor.dialog.getByText(`Sheet ${index + 1} of 7`)).toBeVisible();
+    const preview = editor.dialog.getByRole('img', { name: `sheet ${index + 1}, panel` });
+    const pages = words.filter(({ text }) => /^(clarinet|viola) page \d+$/.test(text));
+    const spots = pages.map((each) => spotOf(each, height));
+    // The same spots with the sheet turned round: there the pages have nothing.
+    const others = spots.map(({ x, y }) => ({
+      x: width - x - WORDS.width,
+      y: height - y - WORDS.height,
+    }));
+    for (const { onHead } of pages) heads.add(onHead);
+    if (pages.length > 0) {
+      await expect
+        .poll(async () => Math.min(...(await inkAt(preview, spots, width))), `sheet ${index + 1}`)
+        .toBeGreaterThan(0.05);
+      expect(Math.max(...(await inkAt(preview, others, width))), `sheet ${index + 1}`).toBe(0);
+    }
+    if (index < 5) await editor.dialog.getByRole('button', { name: 'Next sheet' }).click();
+  }
+  // Of the two readers one has his pages upright, the other on their heads.
+  expect([...heads].toSorted()).toEqual([false, true]);
+});
 
 test('a file that is there already is not written over unless it is said, and one file may hold all', async ({
   editor,

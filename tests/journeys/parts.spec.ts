@@ -4,6 +4,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Locator, Page } from '@playwright/test';
 import PDFDocument from 'pdfkit';
+import { DARK_SHARE, faxScan, jbig2Scan, jpeg2000Scan, scannedPdf } from '../helpers/scanned-pdf.ts';
 import { axeComplaints } from './axe.ts';
 import { expect, test, type Editor } from './editor.ts';
 
@@ -199,4 +200,45 @@ for (const [colorScheme, width, height] of [
     await expect(table(editor, 'Viola').getByLabel('Last bar, row 3')).toHaveValue('60');
     await expect(table(editor, 'Clarinet').getByLabel('Free hands, row 3')).toHaveValue('40-44');
   });
+}
+
+test('scans and type that no file holds are shown', async ({ editor, page, program }) => {
+  writeFileSync(join(program.home, 'scan.pdf'), scannedPdf([jpeg2000Scan(), faxScan(), jbig2Scan()]));
+  writeFileSync(join(program.home, 'times.pdf'), await typedPdf('Times-Roman'));
+  await music(page).click();
+  await editor.dialog
+    .getByRole('button', { name: /^Printed part/ })
+    .first()
+    .click();
+  await choosePdf(editor, 'scan.pdf');
+  for (const number of [1, 2, 3]) {
+    const picture = editor.dialog.getByRole('img', { name: `PDF page ${number}` });
+    await expect.poll(() => darkShare(picture), `page ${number}`).toBeGreaterThan(0.8 * DARK_SHARE);
+    expect(await darkShare(picture), `page ${number}`).toBeLessThan(1.2 * DARK_SHARE);
+  }
+  await choosePdf(editor, 'times.pdf');
+  await expect
+    .poll(() => darkShare(editor.dialog.getByRole('img', { name: 'PDF page 1' })))
+    .toBeGreaterThan(0.002);
+});
+
+/** As the eye takes it: mean darkness of the picture. */
+function darkShare(picture: Locator): Promise<number> {
+  return picture.locator('canvas').evaluate((canvas: HTMLCanvasElement) => {
+    const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+    let dark = 0;
+    for (let at = 0; at < data.length; at += 4)
+      dark += (data[at + 3] ?? 0) === 0 ? 0 : 1 - (data[at] ?? 255) / 255;
+    return dark / (data.length / 4);
+  });
+}
+
+/** Its letters are not in the file: whoever shows it has to have them. */
+function typedPdf(face: string): Promise<Buffer> {
+  const document = new PDFDocument({ size: 'A4' });
+  const pieces: Buffer[] = [];
+  document.on('data', (piece: Buffer) => pieces.push(piece));
+  document.font(face).fontSize(60).text('Tutti divisi', 60, 200);
+  document.end();
+  return new Promise((resolve) => document.on('end', () => resolve(Buffer.concat(pieces))));
 }

@@ -1,6 +1,7 @@
 /**
- * Pages of a part's PDF as pictures. All that draws them comes with the program: the worker, and the fonts that every
- * PDF may use without holding them. Fonts of the file are drawn as outlines, so that none is loaded into the window.
+ * Pages of a part's PDF as pictures. All that draws them comes with the program: the worker, the fonts that every PDF
+ * may use without holding them, and what unpacks scans (JPEG 2000, JBIG2). Fonts of the file are drawn as outlines, so
+ * that none is loaded into the window.
  */
 
 import type { PDFDocumentProxy, RenderTask } from 'pdfjs-dist';
@@ -19,12 +20,24 @@ const FONTS = import.meta.glob<string>('../../../node_modules/pdfjs-dist/standar
   eager: true,
 });
 
-/** Gives the fonts under the names that the build has given them. */
-class ShippedFonts {
+/** The library has JBIG2 in no other form; JPEG 2000 goes the same way. */
+const UNPACKERS = import.meta.glob<string>('../../../node_modules/pdfjs-dist/wasm/{jbig2,openjpeg}.wasm', {
+  query: '?url',
+  import: 'default',
+  eager: true,
+});
+
+const SHIPPED: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  standardFontDataUrl: FONTS,
+  wasmUrl: UNPACKERS,
+};
+
+/** Gives the worker files under the names that the build has given them. */
+class ShippedFiles {
   async fetch({ kind, filename }: { readonly kind: string; readonly filename: string }): Promise<Uint8Array> {
-    const address = Object.entries(FONTS).find(([path]) => path.endsWith(`/${filename}`))?.[1];
-    if (kind !== 'standardFontDataUrl' || address === undefined)
-      throw new Error(`${filename} does not come with the program`);
+    const files = Object.entries(SHIPPED[kind] ?? {});
+    const address = files.find(([path]) => path.endsWith(`/${filename}`))?.[1];
+    if (address === undefined) throw new Error(`${filename} does not come with the program`);
     return new Uint8Array(await (await fetch(address)).arrayBuffer());
   }
 }
@@ -38,12 +51,11 @@ export async function openPdfPages(bytes: Uint8Array): Promise<PdfPages> {
     data: bytes,
     worker,
     isEvalSupported: false,
-    useWasm: false,
     useWorkerFetch: false,
     disableFontFace: true,
     useSystemFonts: false,
     enableXfa: false,
-    BinaryDataFactory: ShippedFonts,
+    BinaryDataFactory: ShippedFiles,
     verbosity: pdfjs.VerbosityLevel.ERRORS,
   });
   const close = (): void => {
@@ -54,14 +66,16 @@ export async function openPdfPages(bytes: Uint8Array): Promise<PdfPages> {
   };
   try {
     const document = await loading.promise;
-    return { count: document.numPages, draw: drawing(document), close };
+    const draw = drawing(document, pdfjs.AnnotationMode.DISABLE);
+    return { count: document.numPages, draw, close };
   } catch (error) {
     close();
     throw error;
   }
 }
 
-function drawing(document: PDFDocumentProxy): PdfPages['draw'] {
+/** Without notes that somebody put on top, for these are not printed either. */
+function drawing(document: PDFDocumentProxy, annotationMode: number): PdfPages['draw'] {
   const running = new WeakMap<HTMLCanvasElement, RenderTask>();
   return async (number, canvas, width) => {
     running.get(canvas)?.cancel();
@@ -71,7 +85,7 @@ function drawing(document: PDFDocumentProxy): PdfPages['draw'] {
       const viewport = page.getViewport({ scale: width / own.width });
       canvas.width = Math.round(viewport.width);
       canvas.height = Math.round(viewport.height);
-      const task = page.render({ canvas, viewport });
+      const task = page.render({ canvas, viewport, annotationMode });
       running.set(canvas, task);
       await task.promise;
       return true;

@@ -8,13 +8,18 @@ import { labelOf } from '#model/document/labels.ts';
 import { scoreOf } from '#model/document/parts.ts';
 import type { PartPdf } from '#model/document/records.ts';
 import { paperModel } from '#model/catalogue/paper.ts';
-import { bookletSheets, type BookletOrder, type Size } from '#model/drawing/booklet/booklet-sheets.ts';
+import {
+  bookletSheets,
+  type BookletOrder,
+  type PlacedPage,
+  type Size,
+} from '#model/drawing/booklet/booklet-sheets.ts';
 import { pageRoom } from '#model/drawing/booklet/page-room.ts';
 import { placeholder } from '#model/drawing/booklet/placeholder.ts';
 import { bookletOfStation } from '#model/drawing/booklet/planned.ts';
 import { cardSheets } from '#model/drawing/cards/card-sheets.ts';
 import type { PlannedPaper } from '#model/drawing/cards/order.ts';
-import type { Sheet } from '#model/drawing/primitives.ts';
+import type { Primitive, Sheet } from '#model/drawing/primitives.ts';
 import type { TextTools } from '#model/drawing/sheet/blocks.ts';
 import { judgedPlan } from '#model/pages/kept/judged.ts';
 import { keptOf } from '#model/pages/kept/plan-of.ts';
@@ -39,10 +44,23 @@ export function pdfOf({ document, setup }: PlannedPaper, player: string): PartPd
   return score?.pdfs[score.players.findIndex((one) => one === player)] ?? null;
 }
 
+/** A page of a part's PDF on a sheet. */
+export interface PrintedPage {
+  readonly placed: PlacedPage;
+  /** Who reads it. */
+  readonly player: string;
+  /** Of his PDF, from 1. */
+  readonly page: number;
+  /** What stands for it until it can be seen. */
+  readonly instead: readonly Primitive[];
+}
+
 export type Drawn =
   | {
       readonly ok: true;
       readonly sheets: readonly Sheet[];
+      /** What lies under the marks, by sheet. */
+      readonly pages: readonly (readonly PrintedPage[])[];
       /** Without the instructions. */
       readonly printed: number;
       /** Every page has a sheet of its own, as no panel goes on the paper whole. */
@@ -73,18 +91,27 @@ export function bookletDrawn(asked: Asked, station: StationPlan): Drawn {
   };
   const result = bookletSheets(order);
   if (!result.ok) return result;
-  const sheets = result.sheets.map(({ sheet, pages }) => ({
-    ...sheet,
-    children: [...pages.flatMap((page) => placeholder(page, tools)), ...sheet.children],
-  }));
   const across = booklet.binding.kind === 'ridge' ? booklet.binding.pagesPerPanel : 1;
-  return { ok: true, sheets, printed: result.printed, splits: across > 1 && result.perSheet === 'page' };
+  return {
+    ok: true,
+    sheets: result.sheets.map(({ sheet }) => sheet),
+    pages: result.sheets.map(({ pages }) => pages.map((placed) => printedPage(asked, placed))),
+    printed: result.printed,
+    splits: across > 1 && result.perSheet === 'page',
+  };
+}
+
+function printedPage({ planned, tools }: Asked, placed: PlacedPage): PrintedPage {
+  const { part, page } = placed.ref;
+  const own = pdfOf(planned, part)?.pages[page - 1] ?? null;
+  if (own === null) throw new Error(`page ${page} of ${part} has a size but no PDF page`);
+  return { placed, player: part, page: own, instead: placeholder(placed, tools) };
 }
 
 export function cardsDrawn({ planned, paper, tools }: Asked): Drawn {
   const { units } = concertOf(planned.document);
   const { sheets } = cardSheets({ ...planned, units, paper: paperOf(paper), tools });
-  return { ok: true, sheets, printed: sheets.length, splits: false };
+  return { ok: true, sheets, pages: [], printed: sheets.length, splits: false };
 }
 
 function sizeOfPage({ planned, withPdf }: Asked, { part, page }: PageRef): Size | null {
