@@ -20,6 +20,26 @@ export const HELP = `Standlines without a window.
                   [--scale 1:50] [--orientation portrait|landscape]
       Prints the plot of a setup. If none is given: the paper used last in the window, otherwise A4 for
       metric concerts and Letter for imperial ones; the largest standard scale that fits.
+  standlines pack FILE --out-dir DIR [--sheets cover,plot,marks-2] [--paper A4|A3|Letter|Tabloid]
+      Prints the pack of a concert as DIR/pack.pdf: one PDF with bookmarks and numbered sheets.
+      --sheets  which sheets, in this order; all of them if left out. A kind stands for all sheets of it, a
+                kind with the number of a piece in the programme for that piece's (marks-2; a second
+                version of it is 2b). The kinds are
+                  cover       programme, contacts, what is on which sheet
+                  plot        stage plot to scale
+                  marks       table of marks: from centre line and edge, and by two tapes
+                  floor       the same marks for taping a rehearsal room
+                  section     section through the house with sightlines
+                  seats       seat map: of whoever is seen worst (seats-1), of player 3 (seats-1-p3)
+                  view        views from the chosen places of the house (view-1-2: the second of them)
+                  turns       page plan and every turn
+                  cards       cue cards
+                  booklet     how booklets are put together (booklet-1-1)
+                  figures     figures and findings
+                  changeover  what is done before a piece (changeover-2)
+                  inventory   things, lamps, cables and sockets of the whole concert
+                  cautions    what to read before setting
+      --paper   as for plot; every drawing has the largest standard scale that fits it
   standlines score FILE [--json] [--root NAME] [--tempo 96[@BAR]] [--order 1-12,5-20] [--repeats]
       Says what a MusicXML score (.musicxml, .xml, .mxl) holds: order of the performance, times, and each
       player's rests and pages.
@@ -51,7 +71,7 @@ export const HELP = `Standlines without a window.
   standlines help
       This text.
 
-FILE of check, plot and turns is a .standlines file; the word demo stands for the demo concert.
+FILE of check, plot, pack and turns is a .standlines file; the word demo stands for the demo concert.
 Exit codes: 0 done, 1 failing findings under --strict or no plan of the turns, 2 bad usage or bad input.
 `;
 
@@ -72,6 +92,16 @@ export interface PlotOrder {
   readonly out: string;
   /** No paper: the one used last, otherwise the one that goes with the concert's units. */
   readonly options: Omit<PlotOptions, 'paper'> & { readonly paper: PlotOptions['paper'] | null };
+}
+
+export interface PackOrder {
+  readonly verb: 'pack';
+  readonly file: string;
+  readonly outDir: string;
+  /** Names of entries or of kinds, in order; null: the usual ones. */
+  readonly sheets: readonly string[] | null;
+  /** Null: the one used last, otherwise the one that goes with the concert's units. */
+  readonly paper: PlotOptions['paper'] | null;
 }
 
 export interface ScoreOrder {
@@ -121,24 +151,30 @@ export interface Said {
 }
 
 export type Order =
-  TurnsOrder | CheckOrder | PlotOrder | BookletOrder | ScoreOrder | { readonly verb: 'schema' | 'help' };
+  | TurnsOrder
+  | CheckOrder
+  | PlotOrder
+  | PackOrder
+  | BookletOrder
+  | ScoreOrder
+  | { readonly verb: 'schema' | 'help' };
 
 /** Throws `UsageError`. */
 export function readOrder(words: readonly string[]): Order {
   const [verb, ...rest] = words;
-  if (verb === undefined)
-    throw new UsageError('say what to do: check, plot, score, turns, booklet, schema or help');
+  if (verb === undefined) throw new UsageError(`say what to do: ${VERBS}`);
   if (verb === 'check') return checkOrder(rest);
   if (verb === 'plot') return plotOrder(rest);
+  if (verb === 'pack') return packOrder(rest);
   if (verb === 'score') return scoreOrder(rest);
   if (verb === 'turns') return turnsOrder(rest);
   if (verb === 'booklet') return bookletOrder(rest);
   if (verb === 'schema') return nothingMore('schema', rest);
   if (['help', '--help', '-h'].includes(verb)) return nothingMore('help', []);
-  throw new UsageError(
-    `there is no "${shorten(verb)}": say check, plot, score, turns, booklet, schema or help`,
-  );
+  throw new UsageError(`there is no "${shorten(verb)}": say ${VERBS}`);
 }
+
+const VERBS = 'check, plot, pack, score, turns, booklet, schema or help';
 
 function checkOrder(words: readonly string[]): Order {
   const flag = { type: 'boolean' } as const;
@@ -189,6 +225,37 @@ function plotOrder(words: readonly string[]): Order {
       scale: scaleOf(textOf(values['scale'])),
     },
   };
+}
+
+function packOrder(words: readonly string[]): Order {
+  const text = { type: 'string' } as const;
+  const { values, positionals } = parsed(words, {
+    'out-dir': text,
+    sheets: text,
+    paper: text,
+    help: { type: 'boolean' },
+  });
+  if (values['help']) return { verb: 'help' };
+  const outDir = textOf(values['out-dir']);
+  if (!outDir) throw new UsageError('pack needs --out-dir DIR');
+  return {
+    verb: 'pack',
+    file: oneFile('pack', positionals),
+    outDir,
+    sheets: sheetsOf(textOf(values['sheets'])),
+    paper: paperOf(textOf(values['paper'])),
+  };
+}
+
+/** "cover,plot-1, marks". */
+function sheetsOf(given: string | null): string[] | null {
+  if (given === null) return null;
+  const names = given
+    .split(',')
+    .map((name) => name.trim().toLowerCase())
+    .filter((name) => name !== '');
+  if (names.length === 0) throw new UsageError('--sheets names no sheet; give some, such as cover,plot');
+  return names;
 }
 
 function scoreOrder(words: readonly string[]): Order {

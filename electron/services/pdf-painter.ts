@@ -1,8 +1,13 @@
 /** Sheets as a PDF: vectors and embedded fonts only. It translates; no size, colour or position is born here. */
 
+import { once } from 'node:events';
+import { Writable } from 'node:stream';
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import PDFDocument from 'pdfkit';
 import type { Box, PathPrimitive, Primitive, Sheet, TextPrimitive } from '#model/drawing/primitives.ts';
-import { loadFaces, runsOf, runWidth, type Face, type Faces } from './fonts.ts';
+import { createMeasure, loadFaces, runsOf, runWidth, type Face, type Faces } from './fonts.ts';
+import { startBookmarks } from './pdf-bookmarks.ts';
+import { escapeMetadata } from './pdf-metadata.ts';
 import { startStructure } from './pdf-structure.ts';
 
 export interface PdfMeta {
@@ -14,10 +19,14 @@ export interface PdfMeta {
   readonly language: string;
 }
 
-export interface PaintedPdf {
-  readonly bytes: Uint8Array;
+export interface PaintedSheets {
+  readonly sheets: number;
   /** Characters that no font has, each once; they were printed as boxes. */
   readonly missingGlyphs: readonly string[];
+}
+
+export interface PaintedPdf extends PaintedSheets {
+  readonly bytes: Uint8Array;
 }
 
 const POINTS_PER_MM = 72 / 25.4;
@@ -27,24 +36,67 @@ export type Underlay = (document: PDFKit.PDFDocument, sheet: number) => void;
 
 /** One page a sheet, each exactly as large as its sheet. The same sheets and meta give the same bytes. */
 export async function paintPdf(
-  sheets: readonly Sheet[],
+  sheets: Iterable<Sheet>,
   meta: PdfMeta,
   underlay?: Underlay,
 ): Promise<PaintedPdf> {
+  const chunks: Uint8Array[] = [];
+  const sink = new Writable({
+    write: (chunk: Uint8Array, _, done) => {
+      chunks.push(chunk);
+      done();
+    },
+  });
+  const painted = await paintPdfTo(sink, sheets, meta, underlay);
+  return { ...painted, bytes: new Uint8Array(Buffer.concat(chunks)) };
+}
+
+/**
+ * The same into a stream, sheet after sheet: each is taken when the one before has been handed on, and none is kept. Rejects
+ * with whatever the sheets or the stream throw; what has been written by then is no whole file.
+ */
+export async function paintPdfTo(
+  sink: Writable,
+  sheets: Iterable<Sheet> | AsyncIterable<Sheet>,
+  meta: PdfMeta,
+  underlay?: Underlay,
+): Promise<PaintedSheets> {
   const faces = loadFaces();
   const document = openDocument(faces, meta);
-  const bytes = collect(document);
-  const structure = startStructure(document);
+  const pipe = startPipe(document, sink);
+  const structure = startStructure(document, createMeasure(faces));
+  const bookmarks = startBookmarks(document);
   const painter = new Painter(document, faces);
-  for (const [index, sheet] of sheets.entries()) {
+  let count = 0;
+  for await (const sheet of sheets) {
     document.addPage({ size: [points(sheet.width), points(sheet.height)], margin: 0 });
-    underlay?.(document, index);
-    document.outline.addItem(sheet.title);
+    underlay?.(document, count);
+    bookmarks.add(sheet);
     structure.sheet(sheet, (primitive) => painter.paint(primitive));
+    count += 1;
+    await pipe.handedOn();
   }
   structure.end();
   document.end();
-  return { bytes: await bytes, missingGlyphs: [...painter.missing] };
+  await pipe.finished;
+  return { sheets: count, missingGlyphs: [...painter.missing] };
+}
+
+/** What pdfkit has made goes on to the sink; whoever makes more waits until that has room again. */
+function startPipe(document: Pdf, sink: Writable) {
+  const finished = once(sink, 'finish');
+  // Looked at where it is awaited; a fault must not count as unhandled until then.
+  finished.catch(() => undefined);
+  document.pipe(sink);
+  return {
+    finished,
+    handedOn: async (): Promise<void> => {
+      // Only between turns of the event loop does a stream hand on what it has, and only then is anybody else heard.
+      await nextTurn();
+      if (sink.errored) throw sink.errored;
+      if (sink.writableNeedDrain) await once(sink, 'drain');
+    },
+  };
 }
 
 type Pdf = PDFKit.PDFDocument;
@@ -55,6 +107,7 @@ function openDocument(faces: Faces, meta: PdfMeta): Pdf {
     pdfVersion: '1.7',
     lang: meta.language,
     tagged: true,
+    subset: 'PDF/UA' as unknown as 'PDF/A-1',
     displayTitle: true,
     info: {
       Title: meta.title,
@@ -67,21 +120,13 @@ function openDocument(faces: Faces, meta: PdfMeta): Pdf {
     font: fontSource(faces.regular[0]),
   });
   for (const face of [...faces.regular, ...faces.bold]) document.registerFont(face.name, fontSource(face));
+  escapeMetadata(document);
   return document;
 }
 
 /** pdfkit takes a font that fontkit has opened; its types know only files and bytes. */
 function fontSource(face: Face): string {
   return face.font as unknown as string;
-}
-
-function collect(document: Pdf): Promise<Uint8Array> {
-  const chunks: Buffer[] = [];
-  return new Promise((resolve, reject) => {
-    document.on('data', (chunk: Buffer) => chunks.push(chunk));
-    document.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
-    document.on('error', reject);
-  });
 }
 
 function points(millimetres: number): number {

@@ -1,6 +1,14 @@
 /** The logical structure beside the marks on the page, for those who hear a document instead of seeing it. */
 
-import type { GroupRole, Primitive, Sheet } from '#model/drawing/primitives.ts';
+import { bounds } from '#model/drawing/bounds.ts';
+import type {
+  Box,
+  GroupPrimitive,
+  GroupRole,
+  MeasureText,
+  Primitive,
+  Sheet,
+} from '#model/drawing/primitives.ts';
 
 export interface Structure {
   /** Paints a sheet's primitives in order, each under the tag that it belongs to. */
@@ -25,14 +33,14 @@ const TAGS: Readonly<Record<GroupRole, string>> = {
 /** Roles whose children have roles of their own. */
 const CONTAINERS: ReadonlySet<GroupRole> = new Set<GroupRole>(['table', 'row']);
 
-export function startStructure(document: Pdf): Structure {
+export function startStructure(document: Pdf, measure: MeasureText): Structure {
   const root = document.struct('Document');
   document.addStructure(root);
   return {
     sheet(sheet, paint) {
       const section = document.struct('Sect', { title: sheet.title });
       root.add(section);
-      addAll(document, { parent: section, paint }, sheet.children);
+      addAll(document, { parent: section, paint, measure }, sheet.children);
       section.end();
     },
     end: () => root.end(),
@@ -42,20 +50,21 @@ export function startStructure(document: Pdf): Structure {
 interface Place {
   readonly parent: Element;
   readonly paint: Paint;
+  readonly measure: MeasureText;
 }
 
 function addAll(document: Pdf, place: Place, primitives: readonly Primitive[]): void {
   for (const primitive of primitives) add(document, place, primitive);
 }
 
-function add(document: Pdf, { parent, paint }: Place, primitive: Primitive): void {
+function add(document: Pdf, place: Place, primitive: Primitive): void {
+  const { paint } = place;
   if (primitive.kind !== 'group') return paintArtifact(document, paint, primitive);
   const { role, description, clip, children } = primitive;
-  if (role !== undefined) return addRole(document, { parent, paint }, { role, children, whole: primitive });
-  if (description !== undefined)
-    return addFigure(document, { parent, paint }, { description, whole: primitive });
+  if (role !== undefined) return addRole(document, place, { role, children, whole: primitive });
+  if (description !== undefined) return addFigure(document, place, { description, whole: primitive });
   if (clip !== undefined) return paintArtifact(document, paint, primitive);
-  addAll(document, { parent, paint }, children);
+  addAll(document, place, children);
 }
 
 interface RoleGroup {
@@ -64,27 +73,41 @@ interface RoleGroup {
   readonly whole: Primitive;
 }
 
-function addRole(document: Pdf, { parent, paint }: Place, { role, children, whole }: RoleGroup): void {
+function addRole(document: Pdf, place: Place, { role, children, whole }: RoleGroup): void {
+  const { parent, paint } = place;
   // The types do not know the scope of a header cell yet.
   const options: PDFKit.Mixins.StructureElementOptions & { scope?: string } =
     role === 'headerCell' ? { scope: 'Column' } : {};
   const element = document.struct(TAGS[role], options);
   parent.add(element);
-  if (CONTAINERS.has(role)) addAll(document, { parent: element, paint }, children);
+  if (CONTAINERS.has(role)) addAll(document, { ...place, parent: element }, children);
   else element.add(() => paint(whole));
   element.end();
 }
 
 interface Figure {
   readonly description: string;
-  readonly whole: Primitive;
+  readonly whole: GroupPrimitive;
 }
 
-function addFigure(document: Pdf, { parent, paint }: Place, { description, whole }: Figure): void {
-  const element = document.struct('Figure', { alt: description });
+/** A picture says where on the page it is, for those who enlarge what they read. */
+function addFigure(document: Pdf, { parent, paint, measure }: Place, { description, whole }: Figure): void {
+  const box = whole.clip ?? bounds([whole], measure);
+  const element = document.struct('Figure', {
+    alt: description,
+    ...(box ? { bbox: cornersOf(box), placement: 'Block' } : {}),
+  });
   parent.add(element);
   element.add(() => paint(whole));
   element.end();
+}
+
+const POINTS_PER_MM = 72 / 25.4;
+
+/** In points from the top left of the page, as pdfkit wants it. */
+function cornersOf({ x, y, width, height }: Box): [number, number, number, number] {
+  const corners = [x, y, x + width, y + height] as const;
+  return corners.map((each) => each * POINTS_PER_MM) as [number, number, number, number];
 }
 
 /** Frames and rules say nothing to a listener. */

@@ -28,7 +28,7 @@ export function assemblySheets(order: BookletOrder, strip: Strip, layout: Layout
     height: height - 2 * MARGIN,
   };
   const title = oneLine(`${order.title}: how to put it together`);
-  return flow(blocksOf(order, strip, layout, body.width), body).map((children) => ({
+  return flow(assemblyBlocks(order, strip, layout, body.width), body).map((children) => ({
     title,
     width,
     height,
@@ -36,7 +36,8 @@ export function assemblySheets(order: BookletOrder, strip: Strip, layout: Layout
   }));
 }
 
-function blocksOf(order: BookletOrder, strip: Strip, layout: Layout, width: number): Block[] {
+/** The same as pieces of text and drawings, to be set on other sheets. */
+export function assemblyBlocks(order: BookletOrder, strip: Strip, layout: Layout, width: number): Block[] {
   const { tools } = order;
   const steps = stepsFor(order, strip, layout);
   return [

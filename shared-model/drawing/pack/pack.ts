@@ -4,6 +4,12 @@
  */
 
 import type { Sheet } from '../primitives.ts';
+import { coverPages } from './cover.ts';
+import { floorPages } from './floor.ts';
+import { inventoryPages } from './inventory.ts';
+import { marksPages } from './marks.ts';
+import { bookletPages, cardPages, turnsPages } from './planned.ts';
+import { viewPages } from './view.ts';
 import { cautionPages, figurePages } from './texts.ts';
 import { sectionPages, seatMapPages } from './drawings.ts';
 import { NO_PAGES } from './pages.ts';
@@ -25,19 +31,19 @@ export type {
 type Pages = (request: PackRequest, entry: PackEntry) => EntryPages;
 
 const PAGES: Readonly<Record<PackKind, Pages>> = {
-  cover: () => NO_PAGES,
+  cover: coverPages,
   plot: plotPages,
-  marks: () => NO_PAGES,
-  floor: () => NO_PAGES,
+  marks: marksPages,
+  floor: floorPages,
   section: sectionPages,
   seats: seatMapPages,
-  view: () => NO_PAGES,
-  turns: () => NO_PAGES,
-  cards: () => NO_PAGES,
-  booklet: () => NO_PAGES,
+  view: viewPages,
+  turns: turnsPages,
+  cards: cardPages,
+  booklet: bookletPages,
   figures: figurePages,
   changeover: () => NO_PAGES,
-  inventory: () => NO_PAGES,
+  inventory: inventoryPages,
   cautions: cautionPages,
 };
 
@@ -63,17 +69,37 @@ export interface CountedPack {
 
 /** Step by step, for it may take seconds: each entry that was counted, and at last the whole. */
 export function* countPack(request: PackRequest): Generator<PackEntry, CountedPack> {
-  const entries: CountedEntry[] = [];
+  const counts = new Map<PackEntry, number>();
   const notes: string[] = [];
-  let first = 1;
-  for (const entry of request.entries) {
-    const pages = entryPages(request, entry);
+  const count = (entry: PackEntry, entries: readonly PackEntry[]): void => {
+    const pages = entryPages({ ...request, entries }, entry);
     notes.push(...pages.notes);
-    if (pages.count > 0) entries.push({ entry, first, count: pages.count });
-    first += pages.count;
+    if (pages.count > 0) counts.set(entry, pages.count);
+  };
+  for (const entry of request.entries.filter(({ kind }) => kind !== 'cover')) {
+    count(entry, request.entries);
     yield entry;
   }
-  return { entries, sheets: first - 1, notes };
+  // A cover lists what there is, so it is counted when that is known.
+  const present = request.entries.filter((entry) => entry.kind === 'cover' || counts.has(entry));
+  for (const entry of present.filter(({ kind }) => kind === 'cover')) {
+    count(entry, present);
+    yield entry;
+  }
+  return { ...numbered(present, counts), notes };
+}
+
+function numbered(
+  entries: readonly PackEntry[],
+  counts: ReadonlyMap<PackEntry, number>,
+): Omit<CountedPack, 'notes'> {
+  let first = 1;
+  const counted = entries.flatMap((entry): CountedEntry[] => {
+    const count = counts.get(entry) ?? 0;
+    first += count;
+    return count > 0 ? [{ entry, first: first - count, count }] : [];
+  });
+  return { entries: counted, sheets: first - 1 };
 }
 
 export interface PackSheet {
@@ -86,8 +112,9 @@ export interface PackSheet {
 
 /** Every sheet in order, each drawn when it is asked for. */
 export function* packSheets(request: PackRequest, counted: CountedPack): Generator<PackSheet, void> {
+  const entries = counted.entries.map(({ entry }) => entry);
   for (const { entry, first, count } of counted.entries) {
-    const pages = entryPages(request, entry);
+    const pages = entryPages({ ...request, entries }, entry);
     const numbering = numberingOf(counted, first);
     for (let index = 0; index < count; index++)
       yield { ...pages.draw(index, numbering), entry, number: first + index };

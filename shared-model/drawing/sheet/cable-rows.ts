@@ -5,7 +5,7 @@ import type { Lamp, Millimetres, Point } from '../../document/records.ts';
 
 /** "cable 5995 mm, not covered"; nothing of a lamp without one. */
 export function cableNotes(lamp: Lamp, units: Units): string[] {
-  const length = lengthOf([lamp, ...cornersOf(lamp)]);
+  const length = cableLength(lamp);
   return length === 0
     ? []
     : [`cable ${formatLength(length, units)}, ${lamp.cableCovered ? 'covered' : 'not covered'}`];
@@ -28,6 +28,11 @@ export function cornersOf(lamp: Lamp): Point[] {
 
 /** Closer points than this are one, mm. */
 const SAME = 1;
+
+/** From the lamp corner by corner to its socket; 0 without a cable. */
+export function cableLength(lamp: Lamp): Millimetres {
+  return lengthOf([lamp, ...cornersOf(lamp)]);
+}
 
 function lengthOf(course: readonly Point[]): Millimetres {
   return course.reduce((sum, point, index) => sum + distance(point, course[index - 1] ?? point), 0);

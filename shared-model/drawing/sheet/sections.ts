@@ -15,6 +15,8 @@ import { tableBlocks, type Table } from './table.ts';
 export interface Section {
   readonly title: string;
   readonly intro: string;
+  /** Of its table, mm; left out: as wide as the column. */
+  readonly widest?: number;
 }
 
 /** Nothing where there is nothing to say. */
@@ -31,14 +33,9 @@ export function section(
 
 const INTRO = { type: { size: TEXT.small, weight: 'regular' }, keepsWithNext: true } as const;
 
-/** A section that is one table, `across` mm wide. */
-export function tableSection(
-  words: Section,
-  rows: Table,
-  width: number,
-  tools: TextTools,
-  across = width,
-): Block[] {
+/** A section that is one table. */
+export function tableSection(words: Section, rows: Table, width: number, tools: TextTools): Block[] {
+  const across = Math.min(width, words.widest ?? Infinity);
   return section(words, tableBlocks(rows, across, tools, words.title), width, tools);
 }
 
@@ -53,8 +50,8 @@ export function marksSection(request: PlotSheetRequest, width: number): Block[] 
 
 export function inventorySection(request: PlotSheetRequest, width: number): Block[] {
   const intro = 'What the setup needs. Players bring what is named as an instrument unless agreed otherwise.';
-  const across = Math.min(width, INVENTORY_WIDTH);
-  return tableSection({ title: 'Inventory', intro }, inventoryTable(request), width, request, across);
+  const words = { title: 'Inventory', intro, widest: INVENTORY_WIDTH };
+  return tableSection(words, inventoryTable(request), width, request);
 }
 
 /** Wider than this, the counts stand too far from the boxes to tick. */

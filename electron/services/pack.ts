@@ -1,0 +1,162 @@
+/** The print pack of a concert as one PDF, sheet after sheet into a stream, so that a long one takes no more memory than a short one. */
+
+import type { Writable } from 'node:stream';
+import { setImmediate as nextTurn } from 'node:timers/promises';
+import { checkSetup } from '#model/checks/check-setup.ts';
+import { explainTried } from '#model/checks/explain-tried.ts';
+import type { Finding } from '#model/checks/finding.ts';
+import type { Explained } from '#model/checks/sentence-parts.ts';
+import { triedList } from '#model/checks/tried-list.ts';
+import { concertOf, type Document } from '#model/document/document.ts';
+import type { Id } from '#model/document/ids.ts';
+import { dayOf } from '#model/drawing/issued.ts';
+import {
+  chosenEntries,
+  countPack,
+  packEntries,
+  packSheets,
+  usualEntries,
+  type CheckedSetup,
+  type CountedPack,
+  type PackEntry,
+  type PackRequest,
+} from '#model/drawing/pack/pack.ts';
+import { PALETTES } from '#model/drawing/palette.ts';
+import type { PaperName } from '#model/drawing/papers.ts';
+import type { Sheet } from '#model/drawing/primitives.ts';
+import { FaultError } from './faults.ts';
+import { createMeasure } from './fonts.ts';
+import { paintPdfTo } from './pdf-painter.ts';
+
+export interface PackOrder {
+  readonly document: Document;
+  readonly paper: PaperName;
+  /** Names of entries, or kinds of them, in the order of the sheets; null: the usual ones. */
+  readonly sheets: readonly string[] | null;
+  readonly now: Date;
+}
+
+export interface PackWatch {
+  /** Told before each step. Entries are counted before the first sheet is drawn. */
+  readonly progress?: (step: PackStep) => void;
+  /** Work ends at the next step with `pack.stopped`. */
+  readonly signal?: AbortSignal;
+}
+
+export interface PackStep {
+  readonly doing: 'counting' | 'drawing';
+  /** Entries counted, or sheets drawn, and of how many. */
+  readonly done: number;
+  readonly of: number;
+}
+
+export interface PrintedPack {
+  readonly sheets: number;
+  readonly entries: CountedPack['entries'];
+  readonly notes: readonly string[];
+}
+
+/** Throws `FaultError`: a name that no entry has, nothing to print, or it was stopped. */
+export async function printPack(
+  order: PackOrder,
+  sink: Writable,
+  watch: PackWatch = {},
+): Promise<PrintedPack> {
+  const request = packRequest(order);
+  const counted = await countedPack(request, watch);
+  const notes = new Set(counted.notes);
+  const { name, author } = concertOf(order.document);
+  const meta = { title: name || 'Concert', author, created: order.now, language: 'en' };
+  const sheets = sheetsOf(request, counted, { watch, told: (note) => notes.add(note) });
+  const { missingGlyphs } = await paintPdfTo(sink, sheets, meta);
+  if (missingGlyphs.length > 0) notes.add(`No font has ${missingGlyphs.join(' ')}: printed as a box.`);
+  return { sheets: counted.sheets, entries: counted.entries, notes: [...notes] };
+}
+
+/** What the drawings are made from, the usual sheets or the chosen ones. Throws `FaultError`. */
+export function packRequest({ document, paper, sheets, now }: PackOrder): PackRequest {
+  return {
+    ...{ document, paper },
+    entries: entriesFor(document, sheets),
+    checked: rememberedChecks(document),
+    measure: createMeasure(),
+    units: concertOf(document).units,
+    issued: dayOf(now),
+    palette: PALETTES.print,
+  };
+}
+
+function entriesFor(document: Document, sheets: readonly string[] | null): readonly PackEntry[] {
+  if (sheets === null) return usualEntries(packEntries(document));
+  const chosen = chosenEntries(document, sheets);
+  if ('unknown' in chosen) throw new FaultError('pack.unknownSheet', unknownSheet(document, chosen.unknown));
+  return chosen.entries;
+}
+
+function unknownSheet(document: Document, word: string): string {
+  const names = packEntries(document).map(({ name }) => name);
+  return `The pack of this concert has no sheet "${word.slice(0, 60)}". It can have ${names.join(', ')}.`;
+}
+
+/** Each setup is checked once, and tried against once for each of its findings. */
+function rememberedChecks(document: Document): PackRequest['checked'] {
+  const known = new Map<string, CheckedSetup>();
+  return (setup) => {
+    const before = known.get(setup);
+    if (before) return before;
+    const checked = checkedSetup(document, setup);
+    known.set(setup, checked);
+    return checked;
+  };
+}
+
+function checkedSetup(document: Document, setup: Id<'setup'>): CheckedSetup {
+  const report = checkSetup(document, setup);
+  const explain = explainTried(document, setup, triedList(document, setup, report));
+  const told = new Map<Finding, Explained>();
+  return {
+    report,
+    explain: (finding) => {
+      const words = told.get(finding) ?? explain(finding);
+      told.set(finding, words);
+      return words;
+    },
+  };
+}
+
+async function countedPack(request: PackRequest, { progress, signal }: PackWatch): Promise<CountedPack> {
+  const of = request.entries.length;
+  const steps = countPack(request);
+  for (let done = 0; ; done++) {
+    refuseStopped(signal);
+    progress?.({ doing: 'counting', done, of });
+    const step = steps.next();
+    if (step.done) {
+      if (step.value.sheets > 0) return step.value;
+      throw new FaultError('pack.empty', step.value.notes[0] ?? 'There is nothing to print: choose a sheet.');
+    }
+    // Checks take their time: whoever wants to stop is heard between them.
+    await nextTurn();
+  }
+}
+
+interface Listening {
+  readonly watch: PackWatch;
+  readonly told: (note: string) => void;
+}
+
+function* sheetsOf(request: PackRequest, counted: CountedPack, { watch, told }: Listening): Generator<Sheet> {
+  const { progress, signal } = watch;
+  const of = counted.sheets;
+  progress?.({ doing: 'drawing', done: 0, of });
+  for (const { sheet, number, notes } of packSheets(request, counted)) {
+    refuseStopped(signal);
+    notes.forEach(told);
+    yield sheet;
+    progress?.({ doing: 'drawing', done: number, of });
+  }
+}
+
+function refuseStopped(signal: AbortSignal | undefined): void {
+  if (signal?.aborted) throw new FaultError('pack.stopped', 'The pack was stopped before it was whole.');
+}

@@ -1,0 +1,86 @@
+/** The table of marks of a setup: from centre line and front edge, and by two tapes from corners of the platform. */
+
+import { placedInSetup, platformOf } from '../../document/document.ts';
+import { formatPosition, type Units } from '../../document/measures.ts';
+import type { PlacedRecord, Point } from '../../document/records.ts';
+import { shortMarks } from '../plan/short-marks.ts';
+import type { Block } from '../sheet/blocks.ts';
+import { cornersOf } from '../sheet/cable-rows.ts';
+import { whatItIs } from '../sheet/marks-table.ts';
+import type { PlotSheetRequest } from '../sheet/request.ts';
+import { marksSection, section, unitWords } from '../sheet/sections.ts';
+import { tableBlocks, type Table } from '../sheet/table.ts';
+import { plotRequestOf, textPages } from './pages.ts';
+import type { EntryPages, PackEntry, PackRequest } from './request.ts';
+import { tapeKey } from './tape-key.ts';
+import { basesOf, checkWords, cornerPoints, taped, tapeWords, type Base, type FixedPoint } from './tapes.ts';
+
+export function marksPages(request: PackRequest, entry: PackEntry): EntryPages {
+  const plot = plotRequestOf(request, entry, false);
+  return textPages(request, entry, (width) => [...marksSection(plot, width), ...cornerSection(plot, width)]);
+}
+
+function cornerSection(plot: PlotSheetRequest, width: number): Block[] {
+  const { outline } = platformOf(plot.document);
+  const points = cornerPoints(outline);
+  const words = { title: 'Marks by two tapes', intro: introOf(plot, points) };
+  const table = tapedTable(plot, basesOf(points));
+  if (table.rows.length === 0) return [];
+  const blocks = [tapeKey(plot, points, outline, width), ...tableBlocks(table, width, plot, words.title)];
+  return section(words, blocks, width, plot);
+}
+
+function introOf(plot: PlotSheetRequest, points: readonly FixedPoint[]): string {
+  return `${unitWords(plot)} along the floor, for setting without a square: hook a tape at each of the two points that a row names and bring them together on the platform’s side of the line between these points. Check: from a third point. ${pointWords(points, plot.units)}`;
+}
+
+/** "A: 4000 SR, at edge." */
+export function pointWords(points: readonly FixedPoint[], units: Units): string {
+  return points.map((point) => `${point.letter}: ${formatPosition(point, units)}.`).join(' ');
+}
+
+/** Everything that has a mark, and under a lamp the corners of its cable and its socket. */
+export function tapedTable(plot: PlotSheetRequest, bases: readonly Base[]): Table {
+  const records = placedInSetup(plot.document, plot.setup);
+  const marks = shortMarks(records);
+  return {
+    columns: [
+      { title: 'Mark', parts: 11, bold: true },
+      { title: 'What', parts: 52 },
+      { title: 'First tape', parts: 28, bold: true },
+      { title: 'Second tape', parts: 28, bold: true },
+      { title: 'Check', parts: 28 },
+      { title: 'Side', parts: 24 },
+    ],
+    rows: records.flatMap((record) => {
+      const mark = marks.get(record.id) ?? '';
+      return [
+        [mark, whatItIs(record), ...tapeCells(record, bases, plot.units)],
+        ...cableCells(record, mark, { bases, units: plot.units }),
+      ];
+    }),
+  };
+}
+
+interface Taping {
+  readonly bases: readonly Base[];
+  readonly units: Units;
+}
+
+function cableCells(record: PlacedRecord, mark: string, { bases, units }: Taping): string[][] {
+  if (record.kind !== 'lamp') return [];
+  const corners = cornersOf(record);
+  return corners.map((corner, index) => [
+    '',
+    index === corners.length - 1 ? `Socket of ${mark}` : `Cable of ${mark} by`,
+    ...tapeCells(corner, bases, units),
+  ]);
+}
+
+function tapeCells(point: Point, bases: readonly Base[], units: Units): string[] {
+  const tapes = taped(point, bases, units);
+  if (!tapes) return ['', '', '', ''];
+  const [a, b] = tapes.base;
+  const side = tapes.beyond ? `beyond ${a.letter}-${b.letter}` : '';
+  return [...tapeWords(tapes, units), checkWords(tapes, units), side];
+}

@@ -1,0 +1,137 @@
+/**
+ * Marks by two tapes: how far each is from two fixed points, for a crew without a square. Two circles meet well only
+ * where they cross steeply, so a mark near the line between its points is measured from two others.
+ */
+
+import { formatFine, type Units } from '../../document/measures.ts';
+import type { Millimetres, Point } from '../../document/records.ts';
+
+export interface FixedPoint extends Point {
+  /** "A" */
+  readonly letter: string;
+}
+
+/** Two fixed points, to the left of the line from the first to the second of which lies whatever is measured from them. */
+export type Base = readonly [FixedPoint, FixedPoint];
+
+export interface TapedMark {
+  readonly base: Base;
+  readonly distances: readonly [Millimetres, Millimetres];
+  /** Parts of a millimetre or of an inch to which the distances have to be told. */
+  readonly part: number;
+  /** The mark lies on the other side of the line than the rest of the platform. */
+  readonly beyond: boolean;
+  /** A third distance, to tell a slip of the tape; null: there is no third point. */
+  readonly check: { readonly from: FixedPoint; readonly distance: Millimetres } | null;
+}
+
+/** A mark that is set from the printed figures comes within this of its place. */
+export const WITHIN: Millimetres = 1;
+/** Of that, what rounding may use up. */
+const SHARE = 0.9;
+
+const PARTS: Readonly<Record<Units, readonly number[]>> = { metric: [1, 10], imperial: [16, 32, 64] };
+const INCH = 25.4;
+
+/** From the first of the bases with which the coarsest figures do; from the steepest where none of them does. */
+export function taped(mark: Point, bases: readonly Base[], units: Units): TapedMark | null {
+  const tries = bases.flatMap((base) => {
+    const steepness = steepnessAt(mark, base);
+    return steepness > 0 ? [{ base, steepness, part: partFor(steepness, units) }] : [];
+  });
+  const coarsest = tries.reduce((least, { part }) => Math.min(least, part), Infinity);
+  const [best] = tries
+    .filter(({ part }) => part === coarsest)
+    .sort((a, b) => Number(isGood(b.steepness, units)) - Number(isGood(a.steepness, units)));
+  if (!best) return null;
+  const { base, part } = best;
+  const all = bases.flat();
+  const third = all.find(({ letter }) => base.every((own) => own.letter !== letter));
+  return {
+    base,
+    distances: [distance(mark, base[0]), distance(mark, base[1])],
+    part,
+    beyond: sideOf(mark, base) < 0,
+    check: third ? { from: third, distance: distance(mark, third) } : null,
+  };
+}
+
+/**
+ * Sine of half the angle at which the two circles cross: an error of e in both distances moves the mark by e divided by
+ * this, at the worst. 0: on the line between the points, or on one of them.
+ */
+function steepnessAt(mark: Point, [a, b]: Base): number {
+  const [toA, toB] = [distance(mark, a), distance(mark, b)];
+  if (toA < 1 || toB < 1) return 0;
+  const cosine = ((a.x - mark.x) * (b.x - mark.x) + (a.y - mark.y) * (b.y - mark.y)) / (toA * toB);
+  return Math.sqrt(Math.max(0, (1 - Math.abs(cosine)) / 2));
+}
+
+function partFor(steepness: number, units: Units): number {
+  const parts = PARTS[units];
+  return parts.find((part) => roundingOf(part, units) / steepness <= SHARE * WITHIN) ?? parts.at(-1) ?? 1;
+}
+
+function isGood(steepness: number, units: Units): boolean {
+  return roundingOf(partFor(steepness, units), units) / steepness <= SHARE * WITHIN;
+}
+
+/** The most by which a figure differs from what it stands for, mm. */
+function roundingOf(part: number, units: Units): number {
+  return (units === 'metric' ? 1 : INCH) / part / 2;
+}
+
+/** Positive to the left of the line from the first point to the second. */
+function sideOf({ x, y }: Point, [a, b]: Base): number {
+  return (b.x - a.x) * (y - a.y) - (b.y - a.y) * (x - a.x);
+}
+
+export function distance(a: Point, b: Point): Millimetres {
+  return Math.hypot(a.x - b.x, a.y - b.y);
+}
+
+/** "A 3210" and "B 4480.5". */
+export function tapeWords({ base, distances, part }: TapedMark, units: Units): [string, string] {
+  const word = (index: 0 | 1): string => `${base[index].letter} ${formatFine(distances[index], units, part)}`;
+  return [word(0), word(1)];
+}
+
+export function checkWords({ check, part }: TapedMark, units: Units): string {
+  return check ? `${check.from.letter} ${formatFine(check.distance, units, part)}` : '';
+}
+
+/**
+ * Corners of a platform to measure from, front stage right first, then on round it: A, B, C, D. Those that lie farthest out to
+ * the four sides; a platform with a round front has them where its sides begin.
+ */
+export function cornerPoints(outline: readonly Point[]): FixedPoint[] {
+  const corners: Point[] = [];
+  for (const [across, up] of OUT) {
+    const farthest = outline.reduce<Point | null>(
+      (best, point) =>
+        !best || point.x * across + point.y * up > best.x * across + best.y * up ? point : best,
+      null,
+    );
+    const isNew = farthest && corners.every((corner) => distance(corner, farthest) > APART);
+    if (isNew) corners.push(farthest);
+  }
+  return corners.map(({ x, y }, index) => ({ x, y, letter: LETTERS.charAt(index) }));
+}
+
+const OUT = [
+  [-1, -1],
+  [1, -1],
+  [1, 1],
+  [-1, 1],
+] as const;
+const LETTERS = 'ABCD';
+/** Nearer to each other than this two corners are no base. */
+const APART: Millimetres = 1000;
+
+/** Corner to corner round the platform, the front first. */
+export function basesOf(points: readonly FixedPoint[]): Base[] {
+  return points.flatMap((point, index): Base[] => {
+    const next = points[(index + 1) % points.length];
+    return next && next !== point && (points.length > 2 || index === 0) ? [[point, next]] : [];
+  });
+}
