@@ -15,8 +15,8 @@ const recordId = v.pipe(v.string(), v.regex(/^[A-Za-z][A-Za-z0-9_-]{0,63}$/));
 const fileName = v.pipe(v.string(), v.minLength(1), v.maxLength(1024));
 const text = v.pipe(v.string(), v.maxLength(LONGEST_TEXT));
 const hash = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/));
-const savedType = v.picklist(['standlines', 'pdf']);
-const fileType = v.picklist(['standlines', 'pdf', 'score', 'table']);
+const savedType = v.picklist(['standlines', 'pdf', 'dxf', 'csv']);
+const fileType = v.picklist(['standlines', 'pdf', 'score', 'table', 'underlay', 'dxf', 'csv']);
 
 const saveRequest = v.strictObject({
   handle,
@@ -65,6 +65,12 @@ const paperRequest = v.strictObject({
   pdfs: v.pipe(v.array(v.strictObject({ player: recordId, handle })), v.maxLength(MOST_OF_EACH)),
 });
 
+const exportRequest = v.strictObject({
+  text,
+  setup: recordId,
+  what: v.picklist(['dxf', 'marks', 'inventory']),
+});
+
 export const SETTINGS_SCHEMA = settings;
 
 export const ARGUMENT_SCHEMAS = {
@@ -81,6 +87,7 @@ export const ARGUMENT_SCHEMAS = {
   'part.bytes': v.strictTuple([handle]),
   'part.beside': v.strictTuple([handle, fileName]),
   'part.hash': v.strictTuple([handle]),
+  'underlay.read': v.strictTuple([handle]),
   'score.read': v.strictTuple([handle, v.nullable(fileName)]),
   'files.demo': v.strictTuple([]),
   'recent.list': v.strictTuple([]),
@@ -95,6 +102,7 @@ export const ARGUMENT_SCHEMAS = {
   'plot.render': v.strictTuple([plotRequest]),
   'plot.save': v.strictTuple([plotRequest, handle, v.boolean()]),
   'paper.save': v.strictTuple([paperRequest, handle, v.boolean()]),
+  'export.save': v.strictTuple([exportRequest, handle, v.boolean()]),
 } satisfies { readonly [C in Channel]: v.GenericSchema<unknown, Arguments<C>> };
 
 export const CHANNELS: readonly Channel[] = Object.keys(ARGUMENT_SCHEMAS) as Channel[];

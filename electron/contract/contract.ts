@@ -76,10 +76,11 @@ export interface FolderListing {
   readonly entries: readonly FolderEntry[];
 }
 
-export type FileType = 'standlines' | 'pdf' | 'score' | 'table';
+/** `underlay`: a picture, a PDF or a DXF. */
+export type FileType = 'standlines' | 'pdf' | 'score' | 'table' | 'underlay' | 'dxf' | 'csv';
 
-/** Scores and tables are only read. */
-export type SavedType = Exclude<FileType, 'score' | 'table'>;
+/** Scores, tables and underlays are only read. */
+export type SavedType = Exclude<FileType, 'score' | 'table' | 'underlay'>;
 
 /** A score as music; its file is not needed any more. */
 export interface ScoreFile {
@@ -100,6 +101,14 @@ export interface PartFile {
   readonly sizes: readonly { readonly width: number; readonly height: number }[];
   /** What is unusual about it, a sentence each. */
   readonly notes: readonly string[];
+}
+
+/** What is to go under a plan, as it is on disk, looked over. */
+export interface UnderlayFile {
+  readonly name: string;
+  readonly type: 'png' | 'jpeg' | 'pdf' | 'dxf';
+  /** Its bytes. */
+  readonly base64: string;
 }
 
 export interface RecentFile {
@@ -177,6 +186,14 @@ export interface PaperSaved extends Saved {
   readonly notes: readonly string[];
 }
 
+export interface ExportRequest {
+  /** The document as its file text; read as strictly as a file. */
+  readonly text: string;
+  readonly setup: string;
+  /** The plan of the setup for drawing programs, its marks, or what the whole concert needs, as tables. */
+  readonly what: 'dxf' | 'marks' | 'inventory';
+}
+
 export interface Contract {
   'app.hello': () => Result<Hello>;
   'files.askOpen': (type: FileType) => Result<Handle | null>;
@@ -200,6 +217,7 @@ export interface Contract {
   'part.beside': (document: Handle, name: string) => Result<Handle | null>;
   /** SHA-256 of what the file holds now; null: it is gone. */
   'part.hash': (handle: Handle) => Result<string | null>;
+  'underlay.read': (handle: Handle) => Result<UnderlayFile>;
   'files.demo': () => Result<{ name: string; text: string }>;
   'recent.list': () => Result<readonly RecentFile[]>;
   'recent.clear': () => Result<null>;
@@ -216,6 +234,8 @@ export interface Contract {
   'plot.save': (request: PlotRequest, handle: Handle, replace: boolean) => Result<Saved>;
   /** Booklets and cue cards as one PDF. */
   'paper.save': (request: PaperRequest, handle: Handle, replace: boolean) => Result<PaperSaved>;
+  /** For other programs: the file is a `.dxf` or a `.csv`. */
+  'export.save': (request: ExportRequest, handle: Handle, replace: boolean) => Result<Saved>;
 }
 
 export type Channel = keyof Contract;

@@ -9,6 +9,9 @@ const FILTERS: Readonly<Record<FileType, FileFilter>> = {
   pdf: { name: 'PDF', extensions: ['pdf'] },
   score: { name: 'MusicXML', extensions: ['musicxml', 'xml', 'mxl'] },
   table: { name: 'Table', extensions: ['csv', 'tsv'] },
+  underlay: { name: 'Picture, PDF or DXF', extensions: ['png', 'jpg', 'jpeg', 'pdf', 'dxf'] },
+  dxf: { name: 'DXF drawing', extensions: ['dxf'] },
+  csv: { name: 'CSV table', extensions: ['csv'] },
 };
 
 export function dialogsOver(window: BrowserWindow): Dialogs {

@@ -11,10 +11,11 @@ const SHOWN_ENDINGS: readonly string[] = [
   ...['.standlines', '.pdf'],
   ...['.musicxml', '.xml', '.mxl'],
   ...['.csv', '.tsv'],
+  ...['.png', '.jpg', '.jpeg', '.dxf'],
 ];
 const MOST_ENTRIES = 2_000;
 
-/** Folders, documents, prints, scores and tables of a folder, each with a handle; hidden ones left out. */
+/** Folders, documents, prints, scores, tables, pictures and drawings of a folder, each with a handle; hidden ones left out. */
 export async function listFolder(fs: Fs, handles: Handles, path: string): Promise<FolderListing> {
   const folder = await fs.realpath(path);
   const names = (await fs.readdir(folder)).filter((name) => !name.startsWith('.')).sort(inNaturalOrder);

@@ -11,6 +11,7 @@ import type {
   SavedType,
 } from '#contract/contract.ts';
 import { fault, ok } from '#contract/result.ts';
+import { renderExport } from './export.ts';
 import { settled } from './faults.ts';
 import { checkFileName, listFolder, startFolder, withEnding } from './folders.ts';
 import type { Fs } from './fs.ts';
@@ -25,6 +26,7 @@ import type { Recovery } from './recovery.ts';
 import { openScore } from './score-file.ts';
 import { readSettings, writeSettings } from './settings.ts';
 import { readTable } from './table-file.ts';
+import { readUnderlay } from './underlay-file.ts';
 import type { UserFiles } from './user-files.ts';
 
 /** The system's file dialogs; each answers with a path, or null when the user changed his mind. */
@@ -68,6 +70,7 @@ export function createHandlers(services: Services, window: WindowShell): Handler
     ...settingsHandlers(services),
     ...plotHandlers(services),
     ...paperHandlers(services),
+    ...exportHandlers(services),
   };
 }
 
@@ -225,6 +228,18 @@ function paperHandlers({ fs, handles, files }: Services): Pick<Handlers, 'paper.
       settledAt(handles, handle, async () => {
         const { bytes, sheets, notes } = await renderPaper(request, { fs, handles, now: () => new Date() });
         return { ...(await files.savePrint(handle, bytes, replace)), sheets, notes };
+      }),
+  };
+}
+
+/** Ways in and out for what other programs draw and count with. */
+function exportHandlers({ fs, handles, files }: Services): Pick<Handlers, 'underlay.read' | 'export.save'> {
+  return {
+    'underlay.read': (handle) => settledAt(handles, handle, (path) => readUnderlay(fs, path)),
+    'export.save': (request, handle, replace) =>
+      settledAt(handles, handle, async () => {
+        const type = request.what === 'dxf' ? 'dxf' : 'csv';
+        return files.savePrint(handle, renderExport(request), replace, type);
       }),
   };
 }

@@ -16,7 +16,8 @@ export interface UserFiles {
   read(handle: Handle): Promise<FileText>;
   /** Refuses a text that could not be opened again. */
   saveDocument(request: SaveRequest): Promise<Saved>;
-  savePrint(handle: Handle, bytes: Uint8Array, replace: boolean): Promise<Saved>;
+  /** Also what other programs read; `type` is the ending that the file has to have. */
+  savePrint(handle: Handle, bytes: Uint8Array, replace: boolean, type?: SavedType): Promise<Saved>;
   /** The folder last read from or saved to; null: none yet. */
   lastFolder(): string | null;
   isIdle(): boolean;
@@ -103,8 +104,8 @@ export function createUserFiles({ fs, state, handles }: Surroundings): UserFiles
       if (bytes.length > LARGEST_FILE) throw tooLarge(basename(handles.pathOf(handle)), bytes.length);
       return write({ handle, bytes, type: 'standlines', expectedHash, replace });
     },
-    savePrint: async (handle, bytes, replace) =>
-      write({ handle, bytes, type: 'pdf', expectedHash: null, replace }),
+    savePrint: async (handle, bytes, replace, type = 'pdf') =>
+      write({ handle, bytes, type, expectedHash: null, replace }),
     lastFolder: () => folder,
     isIdle: () => queue.isIdle(),
     idle: () => queue.idle(),

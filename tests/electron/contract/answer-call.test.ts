@@ -40,6 +40,8 @@ const GOOD: { readonly [C in Channel]: Arguments<C> } = {
   'part.read': [HANDLE],
   'part.bytes': [HANDLE],
   'part.beside': [HANDLE, 'oboe.pdf'],
+  'underlay.read': ['handle-1'],
+  'export.save': [{ text: '{}', setup: 'setup-1', what: 'dxf' }, 'handle-1', false],
   'part.hash': [HANDLE],
   'files.demo': [],
   'recent.list': [],
