@@ -12,7 +12,7 @@ const MODEL_ROOMS = {
   commands: ['score', 'catalogue', 'document', 'geometry', 'file-format'],
   checks: ['score', 'catalogue', 'document', 'geometry'],
   'file-format': ['score', 'catalogue', 'document', 'geometry'],
-  drawing: ['checks', 'pages', 'score', 'catalogue', 'document', 'geometry'],
+  drawing: ['checks', 'pages', 'programme', 'score', 'catalogue', 'document', 'geometry'],
   arrange: ['checks', 'commands', 'catalogue', 'document', 'geometry'],
   programme: ['checks', 'commands', 'catalogue', 'document', 'geometry'],
   pages: ['checks', 'commands', 'score', 'catalogue', 'document', 'geometry'],
@@ -20,7 +20,7 @@ const MODEL_ROOMS = {
   underlay: ['commands', 'document', 'geometry'],
 };
 
-const PURE_LIBRARIES = ['valibot', '@valibot/to-json-schema', 'delaunator', 'saxes', '@tarikjabiri/dxf'];
+const PURE_LIBRARIES = ['valibot', '@valibot/to-json-schema', 'delaunator', 'munkres', 'saxes', '@tarikjabiri/dxf'];
 
 /** Only this file of the checks tries commands: a remedy has to be something that the user could do. */
 const REMEDY = '^shared-model/checks/remed(y\\.ts$|ies/)';

@@ -1,0 +1,67 @@
+/** A changeover as a whole in words: how long, whether that is enough, and what to mind. */
+
+import { clock } from './step-words.ts';
+import type { Changeover } from './changeover.ts';
+
+/** "9 steps, about 2:09 (1:19 to 5:15), 4 things stay". */
+export function changeoverSummary({ steps, time, stays }: Changeover): string {
+  if (steps.length === 0) return 'nothing to carry';
+  const count = `${steps.length} ${steps.length === 1 ? 'step' : 'steps'}`;
+  const kept =
+    stays.length === 0 ? '' : `, ${stays.length} ${stays.length === 1 ? 'thing stays' : 'things stay'}`;
+  return `${count}, about ${clock(time.usual)} (${clock(time.least)} to ${clock(time.most)})${kept}`;
+}
+
+export type Enough = 'unknown' | 'enough' | 'tight' | 'short';
+
+/** Enough: even at its longest. Tight: usually. Short: it usually takes longer than there is. */
+export function enoughTime({ available, time }: Changeover): Enough {
+  if (available === null) return 'unknown';
+  if (time.most <= available) return 'enough';
+  return time.usual <= available ? 'tight' : 'short';
+}
+
+export function timeVerdict(change: Changeover): string {
+  const { available, time } = change;
+  if (available === null) return 'The time there is for it has not been given.';
+  const there = `There are ${clock(available)}`;
+  switch (enoughTime(change)) {
+    case 'enough':
+      return `${there}: enough, even at ${clock(time.most)}.`;
+    case 'tight':
+      return `${there}: usually enough, but it may take up to ${clock(time.most)}.`;
+    default:
+      return `${there}: ${clock(time.usual - available)} too little.`;
+  }
+}
+
+/** What the list takes for granted, and what it could not find out. */
+export function changeoverNotes({ steps }: Changeover): string[] {
+  const isAway = steps.filter(({ from, to }) => !from || !to);
+  const unsaid = isAway.filter(({ storage }) => !storage).length;
+  const apart = steps.filter(({ work }) => work === 'aside').length;
+  const none = steps.filter(({ way }) => way.ease === 'none').length;
+  const tight = steps.filter(({ way }) => way.ease === 'tight').length;
+  const things = (count: number) => `${count} ${count === 1 ? 'thing' : 'things'}`;
+  return [
+    ...(unsaid > 0
+      ? [`For ${things(unsaid)} nobody said where it waits: the way is counted to the nearest opening.`]
+      : []),
+    ...(apart > 0
+      ? [`${things(apart)} put aside first, because its place and another’s are exchanged.`]
+      : []),
+    ...(tight > 0
+      ? [`For ${things(tight)} the way is narrower than a route should be, or goes over the edge of a level.`]
+      : []),
+    ...(none > 0
+      ? [
+          `For ${things(none)} no way was found that it fits through as it stands: see how it can go, and who can take it.`,
+        ]
+      : []),
+  ];
+}
+
+export const CARRYING_CAUTION =
+  'Carrying can hurt. What one person takes here may be too heavy or too awkward for whoever is there: let the venue and those who are trained for it decide who lifts what and how. ' +
+  'Pianos, large instruments and risers are moved by people who know them. Keep ways and exits clear and lit, mind open edges and steps, and unplug before you carry. ' +
+  'Local codes, the venue and licensed practice come before this list.';

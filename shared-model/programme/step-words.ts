@@ -1,0 +1,117 @@
+/** Steps of a changeover in words that a crew can work from. */
+
+import { find, type Document } from '../document/document.ts';
+import type { Id } from '../document/ids.ts';
+import { labelOf } from '../document/labels.ts';
+import { formatBare, formatPosition, type Units } from '../document/measures.ts';
+import type { Adjustment } from './changes.ts';
+import type { Step } from './changeover.ts';
+import { thingName } from './thing.ts';
+import type { Unit } from './units.ts';
+
+export const WORK_WORDS: Readonly<Record<Step['work'], string>> = {
+  strike: 'Strike',
+  set: 'Set',
+  move: 'Move',
+  turn: 'Turn',
+  adjust: 'Adjust',
+  aside: 'Put aside',
+  bring: 'Bring back',
+};
+
+/** What a step is told with. */
+export interface Telling {
+  readonly document: Document;
+  readonly from: Id<'setup'> | null;
+  readonly to: Id<'setup'> | null;
+  readonly units: Units;
+}
+
+/** "Orchestral stand (stand 3)", "Orchestra chair of Viola (player 2)": as its own setup calls it. */
+export function unitWords({ document }: Pick<Telling, 'document'>, unit: Unit, setup: Id<'setup'>): string {
+  const label = labelOf(document, setup, unit.record.id);
+  const name = thingName(unit.thing);
+  const side = /\/(\d)$/.exec(unit.id)?.[1];
+  if (unit.record.kind === 'player') return `${name} of ${label}`;
+  const what = side === undefined ? label : `${label}, ${side === '1' ? 'front' : 'other'} side`;
+  return what.toLowerCase().startsWith(name.toLowerCase()) ? what : `${name}, ${what}`;
+}
+
+/** The thing, as it is called where it stands; what is brought, as it will be called. */
+export function stepThing(telling: Telling, { from, to }: Step): string {
+  if (from && telling.from) return unitWords(telling, from, telling.from);
+  if (to && telling.to) return unitWords(telling, to, telling.to);
+  return '';
+}
+
+/** Where the thing comes from: a position, a storage place, or an opening. */
+export function stepFrom(telling: Telling, step: Step): string {
+  return step.from ? spotWords(telling, step.from) : awayWords(telling, step);
+}
+
+export function stepTo(telling: Telling, step: Step): string {
+  if (step.work === 'turn' || step.work === 'adjust') return 'same spot';
+  return step.to ? spotWords(telling, step.to) : awayWords(telling, step);
+}
+
+function spotWords({ units }: Telling, { spot }: Unit): string {
+  const level = spot.level > 0 ? `, on +${formatBare(spot.level, units)}` : '';
+  return `${formatPosition(spot, units)}${level}`;
+}
+
+function awayWords({ document }: Telling, { storage, way }: Step): string {
+  const door = find(document, way.door);
+  const through = door ? `through ${labelOf(document, anySetup(document), door.id)}` : '';
+  if (storage) {
+    const place = storage.name || labelOf(document, anySetup(document), storage.id);
+    return through ? `${place}, ${through}` : place;
+  }
+  return through ? `off, ${through}` : 'off, at the nearest edge';
+}
+
+function anySetup(document: Document): Id<'setup'> {
+  for (const record of document.records.values()) if (record.kind === 'setup') return record.id;
+  throw new Error('a document without a setup');
+}
+
+/** "lip to 900, tilt to 70°, turn 55° to the left"; what it becomes is told as `Viola (stand 2)` of the next setup. */
+export function stepNotes(telling: Telling, step: Step): string[] {
+  const { from, to, turn, adjustments, way } = step;
+  const becomes =
+    from && to && telling.to && telling.from
+      ? [`becomes ${labelOf(telling.document, telling.to, to.record.id)}`]
+      : [];
+  const turned =
+    turn === 0 ? [] : [`turn ${Math.round(Math.abs(turn))}° ${turn > 0 ? 'anticlockwise' : 'clockwise'}`];
+  return [
+    ...becomes,
+    ...turned,
+    ...adjustments.map((each) => adjustmentWords(each, telling)),
+    ...wayNotes(way.ease),
+  ];
+}
+
+function adjustmentWords(adjustment: Adjustment, { units }: Telling): string {
+  switch (adjustment.what) {
+    case 'lip':
+    case 'height':
+      return `${adjustment.what} to ${formatBare(adjustment.to, units)}`;
+    case 'tilt':
+      return `tilt to ${Math.round(adjustment.to)}°`;
+    case 'lid':
+      return `lid ${adjustment.to === 'closed' ? 'closed' : `${adjustment.to} open`}`;
+    case 'cable':
+      return 'lay its cable anew';
+  }
+}
+
+function wayNotes(ease: Step['way']['ease']): string[] {
+  if (ease === 'tight') return ['narrow way, or over a step'];
+  return ease === 'none' ? ['no way found that it fits through'] : [];
+}
+
+/** "2:05". */
+export function clock(seconds: number): string {
+  const whole = Math.round(seconds);
+  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+}

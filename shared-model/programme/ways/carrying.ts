@@ -1,0 +1,183 @@
+/**
+ * The ways on which a crew carries things: over the platform past everything that stays where it is, through openings
+ * that are wide enough, and beyond them straight to where the things wait.
+ */
+
+import { chairOutline } from '../../catalogue/outlines.ts';
+import { groundOf } from '../../checks/room/ground.ts';
+import { HIGHEST_STEP } from '../../checks/room/level-edges.ts';
+import type { Obstacle } from '../../checks/room/sites.ts';
+import { between as along, lengthOf } from '../../checks/room/walls.ts';
+import { allOf, concertOf, documentOf, find, platformOf, type Document } from '../../document/document.ts';
+import type { Id } from '../../document/ids.ts';
+import { doorway, edgeOf } from '../../document/openings.ts';
+import { isPlaced, type Door, type Millimetres, type Point, type Storage } from '../../document/records.ts';
+import { depthInPolygon } from '../../geometry/polygon.ts';
+import { nearestOnSegment } from '../../geometry/segments.ts';
+import { netOn, type End, type Net } from './net.ts';
+
+/**
+ * How freely it goes: as wide as the concert's limits ask for; narrower, or over the edge of a level; or not at all,
+ * and then the length is that of the straight line.
+ */
+export type Ease = 'clear' | 'tight' | 'none';
+
+export interface Way {
+  readonly points: readonly Point[];
+  readonly length: Millimetres;
+  readonly ease: Ease;
+  /** The opening that it goes through; null: it stays on the platform, or leaves it where no opening is drawn. */
+  readonly door: Id<'door'> | null;
+}
+
+export interface CarryingWays {
+  readonly between: (from: Point, to: Point, girth: Millimetres) => Way;
+  /** From a spot to where a thing waits; null: to the nearest opening. */
+  readonly away: (from: Point, storage: Storage | null, girth: Millimetres) => Way;
+}
+
+/** The least that somebody with something in his hands needs. Common practice, no source. */
+export const LEAST_WAY: Millimetres = 500;
+
+/** `setup`: any of those between which is carried; of it only what stays for the whole concert counts, with `staying`. */
+export function carryingWays(
+  document: Document,
+  setup: Id<'setup'>,
+  staying: readonly Obstacle[] = [],
+): CarryingWays {
+  const bare = withoutSetups(document);
+  const asked = concertOf(document).limits.routeWidth;
+  const netFor = netsOf(bare, setup, [...staying, ...chairsOf(bare)]);
+  const tiers = (girth: Millimetres) =>
+    [
+      { ease: 'clear', width: Math.max(asked, girth), highestStep: HIGHEST_STEP },
+      { ease: 'tight', width: Math.max(LEAST_WAY, girth), highestStep: Infinity },
+    ] as const;
+  const between = (from: Point, to: Point, girth: Millimetres): Way => {
+    for (const { ease, width, highestStep } of tiers(girth)) {
+      const line = netFor(width, highestStep).between(spotAt(from), spotAt(to));
+      if (line) return { ...line, ease, door: null };
+    }
+    return straightWay(from, to);
+  };
+  const openings = allOf(bare, 'door').filter(({ exit }) => exit);
+  const away = (from: Point, storage: Storage | null, girth: Millimetres): Way => {
+    if (storage && isOnPlatform(bare, storage)) return between(from, storage, girth);
+    const chosen = find(bare, storage?.door ?? null);
+    const doors = chosen ? [chosen] : openings;
+    for (const { ease, width, highestStep } of tiers(girth)) {
+      const net = netFor(width, highestStep);
+      const ways = doors.flatMap((door) =>
+        crossings(bare, door, width).flatMap((crossing): Way[] => {
+          const line = net.between(spotAt(from), crossing);
+          return line ? [beyond({ ...line, ease, door: door.id }, storage)] : [];
+        }),
+      );
+      const best = shortest(ways);
+      if (best) return best;
+    }
+    return straightWay(from, storage ?? nearestWayOff(bare, from, doors));
+  };
+  return { between, away };
+}
+
+/** What stays for the whole concert, without people: they walk by themselves. Openings to storage places are open. */
+function withoutSetups(document: Document): Document {
+  const used = new Set(allOf(document, 'storage').map(({ door }) => door as string | null));
+  const records = [...document.records.values()].filter(
+    (record) => !isPlaced(record) || (record.setup === null && record.kind !== 'player'),
+  );
+  return documentOf(
+    records.map((record) =>
+      record.kind === 'door' && used.has(record.id) ? { ...record, exit: true } : record,
+    ),
+  );
+}
+
+/** Chairs that stay although their players walk. */
+function chairsOf(document: Document): Obstacle[] {
+  return allOf(document, 'player').flatMap((player) => {
+    const outline = player.setup === null ? chairOutline(player) : null;
+    return outline ? [{ owner: player.id, outline }] : [];
+  });
+}
+
+function netsOf(document: Document, setup: Id<'setup'>, staying: readonly Obstacle[]) {
+  const known = new Map<string, Net>();
+  return (width: number, highestStep: number): Net => {
+    const key = `${width} ${highestStep}`;
+    const net =
+      known.get(key) ??
+      (() => {
+        const ground = groundOf(document, setup, { onWheels: false, highestStep });
+        const obstacles = [...ground.obstacles, ...staying];
+        return netOn({ ...ground, obstacles }, platformOf(document).outline, width);
+      })();
+    known.set(key, net);
+    return net;
+  };
+}
+
+function spotAt({ x, y }: Point): End {
+  return { x, y, isDoorway: false };
+}
+
+/** Where something of this width goes through an opening: in its middle, or close to either jamb; nowhere if it does not fit. */
+function crossings(document: Document, door: Door, width: number): End[] {
+  const opening = doorway(platformOf(document), door);
+  const room = lengthOf(opening);
+  if (room < width) return [];
+  const nearJamb = width / 2 / room;
+  const shares = room - width < JAMB ? [0.5] : [nearJamb, 0.5, 1 - nearJamb];
+  return shares.map((share) => ({ ...along(opening, share), isDoorway: true }));
+}
+
+/** An opening with less than this to spare is crossed in its middle. */
+const JAMB: Millimetres = 300;
+
+/** Beyond the opening nothing is drawn, so the way there is straight. */
+function beyond(way: Way, storage: Storage | null): Way {
+  const last = way.points.at(-1);
+  if (!storage || !last) return way;
+  const end = { x: storage.x, y: storage.y };
+  return {
+    ...way,
+    points: [...way.points, end],
+    length: way.length + Math.hypot(end.x - last.x, end.y - last.y),
+  };
+}
+
+function shortest(ways: readonly Way[]): Way | null {
+  return ways.reduce<Way | null>((best, way) => (best && best.length <= way.length ? best : way), null);
+}
+
+function straightWay(from: Point, to: Point): Way {
+  const [a, b] = [
+    { x: from.x, y: from.y },
+    { x: to.x, y: to.y },
+  ];
+  return { points: [a, b], length: Math.hypot(b.x - a.x, b.y - a.y), ease: 'none', door: null };
+}
+
+/** The nearest opening, or where none is drawn the nearest edge. */
+function nearestWayOff(document: Document, from: Point, doors: readonly Door[]): Point {
+  const platform = platformOf(document);
+  const ways =
+    doors.length > 0
+      ? doors.map((door) => along(doorway(platform, door), 0.5))
+      : platform.outline.map((_, index) => {
+          const { a, b } = edgeOf(platform, index);
+          return nearestOnSegment(from, a, b);
+        });
+  return ways.reduce<Point>(
+    (best, spot) =>
+      Math.hypot(spot.x - from.x, spot.y - from.y) < Math.hypot(best.x - from.x, best.y - from.y)
+        ? spot
+        : best,
+    ways[0] ?? from,
+  );
+}
+
+function isOnPlatform(document: Document, point: Point): boolean {
+  return depthInPolygon(point, platformOf(document).outline) > 0;
+}

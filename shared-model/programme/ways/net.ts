@@ -1,0 +1,206 @@
+/**
+ * Shortest ways between spots of the platform for something of a given width: a net of straight legs between the corners
+ * that a way can bend round (corners.ts), each looked at on the outlines themselves, and Dijkstra's search over it.
+ */
+
+import { clearanceAlong, clearancesOf, type Clearances } from '../../checks/room/clearance.ts';
+import { FIRST_STEP, SQUEEZE } from '../../checks/room/first-step.ts';
+import type { Ground } from '../../checks/room/sites.ts';
+import { between as along } from '../../checks/room/walls.ts';
+import type { Vec2 } from '../../geometry/frame.ts';
+import { depthInPolygon, pointInPolygon, type Polygon } from '../../geometry/polygon.ts';
+import { cornersRound } from './corners.ts';
+
+/** A spot that a way begins or ends at. */
+export interface End extends Vec2 {
+  /**
+   * A thing may stand closer to others than it can be carried past them; within the first step a squeeze will do. Not so
+   * in a doorway.
+   */
+  readonly isDoorway: boolean;
+}
+
+export interface Line {
+  readonly points: readonly Vec2[];
+  readonly length: number;
+}
+
+export interface Net {
+  /** The shortest way; null when there is none of this width. */
+  readonly between: (from: End, to: End) => Line | null;
+}
+
+/** Rounding must not close a way that is just wide enough, mm. */
+const SLACK = 0.05;
+
+interface Search {
+  readonly clearances: Clearances;
+  readonly corners: readonly Vec2[];
+  readonly radius: number;
+  readonly legsOf: (corner: number) => readonly Leg[];
+}
+
+interface Leg {
+  readonly to: number;
+  readonly length: number;
+}
+
+/** `outline`: of the platform, which no way leaves. */
+export function netOn(ground: Ground, outline: Polygon, width: number): Net {
+  const radius = width / 2;
+  const clearances = clearancesOf(ground);
+  const corners = bendsOn(ground, clearances, radius).filter((corner) => pointInPolygon(corner, outline));
+  const known: (readonly Leg[] | undefined)[] = [];
+  const isFree = (a: Vec2, b: Vec2): boolean =>
+    clearanceAlong(clearances, { a, b }, NOBODY, radius) >= radius - SLACK;
+  const legsOf = (index: number): readonly Leg[] =>
+    (known[index] ??= corners.flatMap((corner, to): Leg[] => {
+      const here = corners[index];
+      return here && to !== index && isFree(here, corner) ? [{ to, length: distance(here, corner) }] : [];
+    }));
+  const search: Search = { clearances, corners, radius, legsOf };
+  const doors = remembered((end: End) => reachedFrom(search, end));
+  return { between: (from, to) => lineBetween(search, doors(from), doors(to)) };
+}
+
+const NOBODY: ReadonlySet<string> = new Set();
+
+function bendsOn({ walls, obstacles }: Ground, clearances: Clearances, radius: number): Vec2[] {
+  const outlines: Polygon[] = [...walls.map(({ a, b }) => [a, b]), ...obstacles.map((each) => each.outline)];
+  return outlines
+    .flatMap((outline) => cornersRound(outline, radius))
+    .filter((a) => clearanceAlong(clearances, { a, b: a }, NOBODY, radius) >= radius - SLACK);
+}
+
+/** What is known of the ways from one end. */
+interface Reached {
+  readonly end: End;
+  readonly leaving: Leaving;
+  /** Straight legs to corners. */
+  readonly legs: readonly Leg[];
+  /** Lengths of the shortest ways to every corner, and the corner before it; worked out when first asked for. */
+  readonly tree: () => Tree;
+}
+
+interface Tree {
+  readonly lengths: Float64Array;
+  readonly before: Int32Array;
+}
+
+function reachedFrom(search: Search, end: End): Reached {
+  const leaving = leavingFrom(search, end);
+  const legs = search.corners.flatMap((corner, to): Leg[] =>
+    isLegFree(search, { a: end, b: corner }, [leaving]) ? [{ to, length: distance(end, corner) }] : [],
+  );
+  let tree: Tree | null = null;
+  return { end, leaving, legs, tree: () => (tree ??= treeFrom(search, legs)) };
+}
+
+/** How something gets away from its own spot. */
+interface Leaving {
+  readonly spot: Vec2;
+  /** Owners of what it is in the middle of. */
+  readonly free: ReadonlySet<string>;
+  /** Radius that will do within the first step. */
+  readonly squeeze: number;
+  readonly firstStep: number;
+}
+
+function leavingFrom({ clearances, radius }: Search, { x, y, isDoorway }: End): Leaving {
+  const spot = { x, y };
+  if (isDoorway) return { spot, free: NOBODY, squeeze: radius, firstStep: 0 };
+  const free = new Set<string>();
+  clearances.grid.forEachTouching({ minX: x, minY: y, maxX: x, maxY: y }, (index) => {
+    const thing = clearances.outlines[index];
+    if (thing && thing.owner !== '' && depthInPolygon(spot, thing.outline) > 0) free.add(thing.owner);
+  });
+  const there = clearanceAlong(clearances, { a: spot, b: spot }, free, SQUEEZE / 2);
+  // It may stand closer to its neighbours than anybody squeezes past them.
+  return { spot, free, squeeze: Math.min(radius, SQUEEZE / 2, 0.99 * there), firstStep: FIRST_STEP };
+}
+
+interface Straight {
+  readonly a: Vec2;
+  readonly b: Vec2;
+}
+
+/** Whether a leg is wide enough: within the first step of an end as for a squeeze, elsewhere in full. */
+function isLegFree({ clearances, radius }: Search, leg: Straight, ends: readonly Leaving[]): boolean {
+  const length = distance(leg.a, leg.b);
+  let [from, to] = [0, 1];
+  for (const { spot, free, squeeze, firstStep } of ends) {
+    const share = length === 0 ? 1 : Math.min(1, firstStep / length);
+    const startsHere = distance(spot, leg.a) <= distance(spot, leg.b);
+    const near = startsHere ? { a: leg.a, b: along(leg, share) } : { a: along(leg, 1 - share), b: leg.b };
+    if (share > 0 && clearanceAlong(clearances, near, free, squeeze) < squeeze - SLACK) return false;
+    if (startsHere) from = Math.max(from, share);
+    else to = Math.min(to, 1 - share);
+  }
+  if (from >= to && from > 0) return true;
+  const rest = { a: along(leg, from), b: along(leg, to) };
+  return clearanceAlong(clearances, rest, NOBODY, radius) >= radius - SLACK;
+}
+
+function treeFrom({ corners, legsOf }: Search, legs: readonly Leg[]): Tree {
+  const lengths = new Float64Array(corners.length).fill(Infinity);
+  const before = new Int32Array(corners.length).fill(-1);
+  for (const { to, length } of legs) lengths[to] = length;
+  const isDone = new Uint8Array(corners.length);
+  for (let at = nearest(lengths, isDone); at >= 0; at = nearest(lengths, isDone)) {
+    isDone[at] = 1;
+    for (const { to, length } of legsOf(at)) {
+      const through = (lengths[at] ?? Infinity) + length;
+      if (through >= (lengths[to] ?? Infinity)) continue;
+      lengths[to] = through;
+      before[to] = at;
+    }
+  }
+  return { lengths, before };
+}
+
+function nearest(lengths: Float64Array, isDone: Uint8Array): number {
+  let [best, least] = [-1, Infinity];
+  for (let index = 0; index < lengths.length; index++) {
+    const length = lengths[index] ?? Infinity;
+    if (isDone[index] === 0 && length < least) [best, least] = [index, length];
+  }
+  return best;
+}
+
+function lineBetween(search: Search, from: Reached, to: Reached): Line | null {
+  const [a, b] = [point(from.end), point(to.end)];
+  const straight = isLegFree(search, { a, b }, [from.leaving, to.leaving]) ? distance(a, b) : Infinity;
+  if (straight < Infinity) return { points: [a, b], length: straight };
+  const { lengths, before } = from.tree();
+  let [last, least] = [-1, Infinity];
+  for (const { to: corner, length } of to.legs) {
+    const total = (lengths[corner] ?? Infinity) + length;
+    if (total < least) [last, least] = [corner, total];
+  }
+  if (last < 0) return null;
+  const bends: Vec2[] = [];
+  for (let at = last; at >= 0; at = before[at] ?? -1) {
+    const corner = search.corners[at];
+    if (corner) bends.push(corner);
+  }
+  return { points: [a, ...bends.reverse(), b], length: least };
+}
+
+function point({ x, y }: Vec2): Vec2 {
+  return { x, y };
+}
+
+function distance(a: Vec2, b: Vec2): number {
+  return Math.hypot(a.x - b.x, a.y - b.y);
+}
+
+/** Ways to and from one spot are asked for again and again. */
+function remembered<V>(work: (end: End) => V): (end: End) => V {
+  const known = new Map<string, V>();
+  return (end) => {
+    const key = `${end.x} ${end.y} ${end.isDoorway}`;
+    const value = known.get(key) ?? work(end);
+    known.set(key, value);
+    return value;
+  };
+}
