@@ -13,7 +13,7 @@ const MODEL_ROOMS = {
   checks: ['score', 'catalogue', 'document', 'geometry'],
   'file-format': ['score', 'catalogue', 'document', 'geometry'],
   drawing: ['checks', 'pages', 'programme', 'score', 'catalogue', 'document', 'geometry'],
-  arrange: ['checks', 'commands', 'catalogue', 'document', 'geometry'],
+  arrange: ['score', 'catalogue', 'document', 'geometry'],
   programme: ['checks', 'commands', 'catalogue', 'document', 'geometry'],
   pages: ['checks', 'commands', 'score', 'catalogue', 'document', 'geometry'],
   score: ['document'],

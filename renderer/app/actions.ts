@@ -399,6 +399,12 @@ export const ACTIONS: readonly Action[] = [
   action({ id: 'setup.music', words: text.music.action, run: showMusic }),
   action({ id: 'setup.turns', words: text.turns.action, run: toggleTurns }),
   action({ id: 'setup.strip', words: text.strip.action, keys: ['T'], onPlan: true, run: toggleStrip }),
+  action({
+    id: 'setup.ensemble',
+    words: text.ensemble.action,
+    keys: ['Mod+E'],
+    run: (e) => e.questions.ask('ensemble', null),
+  }),
   action({ id: 'setup.add', words: w.setupAdd, run: addEmptySetup }),
   action({ id: 'setup.copy', words: w.setupCopy, run: addSetupCopy }),
   action({ id: 'setup.rename', words: w.setupRename, run: askForSetupName }),

@@ -2,6 +2,7 @@
 
 import { counted, percent } from './words/counting.ts';
 import { dialogsWords } from './words/dialogs.ts';
+import { ensembleWords } from './words/ensemble.ts';
 import { findingsWords } from './words/findings.ts';
 import { formsWords } from './words/forms.ts';
 import { musicWords } from './words/music.ts';
@@ -36,6 +37,7 @@ const english = {
   ...turnsWords,
   ...paperWords,
   ...stripWords,
+  ...ensembleWords,
   ...dialogsWords,
 } as const;
 

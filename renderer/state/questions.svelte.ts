@@ -48,6 +48,8 @@ export interface Dialogs {
     readonly about: { readonly name: string; readonly roots: readonly string[] };
     readonly answer: string;
   };
+  /** Typed as text, for the setup in view. */
+  ensemble: { readonly about: null; readonly answer: null };
   seen: { readonly about: { readonly from: Onlooker }; readonly answer: null };
 }
 

@@ -22,7 +22,7 @@ import {
 } from './recipes.ts';
 
 /** From the player's axis to the middle of the desk; common practice, no source. */
-const STAND_AHEAD = 620;
+export const STAND_AHEAD = 620;
 
 export interface NewPlayer {
   readonly spot: Spot;
@@ -42,35 +42,39 @@ export function addPlayer(
 }
 
 /** A pianist with the piano, or a percussionist with the instrument on the floor; the spot is the instrument's. */
-export function addPlayerAt(
-  document: Document,
-  what: { readonly kind: 'piano' | 'largeInstrument'; readonly model: string },
-  spot: Spot,
-): Outcome {
-  const ids = freshIds(document);
-  const [playerId, itemId] = [ids('player'), ids(what.kind)];
-  const model = what.kind === 'piano' ? pianoModel(what.model) : largeInstrumentModel(what.model);
-  const facing = what.kind === 'piano' ? 90 : spot.facing;
-  const seat = what.kind === 'piano' ? chairOf('piano-bench') : null;
-  const stands = placed({ ...spot, facing }, model?.playerAt ?? { x: 0, y: 900 });
-  const player = playerAt(playerId, model?.name ?? '', { ...spot, ...stands, facing }, seat);
-  const common = {
-    name: '',
-    setup: spot.setup,
-    x: spot.x,
-    y: spot.y,
-    facing,
-    model: what.model,
-    player: playerId,
-  };
-  const item =
-    what.kind === 'piano'
-      ? { ...common, id: itemId, kind: 'piano', lid: 'half' }
-      : { ...common, id: itemId, kind: 'largeInstrument' };
-  return selecting(itemId, addRecords(document, { records: [player, item as AnyRecord] }));
+export function addPlayerAt(document: Document, what: PlayedThing, spot: Spot): Outcome {
+  const [player, item] = itemWithPlayer(what, spot, freshIds(document));
+  return selecting(item.id, addRecords(document, { records: [player, item] }));
 }
 
-function playerAt(
+/** A piano, or an instrument that stands on the floor. */
+interface PlayedThing {
+  readonly kind: 'piano' | 'largeInstrument';
+  readonly model: string;
+}
+
+/** Whoever plays it first, then the thing itself. */
+export function itemWithPlayer(
+  { kind, model: id }: PlayedThing,
+  spot: Spot,
+  ids: ReturnType<typeof freshIds>,
+): [Player, AnyRecord] {
+  const model = kind === 'piano' ? pianoModel(id) : largeInstrumentModel(id);
+  const facing = kind === 'piano' ? 90 : spot.facing;
+  const seat = kind === 'piano' ? chairOf('piano-bench') : null;
+  const stands = placed({ ...spot, facing }, model?.playerAt ?? { x: 0, y: 900 });
+  const player = playerAt(ids('player'), model?.name ?? '', { ...spot, ...stands, facing }, seat);
+  const { setup, x, y } = spot;
+  const common = { name: '', setup, x, y, facing, model: id, player: player.id };
+  return [
+    player,
+    kind === 'piano'
+      ? { ...common, id: ids('piano'), kind, lid: 'half' }
+      : { ...common, id: ids('largeInstrument'), kind },
+  ];
+}
+
+export function playerAt(
   id: Id<'player'>,
   name: string,
   { setup, x, y, facing }: Spot,
@@ -79,7 +83,7 @@ function playerAt(
   return { id, kind: 'player', name, setup, x, y, facing, person: SOMEBODY, chair, mobility: 'walks' };
 }
 
-function held(id: Id<'instrument'>, model: string, { id: player, setup }: Player): Instrument {
+export function held(id: Id<'instrument'>, model: string, { id: player, setup }: Player): Instrument {
   return { id, kind: 'instrument', name: '', setup, model, player, support: null, freeTime: null };
 }
 

@@ -67,3 +67,8 @@ const KINDS: ReadonlyMap<string, string> = new Map(
 export function kindNamed(name: string): string | undefined {
   return KINDS.get(name);
 }
+
+/** All of them, in all languages. */
+export function namesOfInstruments(): readonly string[] {
+  return [...KINDS.keys()];
+}

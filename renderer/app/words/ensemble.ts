@@ -1,0 +1,22 @@
+/** An ensemble written as text. */
+
+import { counted } from './counting.ts';
+
+export const ensembleWords = {
+  ensemble: {
+    action: 'Set an ensemble from text…',
+    title: 'Write down who plays',
+    how: 'Names or abbreviations with commas between them, from stage right on: “2 vl, va, vc” or “clarinet, viola, percussion”.',
+    field: 'Ensemble',
+    example: '2 vl, va, vc',
+    understood: 'Understood as',
+    many: (count: number, name: string) => (count === 1 ? name : `${count} × ${name}`),
+    shape: 'Shape',
+    shapes: { arc: 'Arc', row: 'Row', horseshoe: 'Horseshoe', pairs: 'Facing pairs' },
+    withStands: 'Each with a music stand',
+    withShared: 'With music stands',
+    shared: 'Two who face each other share one, back to back',
+    preview: 'How they would be placed',
+    set: (count: number) => (count === 0 ? 'Set them' : `Set ${counted(count, 'player', 'players')}`),
+  },
+} as const;
