@@ -40,15 +40,30 @@ const settings = v.strictObject({
   singleKeys: v.boolean(),
 });
 
+const paperName = v.picklist(['A4', 'A3', 'Letter', 'Tabloid']);
+
 const plotRequest = v.strictObject({
   text,
   setup: recordId,
   options: v.strictObject({
-    paper: v.picklist(['A4', 'A3', 'Letter', 'Tabloid']),
+    paper: paperName,
     orientation: v.picklist(['portrait', 'landscape', 'auto']),
     scale: v.nullable(v.pipe(v.number(), v.finite(), v.minValue(1), v.maxValue(10_000))),
   }),
 });
+
+/** More entries than any pack can have. */
+const MOST_SHEETS = 20_000;
+
+const packOrder = v.strictObject({
+  text,
+  paper: paperName,
+  sheets: v.nullable(
+    v.pipe(v.array(v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,64}$/))), v.maxLength(MOST_SHEETS)),
+  ),
+});
+
+const step = v.pipe(v.number(), v.integer(), v.minValue(-1));
 
 const catalogueId = v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,32}$/));
 /** Of stands in a plan, and of players: more than any platform holds. */
@@ -101,6 +116,11 @@ export const ARGUMENT_SCHEMAS = {
   'settings.write': v.strictTuple([settings]),
   'plot.render': v.strictTuple([plotRequest]),
   'plot.save': v.strictTuple([plotRequest, handle, v.boolean()]),
+  'pack.begin': v.strictTuple([packOrder]),
+  'pack.watch': v.strictTuple([key, step]),
+  'pack.stop': v.strictTuple([key]),
+  'pack.bytes': v.strictTuple([key]),
+  'pack.save': v.strictTuple([key, handle, v.boolean()]),
   'paper.save': v.strictTuple([paperRequest, handle, v.boolean()]),
   'export.save': v.strictTuple([exportRequest, handle, v.boolean()]),
 } satisfies { readonly [C in Channel]: v.GenericSchema<unknown, Arguments<C>> };

@@ -168,6 +168,41 @@ export interface PlotOptions {
   readonly scale: number | null;
 }
 
+export interface PackOrder {
+  /** The document as its file text; read as strictly as a file. */
+  readonly text: string;
+  readonly paper: PlotOptions['paper'];
+  /** Names of entries of the pack, in the order of the sheets; null: the usual ones. */
+  readonly sheets: readonly string[] | null;
+}
+
+/** How far a pack is. */
+export interface PackState {
+  /** Grows with everything that happens. */
+  readonly step: number;
+  readonly doing: 'counting' | 'drawing' | 'ready' | 'failed';
+  /** Of what it is doing. */
+  readonly done: number;
+  readonly of: number;
+  /** What is in it, once it is ready. */
+  readonly pack: {
+    readonly sheets: number;
+    /** What the one who prints should know. */
+    readonly notes: readonly string[];
+    readonly entries: readonly {
+      readonly name: string;
+      readonly title: string;
+      /** Empty: it is of the whole concert. */
+      readonly piece: string;
+      /** Number of its first sheet, from 1. */
+      readonly first: number;
+      readonly count: number;
+    }[];
+  } | null;
+  /** Why it failed. */
+  readonly fault: Fault | null;
+}
+
 export interface PaperRequest {
   /** The document as its file text, the plan that is printed being the one that the setup keeps; read as strictly as a file. */
   readonly text: string;
@@ -232,6 +267,16 @@ export interface Contract {
   /** The plot as PDF bytes in base64, for the preview. */
   'plot.render': (request: PlotRequest) => Result<{ base64: string; pages: number }>;
   'plot.save': (request: PlotRequest, handle: Handle, replace: boolean) => Result<Saved>;
+  /** Begins to make a print pack, and names it. */
+  'pack.begin': (order: PackOrder) => Result<{ job: string }>;
+  /** Waits a little for more than was known after the step `seen`. */
+  'pack.watch': (job: string, seen: number) => Result<PackState>;
+  /** Ends it if need be, and forgets it. */
+  'pack.stop': (job: string) => Result<null>;
+  /** The whole pack in base64, to be looked at. */
+  'pack.bytes': (job: string) => Result<string>;
+  /** Saves the very pack that was looked at. */
+  'pack.save': (job: string, handle: Handle, replace: boolean) => Result<Saved>;
   /** Booklets and cue cards as one PDF. */
   'paper.save': (request: PaperRequest, handle: Handle, replace: boolean) => Result<PaperSaved>;
   /** For other programs: the file is a `.dxf` or a `.csv`. */

@@ -17,6 +17,7 @@ import { checkFileName, listFolder, startFolder, withEnding } from './folders.ts
 import type { Fs } from './fs.ts';
 import type { Handles } from './handles.ts';
 import { openFile } from './open-file.ts';
+import type { PackJobs } from './pack-jobs.ts';
 import { renderPaper } from './paper.ts';
 import { hashOfPart, openPartFile, partBeside, readPartFile } from './part-file.ts';
 import type { Plot } from './plot.ts';
@@ -43,6 +44,7 @@ export interface Services {
   readonly files: UserFiles;
   readonly recovery: Recovery;
   readonly renderPlot: (request: PlotRequest) => Promise<Plot>;
+  readonly packs: PackJobs;
   /** Path of the demo concert that is shipped with the program. */
   readonly demo: string;
 }
@@ -69,6 +71,7 @@ export function createHandlers(services: Services, window: WindowShell): Handler
     ...recoveryHandlers(services),
     ...settingsHandlers(services),
     ...plotHandlers(services),
+    ...packHandlers(services),
     ...paperHandlers(services),
     ...exportHandlers(services),
   };
@@ -219,6 +222,19 @@ function plotHandlers({
       settledAt(handles, handle, async () =>
         files.savePrint(handle, (await renderPlot(request)).bytes, replace),
       ),
+  };
+}
+
+type PackChannel = Extract<keyof Handlers, `pack.${string}`>;
+
+function packHandlers({ handles, files, state, packs }: Services): Pick<Handlers, PackChannel> {
+  return {
+    'pack.begin': (order) => settled(state, async () => ({ job: packs.begin(order) })),
+    'pack.watch': (job, seen) => settled(state, () => packs.watch(job, seen)),
+    'pack.stop': (job) => settled(state, () => packs.stop(job)),
+    'pack.bytes': (job) => settled(state, async () => Buffer.from(await packs.bytes(job)).toString('base64')),
+    'pack.save': (job, handle, replace) =>
+      settledAt(handles, handle, async () => files.savePrint(handle, await packs.bytes(job), replace)),
   };
 }
 

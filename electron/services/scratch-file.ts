@@ -1,6 +1,6 @@
 /** Files on the way: written as a stream where nobody looks, then taken up whole or thrown away. */
 
-import { createWriteStream } from 'node:fs';
+import { createWriteStream, rmSync } from 'node:fs';
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -18,7 +18,11 @@ export async function scratchFile<T>(
 ): Promise<ScratchFile & { readonly outcome: T }> {
   const folder = await mkdtemp(join(tmpdir(), 'standlines-'));
   const path = join(folder, 'scratch');
-  const drop = (): Promise<void> => rm(folder, { recursive: true, force: true });
+  LEFT.add(folder);
+  const drop = async (): Promise<void> => {
+    LEFT.delete(folder);
+    await rm(folder, { recursive: true, force: true });
+  };
   const sink = createWriteStream(path, { mode: 0o600 });
   // Whoever writes meets the fault at his next step.
   sink.on('error', () => undefined);
@@ -31,6 +35,12 @@ export async function scratchFile<T>(
     throw error;
   }
 }
+
+/** Folders that are still there; none of them outlives the program. */
+const LEFT = new Set<string>();
+process.once('exit', () => {
+  for (const folder of LEFT) rmSync(folder, { recursive: true, force: true });
+});
 
 function closed(sink: Writable): Promise<void> {
   return new Promise((resolve) => {

@@ -4,6 +4,7 @@ import { dirname, join } from 'node:path';
 import { nodeFs } from './fs.ts';
 import { createHandles } from './handles.ts';
 import type { Services } from './handlers.ts';
+import { createPackJobs } from './pack-jobs.ts';
 import { renderPlot } from './plot.ts';
 import { demoPath } from './program.ts';
 import { recentFiles } from './recent-files.ts';
@@ -23,6 +24,7 @@ export function startServices(): Services {
     recovery: createRecovery({ fs: nodeFs, state, now: () => new Date() }),
     demo: demoPath(),
     renderPlot,
+    packs: createPackJobs(() => new Date()),
   };
 }
 

@@ -10,11 +10,11 @@ import { houseBoxes } from './plan/house-shown.ts';
 import { drawRisers, drawThings } from './plan/items.ts';
 import { drawCrosses, drawLabels, findLabelPlaces } from './plan/labels.ts';
 import type { LabelPlaces } from './plan/label-places.ts';
-import { itemBox } from './plan/label-requests.ts';
+import { hasCoordinates, itemBox } from './plan/label-requests.ts';
 import { drawReach, drawRoutes } from './plan/overlays.ts';
 import { drawPlatform } from './plan/platform.ts';
 import { drawRiserHeights } from './plan/riser-heights.ts';
-import type { GroupPrimitive, Primitive } from './primitives.ts';
+import type { Box, GroupPrimitive, Primitive } from './primitives.ts';
 
 export { planContext, WORST_SEEN } from './plan/context.ts';
 export type { PlanContext, PlanLayers, PlanReport, PlanRequest } from './plan/context.ts';
@@ -33,7 +33,9 @@ export function planDrawing(request: PlanRequest): Primitive[] {
 
 /** What stays as it is while items are dragged: house, platform, grid, centre line, words. */
 export function drawGround(context: PlanContext): GroupPrimitive[] {
-  const taken = createOccupancy(context.layers.seats ? houseBoxes(context) : []);
+  // On a screen the words must not jump about with what is dragged past them; on paper nothing may lie over them.
+  const things = hasCoordinates(context) ? solidBoxes(context) : [];
+  const taken = createOccupancy([...(context.layers.seats ? houseBoxes(context) : []), ...things]);
   const datum = drawDatum(context, taken);
   // Warnings at the edges find their places before the words that only orient.
   const platform = drawPlatform(context, taken);
@@ -70,6 +72,10 @@ export function drawAnnotations(context: PlanContext, drawn: readonly Primitive[
 const PILL_AIR = 0.4;
 
 function solidThings(context: PlanContext): Occupancy {
+  return createOccupancy(solidBoxes(context));
+}
+
+function solidBoxes(context: PlanContext): Box[] {
   const solid = context.items.filter((record) => record.kind !== 'riser');
-  return createOccupancy(solid.map((record) => itemBox(context, record)));
+  return solid.map((record) => itemBox(context, record));
 }

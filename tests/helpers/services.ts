@@ -5,6 +5,7 @@ import { createHandles } from '../../electron/services/handles.ts';
 import { createHandlers, type Services, type WindowShell } from '../../electron/services/handlers.ts';
 import { nodeFs } from '../../electron/services/fs.ts';
 import { demoPath } from '../../electron/services/program.ts';
+import { createPackJobs } from '../../electron/services/pack-jobs.ts';
 import type { Plot } from '../../electron/services/plot.ts';
 import { createRecovery } from '../../electron/services/recovery.ts';
 import { createUserFiles } from '../../electron/services/user-files.ts';
@@ -33,6 +34,7 @@ export function testShell(change: Partial<Services> = {}, window: Partial<Window
     recovery: createRecovery({ ...surroundings, now: () => new Date() }),
     demo: demoPath(),
     renderPlot: async () => PLOT,
+    packs: createPackJobs(() => new Date()),
     ...change,
   };
   const shell = { shell: 'loopback', notice: null, locale: 'en', open: null, dialogs: null } as const;

@@ -4,7 +4,7 @@ import { concertOf, inSetup, programmeOf } from '../../document/document.ts';
 import { PLACED_KINDS, type Concert, type Setup } from '../../document/records.ts';
 import { line } from '../outline.ts';
 import type { Primitive } from '../primitives.ts';
-import { gap, grouped, paragraph, type Block, type TextTools } from '../sheet/blocks.ts';
+import { grouped, paragraph, type Block, type TextTools } from '../sheet/blocks.ts';
 import { pieceOf, titleOf } from '../sheet/page-frame.ts';
 import { tableSection } from '../sheet/sections.ts';
 import type { Table } from '../sheet/table.ts';
@@ -25,6 +25,9 @@ export function coverPages(request: PackRequest, entry: PackEntry): EntryPages {
 
 const NAME: Type = { size: 1.6 * TEXT.title, weight: 'bold' };
 
+/** Air over the concert's name. */
+const TOP = 8;
+
 function titleBlocks(request: PackRequest, width: number): Block[] {
   const concert = concertOf(request.document);
   const under = [concert.venue, concert.date].map(oneLine).filter((words) => words !== '');
@@ -34,7 +37,6 @@ function titleBlocks(request: PackRequest, width: number): Block[] {
     concert.author === '' ? '' : `drawn by ${oneLine(concert.author)}`,
   ].filter((words) => words !== '');
   return [
-    gap(4),
     nameBlock(titleOf(request), width, request),
     ...[under.join(', '), capitalised(issue.join(', '))]
       .filter((words) => words !== '')
@@ -51,12 +53,16 @@ function nameBlock(words: string, width: number, { palette, measure }: TextTools
   const lines = wrapped(words, width, NAME, measure);
   const height = NAME.size * LEADING;
   return {
-    height: lines.length * height + 1,
+    height: TOP + lines.length * height + 1,
     draw: ({ x, y }) => [
       grouped(
         'title',
         lines.map((text, index) =>
-          textLine(text, { x, y: y + NAME.size * ASCENT + index * height }, { ...NAME, colour: palette.ink }),
+          textLine(
+            text,
+            { x, y: y + TOP + NAME.size * ASCENT + index * height },
+            { ...NAME, colour: palette.ink },
+          ),
         ),
       ),
     ],
@@ -154,5 +160,6 @@ function contentsTable({ document, entries }: PackRequest, numbering: Numbering 
       { title: 'Piece', parts: 71 },
     ],
     rows,
+    mayPart: true,
   };
 }

@@ -5,12 +5,14 @@
 
 import type { Units } from '../../document/measures.ts';
 import type { Millimetres, Point } from '../../document/records.ts';
-import { taped, type Base } from './tapes.ts';
+import { isSteep, taped, type Base } from './tapes.ts';
 
 const FOOT: Millimetres = 304.8;
 /** Half the length of the line, and how far it lies off the nearest mark, in metres or in steps of three feet. */
-const HALVES = [1, 1.5, 2, 3, 4];
-const OFFS = [0.5, 1, 1.5, 2, 3];
+const HALVES = [1, 1.5, 2, 2.5, 3];
+const OFFS = [0.5, 1, 1.5];
+/** What it costs: a metre more of it, and if all marks need fine figures, or are met by tapes that run nearly alike. */
+const COST = { metre: 0.1, fine: 0.5, flat: 10 };
 
 export interface FloorBase {
   readonly base: Base;
@@ -18,7 +20,7 @@ export interface FloorBase {
   readonly y: Millimetres;
 }
 
-/** The shortest and nearest of those with which most marks need only the coarsest figures. */
+/** Short and near, but so that tapes cross steeply at the marks; a room to rehearse in is smaller than a platform. */
 export function floorBase(marks: readonly Point[], units: Units): FloorBase {
   const step = units === 'metric' ? 1000 : 3 * FOOT;
   const front = marks.reduce((least, { y }) => Math.min(least, y), marks.length === 0 ? 0 : Infinity);
@@ -30,8 +32,12 @@ export function floorBase(marks: readonly Point[], units: Units): FloorBase {
         { x: -half * step, y, letter: 'E' },
         { x: half * step, y, letter: 'F' },
       ];
-      // A room that is taped is smaller than a platform: rather a little finer figures than a metre more of it.
-      const cost = fineness(marks, base, units) + (half + off) / 100;
+      const share = (is: (mark: Point) => boolean): number =>
+        marks.filter(is).length / Math.max(1, marks.length);
+      const cost =
+        COST.flat * share((mark) => !isSteep(mark, base)) +
+        COST.fine * share((mark) => needsFine(mark, base, units)) +
+        COST.metre * (half + off);
       if (!best || cost < best.cost) best = { base, y, cost };
     }
   }
@@ -39,11 +45,7 @@ export function floorBase(marks: readonly Point[], units: Units): FloorBase {
   return best;
 }
 
-function fineness(marks: readonly Point[], base: Base, units: Units): number {
-  if (marks.length === 0) return 0;
-  const fine = marks.filter((mark) => {
-    const tapes = taped(mark, [base], units);
-    return !tapes || tapes.part > (units === 'metric' ? 1 : 32);
-  });
-  return fine.length / marks.length;
+function needsFine(mark: Point, base: Base, units: Units): boolean {
+  const tapes = taped(mark, [base], units);
+  return !tapes || tapes.part > (units === 'metric' ? 1 : 32);
 }

@@ -101,13 +101,9 @@ function scaleIn(floor: Floor, body: Box): number | null {
   );
 }
 
-/** What stands there, the line to tape from and the front edge, in stage mm. */
+/** What stands there and the line to tape from, in stage mm. */
 function extentOf({ records, base }: Floor): Box {
-  const points = [
-    ...records.flatMap((record) => [...outlineOf(record), record]),
-    ...base.base,
-    { x: 0, y: 0 },
-  ];
+  const points = [...records.flatMap((record) => [...outlineOf(record), record]), ...base.base];
   return boxOfPoints(points) ?? { x: 0, y: 0, width: 0, height: 0 };
 }
 
@@ -191,32 +187,40 @@ function drawLines(context: PlanContext, { base }: FloorBase): Primitive[] {
   const top = area ? area.y : origin.y;
   const edge = line({ x: left + 2, y: origin.y }, { x: right - 2, y: origin.y });
   const centre = line({ x: origin.x, y: top + 4 }, { x: origin.x, y: e.y });
+  const hasEdge = !area || origin.y < area.y + area.height - EDGE_ROOM;
   return [
-    { kind: 'path', path: edge, ...pen(palette.faint, WEIGHT.thin, DASH.dashed) },
+    ...(hasEdge
+      ? [{ kind: 'path' as const, path: edge, ...pen(palette.faint, WEIGHT.thin, DASH.dashed) }]
+      : []),
     { kind: 'path', path: centre, ...pen(palette.faint, WEIGHT.thin, DASH.chain) },
     { kind: 'path', path: line(e, f), ...pen(palette.ink, WEIGHT.heavy) },
     ...[e, f].map((at): Primitive => ({ kind: 'path', path: circle(at, 1.1), fill: palette.ink })),
-    ...lineWords(context, { e, f, origin }),
+    ...lineWords(context, { e, f, origin, hasEdge }),
   ];
 }
+
+/** Below the front edge there has to be room for the word that says where the house is. */
+const EDGE_ROOM = 8;
 
 interface LineEnds {
   readonly e: Point;
   readonly f: Point;
   readonly origin: Point;
+  readonly hasEdge: boolean;
 }
 
-function lineWords(context: PlanContext, { e, f, origin }: LineEnds): Primitive[] {
+function lineWords(context: PlanContext, { e, f, origin, hasEdge }: LineEnds): Primitive[] {
   const { palette, area, measure } = context;
   const bold = { size: TEXT.strong, weight: 'bold', colour: palette.ink } as const;
   const small = { size: TEXT.small, weight: 'regular', colour: palette.ink } as const;
   const half = (TEXT.strong * CAP_HEIGHT) / 2;
+  const houseY = (hasEdge ? Math.max(e.y, origin.y) : e.y) + 6.5;
   const words = [
     textLine('E', { x: e.x - 2, y: e.y + half }, { ...bold, anchor: 'end' }),
     textLine('F', { x: f.x + 2, y: f.y + half }, bold),
-    textLine('HOUSE', { x: origin.x, y: e.y + 7 }, { ...bold, anchor: 'middle' }),
+    textLine('HOUSE', { x: origin.x, y: houseY }, { ...bold, anchor: 'middle' }),
     textLine('CL', { x: origin.x + 1, y: (area?.y ?? 0) + 4 + TEXT.small }, small),
-    textLine('front edge', { x: (area?.x ?? 0) + 2, y: origin.y - 1 }, small),
+    ...(hasEdge ? [textLine('front edge', { x: (area?.x ?? 0) + 2, y: origin.y - 1 }, small)] : []),
   ];
   const taken = createOccupancy();
   return words.filter((text) => {

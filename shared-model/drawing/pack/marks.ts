@@ -8,7 +8,7 @@ import type { Block } from '../sheet/blocks.ts';
 import { cornersOf } from '../sheet/cable-rows.ts';
 import { whatItIs } from '../sheet/marks-table.ts';
 import type { PlotSheetRequest } from '../sheet/request.ts';
-import { marksSection, section, unitWords } from '../sheet/sections.ts';
+import { marksSection, section, setupNotes, unitWords } from '../sheet/sections.ts';
 import { tableBlocks, type Table } from '../sheet/table.ts';
 import { plotRequestOf, textPages } from './pages.ts';
 import type { EntryPages, PackEntry, PackRequest } from './request.ts';
@@ -17,7 +17,11 @@ import { basesOf, checkWords, cornerPoints, taped, tapeWords, type Base, type Fi
 
 export function marksPages(request: PackRequest, entry: PackEntry): EntryPages {
   const plot = plotRequestOf(request, entry, false);
-  return textPages(request, entry, (width) => [...marksSection(plot, width), ...cornerSection(plot, width)]);
+  return textPages(request, entry, (width) => [
+    ...marksSection(plot, width),
+    ...setupNotes(plot, width),
+    ...cornerSection(plot, width),
+  ]);
 }
 
 function cornerSection(plot: PlotSheetRequest, width: number): Block[] {
@@ -43,6 +47,7 @@ export function pointWords(points: readonly FixedPoint[], units: Units): string 
 export function tapedTable(plot: PlotSheetRequest, bases: readonly Base[]): Table {
   const records = placedInSetup(plot.document, plot.setup);
   const marks = shortMarks(records);
+  const tells = records.some((record) => taped(record, bases, plot.units)?.beyond);
   return {
     columns: [
       { title: 'Mark', parts: 11, bold: true },
@@ -50,7 +55,7 @@ export function tapedTable(plot: PlotSheetRequest, bases: readonly Base[]): Tabl
       { title: 'First tape', parts: 28, bold: true },
       { title: 'Second tape', parts: 28, bold: true },
       { title: 'Check', parts: 28 },
-      { title: 'Side', parts: 24 },
+      ...(tells ? [{ title: 'Side', parts: 24 }] : []),
     ],
     rows: records.flatMap((record) => {
       const mark = marks.get(record.id) ?? '';

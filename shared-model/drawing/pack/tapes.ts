@@ -33,18 +33,19 @@ const SHARE = 0.9;
 const PARTS: Readonly<Record<Units, readonly number[]>> = { metric: [1, 10], imperial: [16, 32, 64] };
 const INCH = 25.4;
 
-/** From the first of the bases with which the coarsest figures do; from the steepest where none of them does. */
+/** A slip of the tape moves a mark by at most four times as much. Common practice, no source. */
+const STEEP = 0.25;
+
+/** From the first of the bases from which the tapes cross steeply; from the steepest where they do from none. */
 export function taped(mark: Point, bases: readonly Base[], units: Units): TapedMark | null {
-  const tries = bases.flatMap((base) => {
-    const steepness = steepnessAt(mark, base);
-    return steepness > 0 ? [{ base, steepness, part: partFor(steepness, units) }] : [];
-  });
-  const coarsest = tries.reduce((least, { part }) => Math.min(least, part), Infinity);
-  const [best] = tries
-    .filter(({ part }) => part === coarsest)
-    .sort((a, b) => Number(isGood(b.steepness, units)) - Number(isGood(a.steepness, units)));
+  const tries = bases
+    .map((base) => ({ base, steepness: steepnessAt(mark, base) }))
+    .filter(({ steepness }) => steepness > 0)
+    .toSorted((a, b) => Math.min(STEEP, b.steepness) - Math.min(STEEP, a.steepness));
+  const [best] = tries;
   if (!best) return null;
-  const { base, part } = best;
+  const { base } = best;
+  const part = partFor(best.steepness, units);
   const all = bases.flat();
   const third = all.find(({ letter }) => base.every((own) => own.letter !== letter));
   return {
@@ -72,8 +73,9 @@ function partFor(steepness: number, units: Units): number {
   return parts.find((part) => roundingOf(part, units) / steepness <= SHARE * WITHIN) ?? parts.at(-1) ?? 1;
 }
 
-function isGood(steepness: number, units: Units): boolean {
-  return roundingOf(partFor(steepness, units), units) / steepness <= SHARE * WITHIN;
+/** Whether a slip of the tape stays small at a mark. */
+export function isSteep(mark: Point, base: Base): boolean {
+  return steepnessAt(mark, base) >= STEEP;
 }
 
 /** The most by which a figure differs from what it stands for, mm. */

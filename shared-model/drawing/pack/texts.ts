@@ -1,6 +1,6 @@
 /** The sheets of text: figures and findings of a setup, cautions of the whole concert. */
 
-import { cautionsSection, figureSections, findingsSection, setupNotes } from '../sheet/sections.ts';
+import { cautionsSection, figureSections, findingsSection } from '../sheet/sections.ts';
 import { laidApart, plotRequestOf, textPages } from './pages.ts';
 import type { EntryPages, PackEntry, PackRequest } from './request.ts';
 
@@ -9,7 +9,6 @@ export function figurePages(request: PackRequest, entry: PackEntry): EntryPages 
   return textPages(request, entry, (width) => [
     ...findingsSection(plot, width),
     ...figureSections(plot, laidApart(plot), width),
-    ...setupNotes(plot, width),
   ]);
 }
 

@@ -23,6 +23,8 @@ export interface Block {
   readonly keepsWithNext?: boolean;
   /** Rows of one table share its header, which is repeated at the top of every column they go on in. */
   readonly header?: Block;
+  /** The table that this row is of may go on in another column though it would fit whole into one. */
+  readonly mayPart?: boolean;
   /** What stands over the repeated header: which table it is that goes on. */
   readonly again?: Block;
   /** Nothing but air: left out at the ends of a column. */

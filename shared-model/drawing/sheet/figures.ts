@@ -54,8 +54,8 @@ export function reachTable(request: PlotSheetRequest): Table {
       { title: 'Hand', parts: 14 },
       { title: 'Distance', parts: 18, align: 'end' },
       { title: 'Arm', parts: 15, align: 'end' },
-      { title: 'Time', parts: 26, align: 'end' },
-      { title: 'Free', parts: 15, align: 'end' },
+      { title: 'Time, s', parts: 26, align: 'end' },
+      { title: 'Free, s', parts: 15, align: 'end' },
     ],
     rows: results.map((result) => reachRow(request, result)),
   };
@@ -88,8 +88,8 @@ function reachRow({ document, setup, units }: PlotSheetRequest, result: ReachRes
     result.hand ?? 'none free',
     formatBare(result.distance, units),
     formatBare(result.armReach, units),
-    possible ? `${seconds(result.seconds)} (${seconds(least)}-${seconds(most)}) s` : '',
-    result.freeTime === null ? '' : `${seconds(result.freeTime)} s`,
+    possible ? `${seconds(result.seconds)} (${seconds(least)}-${seconds(most)})` : '',
+    result.freeTime === null ? '' : seconds(result.freeTime),
   ];
 }
 

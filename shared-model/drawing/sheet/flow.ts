@@ -99,7 +99,8 @@ function addPassage(columns: Columns, { lead, body }: Passage): void {
     if (!columns.isEmpty && heightOf(whole) <= columns.room) columns.add(whole);
     return;
   }
-  if (heightOf(whole) > columns.room && heightOf(whole) <= columns.height && !columns.isEmpty) columns.open();
+  const isKept = !body[0]?.mayPart && heightOf(whole) <= columns.height;
+  if (heightOf(whole) > columns.room && isKept && !columns.isEmpty) columns.open();
   if (heightOf(whole) <= columns.room || !header) {
     if (heightOf(whole) > columns.room && !columns.isEmpty) columns.open();
     columns.add(whole);

@@ -18,11 +18,13 @@ export interface Column {
 export interface Table {
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly string[])[];
+  /** Rather begun at once, as far as there is room, than kept whole. */
+  readonly mayPart?: boolean;
 }
 
 const PAD_X = 1.5;
 const PAD_Y = 0.9;
-const MOST_LINES = 4;
+const MOST_LINES = 6;
 
 /**
  * A table as wide as `width`, row by row; no blocks when it has no rows. Where it goes on in another column, the title
@@ -37,6 +39,7 @@ export function tableBlocks(table: Table, width: number, tools: TextTools, title
     ...rowBlock(columns, cells, { width, tools, index }),
     header,
     ...again,
+    mayPart: table.mayPart ?? false,
   }));
   return [...rows, gap(2)];
 }
