@@ -32,8 +32,8 @@ export const STATES_A_TRIAL = 50_000;
 /** Remedies that do by themselves: pins let go, rests (the shortest first), wider stations, one station more. */
 export function* remediesFor(instance: PlanInstance): Generator<PlanProgress, Remedy[]> {
   const found: Remedy[] = [];
-  for (const kind of [pinRemedies, restRemedies, wideRemedies, stationRemedies])
-    for (const [remedy, changed] of kind(instance)) {
+  for (const trials of TRIALS)
+    for (const [remedy, changed] of trials(instance)) {
       const helps = yield* hasPlan(changed);
       if (helps) found.push(remedy);
       // Of rests only the shortest that do are of interest; they come in order.
@@ -42,7 +42,16 @@ export function* remediesFor(instance: PlanInstance): Generator<PlanProgress, Re
   return found;
 }
 
-type Trial = readonly [Remedy, PlanInstance];
+/** A change, and the instance with it. */
+export type Trial = readonly [Remedy, PlanInstance];
+
+/** One kind of change each. */
+export const TRIALS: readonly ((instance: PlanInstance) => Trial[])[] = [
+  (instance) => pinRemedies(instance),
+  (instance) => restRemedies(instance),
+  (instance) => wideRemedies(instance),
+  (instance) => stationRemedies(instance),
+];
 
 function* hasPlan(instance: PlanInstance): Generator<PlanProgress, boolean> {
   const { maxStates } = limitsOf(instance);
@@ -122,11 +131,16 @@ function stationRemedies(instance: PlanInstance): Trial[] {
   const { maxStations } = limitsOf(instance);
   const order = instance.stations.reduce((most, station) => Math.max(most, station.order), 0) + 1;
   return instance.stations.map((station): Trial => {
-    const more = { ...station, id: `${station.id}+`, order };
+    const more = { ...station, id: furtherId(instance, station.id), order };
     const limits = { ...instance.limits, maxStations: maxStations + 1 };
     return [
       { kind: 'station', like: station.id },
       { ...instance, stations: [...instance.stations, more], limits },
     ];
   });
+}
+
+function furtherId({ stations }: PlanInstance, like: string): string {
+  const id = `${like}+`;
+  return stations.some((station) => station.id === id) ? furtherId({ players: [], stations }, id) : id;
 }

@@ -6,8 +6,9 @@
 import type { Seconds } from '../../score/time-line.ts';
 import { groupsOf, type Group } from './group.ts';
 import { limitsOf, MOMENT, type PlanInstance } from './instance.ts';
-import { needsOf, type Need } from './needs.ts';
+import { needsOf } from './needs.ts';
 import { planning, type PlanProgress, type PlanResult } from './planner.ts';
+import { remedyPairsFor, type RemedyPair } from './remedy-pairs.ts';
 import { remediesFor, STATES_A_TRIAL, type Remedy } from './remedies.ts';
 
 /** The first page that a player has to begin without having it in view. */
@@ -22,6 +23,8 @@ export interface Blocked {
   readonly players: readonly string[];
   /** Each of them would make a plan for these players; pins by their index in the whole instance. */
   readonly remedies: readonly Remedy[];
+  /** Told where no single remedy is found: changes that make a plan together. */
+  readonly pairs: readonly RemedyPair[];
   /** Told where there is no remedy; null: not asked, or not known for certain. */
   readonly without: Without | null;
 }
@@ -44,8 +47,11 @@ export function* waysOutOf(instance: PlanInstance): Steps<WaysOut> {
   if (blocked.length > 1) {
     const each: Blocked[] = [];
     for (const group of blocked) {
-      const remedies = yield* remediesFor(alone(instance, group));
-      each.push(yield* told(instance, group, wholePins(instance, group, remedies)));
+      const own = alone(instance, group);
+      const { remedies, pairs, without } = yield* told(own, group, yield* remediesFor(own));
+      const players = playersOf(instance, group);
+      const whole = (changes: readonly Remedy[]): Remedy[] => wholePins(instance, group, changes);
+      each.push({ players, remedies: whole(remedies), pairs: pairs.map(whole), without });
     }
     return { remedies: [], blocked: each };
   }
@@ -54,19 +60,31 @@ export function* waysOutOf(instance: PlanInstance): Steps<WaysOut> {
   return { remedies, blocked: group ? [yield* told(instance, group, remedies)] : [] };
 }
 
+/** Indices of pins are those of `instance`. */
 function* told(instance: PlanInstance, group: Group, remedies: readonly Remedy[]): Steps<Blocked> {
-  const players = instance.players.flatMap(({ id }, index) => (group.players.has(index) ? [id] : []));
-  const without = remedies.length > 0 ? null : yield* firstWithout(alone(instance, group));
-  return { players, remedies, without };
+  const players = playersOf(instance, group);
+  if (remedies.length > 0) return { players, remedies, pairs: [], without: null };
+  const without = yield* firstWithout(withoutOthers(instance, group));
+  const upTo = without && { at: without.at, cut: (changed: PlanInstance) => untilBegun(changed, without.at) };
+  return { players, remedies, pairs: yield* remedyPairsFor(instance, upTo), without };
+}
+
+function playersOf({ players }: PlanInstance, group: Group): string[] {
+  return players.flatMap(({ id }, index) => (group.players.has(index) ? [id] : []));
 }
 
 /** All others keep their hands, and read nothing. */
+function withoutOthers(instance: PlanInstance, group: Group): PlanInstance {
+  const players = instance.players.map((player, index) =>
+    group.players.has(index) ? player : { ...player, pages: 0, readings: [] },
+  );
+  return { ...instance, players };
+}
+
+/** Nor have they any stations. */
 function alone(instance: PlanInstance, group: Group): PlanInstance {
   return {
-    ...instance,
-    players: instance.players.map((player, index) =>
-      group.players.has(index) ? player : { ...player, pages: 0, readings: [] },
-    ),
+    ...withoutOthers(instance, group),
     stations: group.stations.flatMap((index) => instance.stations[index] ?? []),
     pins: ownPins(instance, group).flatMap((index) => instance.pins?.[index] ?? []),
   };
@@ -92,7 +110,7 @@ function* firstWithout(instance: PlanInstance): Steps<Without | null> {
   let isProved = false;
   while (low < high) {
     const middle = (low + high) >> 1;
-    const result = yield* untilBegun(instance, needs[middle]);
+    const result = yield* briefly(untilBegun(instance, needs[middle]?.from ?? 0));
     if (result.status === 'none') [high, isProved] = [middle, result.proved];
     else low = middle + 1;
   }
@@ -101,14 +119,19 @@ function* firstWithout(instance: PlanInstance): Steps<Without | null> {
   return first && player !== undefined && isProved ? { player, page: first.page, at: first.from } : null;
 }
 
-function* untilBegun(instance: PlanInstance, need: Need | undefined): Steps<PlanResult> {
-  const end = (need?.from ?? 0) + 4 * MOMENT;
+/** What is played until then; without pins. */
+function untilBegun(instance: PlanInstance, time: Seconds): PlanInstance {
+  const end = time + 4 * MOMENT;
   const players = instance.players.map((player) => ({
     ...player,
     readings: player.readings.flatMap((reading) =>
       reading.from < end ? [{ ...reading, to: Math.min(reading.to, end) }] : [],
     ),
   }));
+  return { ...instance, players, pins: [] };
+}
+
+function* briefly(instance: PlanInstance): Steps<PlanResult> {
   const maxStates = Math.min(limitsOf(instance).maxStates, STATES_A_TRIAL);
-  return yield* planning({ ...instance, players, pins: [], limits: { ...instance.limits, maxStates } });
+  return yield* planning({ ...instance, limits: { ...instance.limits, maxStates } });
 }

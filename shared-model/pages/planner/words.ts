@@ -17,6 +17,7 @@ import type { PlanSight } from '../instance/placed-plan.ts';
 import type { Beside } from './plan-json.ts';
 import type { PlanResult } from './planner.ts';
 import type { Remedy } from './remedies.ts';
+import type { RemedyPair } from './remedy-pairs.ts';
 import type { Blocked, Without } from './ways-out.ts';
 
 export type NameOf = (id: string) => string;
@@ -145,10 +146,12 @@ function turnWords(turn: Turn, nameOf: NameOf): string {
 
 /** "  Violin 1: a rest of 4.0 s …; or room for 3 pages at desk 1" */
 function blockedLines(blocked: readonly Blocked[], instance: PlanInstance, nameOf: NameOf): string[] {
-  const lines = blocked.map(({ players, remedies, without }, index) => {
+  const lines = blocked.map(({ players, remedies, pairs, without }, index) => {
     const who = `${index === 0 ? '' : 'and '}${players.map(nameOf).join(' with ')}`;
     const ways = remedies.map((remedy) => remedyWords(remedy, instance, nameOf)).join('; or ');
-    return `  ${who}: ${ways || withoutWords(without, nameOf)}`;
+    const both = pairs.map((pair) => pairWords(pair, instance, nameOf)).join('; or ');
+    const none = withoutWords(without, nameOf);
+    return `  ${who}: ${ways || (both ? `${none}; two changes at once do: ${both}` : none)}`;
   });
   return blocked.length > 1 ? ['  each of these needs one of its own remedies:', ...lines] : lines;
 }
@@ -158,6 +161,14 @@ function withoutWords(without: Without | null, nameOf: NameOf): string {
   if (without === null) return found;
   const { player, page, at } = without;
   return `${found}; it can be planned up to ${clockWords(at)}, where ${nameOf(player)} has to play on without page ${page}`;
+}
+
+/** "a rest of 2.0 s for …, and one more station like desk 1" */
+function pairWords(pair: RemedyPair, instance: PlanInstance, nameOf: NameOf): string {
+  const [first, second] = pair;
+  if (first?.kind === 'station' && second?.kind === 'station' && first.like === second.like)
+    return `two more stations like ${nameOf(first.like)}`;
+  return pair.map((remedy) => remedyWords(remedy, instance, nameOf)).join(', and ');
 }
 
 function remedyWords(remedy: Remedy, { pins = [] }: PlanInstance, nameOf: NameOf): string {

@@ -113,7 +113,9 @@ describe('where no remedy is found', () => {
     const ways = finished(waysOutOf(long));
     expect(ways).toEqual({
       remedies: [],
-      blocked: [{ players: ['first'], remedies: [], without: { player: 'first', page: 2, at: 30 } }],
+      blocked: [
+        { players: ['first'], remedies: [], pairs: [], without: { player: 'first', page: 2, at: 30 } },
+      ],
     });
     expect(wordsOf(long, NONE, ways)).toEqual([
       'there is no plan',
@@ -141,4 +143,68 @@ it('a group that has a plan of its own is not named', () => {
   const { remedies, blocked } = finished(waysOutOf({ ...BOTH, players }));
   expect(blocked.map((group) => group.players)).toEqual([['first']]);
   expect(remedies).toContainEqual({ kind: 'wider', station: 'desk of first', pages: 3 });
+});
+
+describe('where it takes two changes at once', () => {
+  /** Two pages lie open at a time, and there are five. */
+  const five: PlanInstance = { players: [violin('first', 5)], stations: [desk('first', 0)] };
+  const silentAfter = (page: number, seconds: number) => ({
+    from: 30 * page,
+    to: 30 * page + seconds,
+    hands: BOTH_HANDS,
+    silent: true,
+  });
+
+  it('names pairs that make a plan, one of each two kinds', () => {
+    const ways = finished(waysOutOf(five));
+    expect(ways.remedies).toEqual([]);
+    expect(ways.blocked[0]?.pairs).toEqual([
+      [
+        { kind: 'wider', station: 'desk of first', pages: 3 },
+        { kind: 'station', like: 'desk of first' },
+      ],
+      [
+        { kind: 'station', like: 'desk of first' },
+        { kind: 'station', like: 'desk of first' },
+      ],
+      [
+        { kind: 'rest', player: 'first', at: 30, seconds: 3.5, afterPage: 1 },
+        { kind: 'station', like: 'desk of first' },
+      ],
+    ]);
+    expect(wordsOf(five, NONE, ways)[1]).toBe(
+      '  first: no single remedy was found; it can be planned up to 1:00, where first has to play on without page 3; ' +
+        'two changes at once do: room for 3 pages at desk of first, and one more station like desk of first; ' +
+        'or two more stations like desk of first; or a rest of 3.5 s for first after page 1, at 0:30, and one more station like desk of first',
+    );
+  });
+
+  it('finds two rests where nothing else is allowed', () => {
+    const only: PlanInstance = {
+      players: [violin('first', 6)],
+      stations: [{ ...desk('first', 0), bindings: ['book'] }],
+      limits: { maxStations: 1 },
+    };
+    const { blocked } = finished(waysOutOf(only));
+    expect(blocked[0]?.pairs).toContainEqual([
+      { kind: 'rest', player: 'first', at: 60, seconds: 3.5, afterPage: 2 },
+      { kind: 'rest', player: 'first', at: 120, seconds: 3.5, afterPage: 4 },
+    ]);
+    const withRests = (...pages: number[]): PlanInstance => {
+      const free = pages.map((page) => silentAfter(page, 3.5));
+      return { ...only, players: only.players.map((player) => ({ ...player, free })) };
+    };
+    expect(planNow(withRests(2, 4)).status).toBe('planned');
+    expect(planNow(withRests(2)).status).toBe('none');
+    expect(planNow(withRests(4)).status).toBe('none');
+  });
+
+  it('can be left at any step, and stays within the states allowed', () => {
+    const long: PlanInstance = { players: [violin('first', 60)], stations: [desk('first', 0)] };
+    const steps = waysOutOf(long);
+    expect(steps.next().done).toBe(false);
+    expect(steps.return({ remedies: [], blocked: [] }).done).toBe(true);
+    const { blocked } = finished(waysOutOf(long));
+    expect(blocked).toMatchObject([{ remedies: [], pairs: [], without: { page: 3, at: 60 } }]);
+  });
 });
