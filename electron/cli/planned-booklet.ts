@@ -41,7 +41,7 @@ export async function plannedBooklet(order: BookletOrder, fs: Fs): Promise<Asked
   const kept = judgedPlan(document, setup.id);
   const plan = kept?.plan ?? bestPlan(instance);
   const station = chooseStation(document, setup, plan.stations, order.stand);
-  const paper = order.paper ?? usualPaper(document);
+  const paper = order.paper ?? usualPaper(document).toLowerCase();
   const pdfs = pdfsOf(document, setup, order);
   return {
     path: input.path,
@@ -50,7 +50,7 @@ export async function plannedBooklet(order: BookletOrder, fs: Fs): Promise<Asked
     job: async (now) => {
       const parts = await openedParts(fs, instance, pdfs);
       const print = { document, setup: setup.id, instance, plan, parts, booklets: [], cards: null, now };
-      return jobOfStation(print, station, paper.toLowerCase());
+      return jobOfStation(print, station, paper);
     },
   };
 }

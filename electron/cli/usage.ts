@@ -2,6 +2,7 @@
 
 import { parseArgs, type ParseArgsConfig } from 'node:util';
 import type { PlotOptions } from '#contract/contract.ts';
+import { PAPER_MODELS } from '#model/catalogue/paper.ts';
 
 /** Bad usage or bad input: one line on stderr and exit code 2. */
 export class UsageError extends Error {}
@@ -59,12 +60,14 @@ export const HELP = `Standlines without a window.
       --pages  the bar that each page of a part begins with; may be given for each part
       --cards  prints a cue card for each player, too: what to set where, which page is where, every turn
       --paper  what the cards are printed on, two on A4 or Letter, four on A3 or Tabloid
-  standlines booklet FILE --out FILE.pdf [--setup SETUP] [--stand STAND] [--paper A4|A3|Letter|Tabloid]
+  standlines booklet FILE --out FILE.pdf [--setup SETUP] [--stand STAND] [--paper PAPER]
                      [--score SCORE] [--plays PART=PLAYER] [--pages PART=1,38,77] [--pdf PART=FILE.pdf]
       Prints a booklet: panels in strip order at true size, with what is taped to what and when to turn, and
       how to put it together. FILE is a concert, whose turns are planned as turns does, or a small JSON file
       that describes a booklet (DEVELOPERS.md says how); a description takes none of the options in brackets.
       --stand  whose paper, by name, id or number; needed when the plan uses several
+      --paper  what is printed on: a4, a3, a5, b4, b4-jis, letter, tabloid, legal, nine-by-twelve, ten-by-thirteen
+               or orchestra-part; A4 or Letter if left out
       --pdf    a part's own pages; parts without have numbered blanks; may be given for each part
   standlines schema
       The JSON Schema of the file format.
@@ -121,8 +124,8 @@ export interface BookletOrder extends GivenMusic {
   readonly out: string;
   readonly setup: string | null;
   readonly stand: string | null;
-  /** Null: the usual one for the concert's units. */
-  readonly paper: PlotOptions['paper'] | null;
+  /** An id of the catalogue; null: the usual one for the concert's units. */
+  readonly paper: string | null;
   readonly pdfs: readonly Said[];
 }
 
@@ -353,7 +356,7 @@ function bookletOrder(words: readonly string[]): Order {
     out,
     setup: textOf(values['setup']),
     stand: textOf(values['stand']),
-    paper: paperOf(textOf(values['paper'])),
+    paper: musicPaperOf(textOf(values['paper'])),
     pdfs: saidOf('--pdf', values['pdf']),
     ...givenMusic(values),
   };
@@ -426,6 +429,18 @@ function oneOf<const T extends string>(option: string, given: string, allowed: r
 
 function paperOf(given: string | null): PlotOptions['paper'] | null {
   return given === null ? null : oneOf('--paper', given, ['A4', 'A3', 'Letter', 'Tabloid']);
+}
+
+/** Music is printed on more kinds of paper than drawings are: by name or id, in any case of letters. */
+function musicPaperOf(given: string | null): string | null {
+  if (given === null) return null;
+  const isMeant = (word: string): boolean => word.toLowerCase() === given.trim().toLowerCase();
+  const found = PAPER_MODELS.find(({ id, name }) => isMeant(id) || isMeant(name));
+  if (!found)
+    throw new UsageError(
+      `--paper "${shorten(given)}" is not one of ${PAPER_MODELS.map(({ id }) => id).join(', ')}`,
+    );
+  return found.id;
 }
 
 /** "1:50" or "50". */

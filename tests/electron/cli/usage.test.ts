@@ -2,7 +2,8 @@
 
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { readOrder, UsageError } from '../../../electron/cli/usage.ts';
+import { PAPER_MODELS } from '#model/catalogue/paper.ts';
+import { HELP, readOrder, UsageError } from '../../../electron/cli/usage.ts';
 
 it.each([
   [
@@ -38,7 +39,9 @@ it.each([
       pages: [{ part: 'Oboe', value: '1,9' }],
     },
   ],
-  ['booklet a.json --out a.pdf', { verb: 'booklet', file: 'a.json', out: 'a.pdf' }],
+  ['booklet a.json --out a.pdf', { verb: 'booklet', file: 'a.json', out: 'a.pdf', paper: null }],
+  ...PAPER_MODELS.map(({ id }) => [`booklet demo --out a.pdf --paper ${id}`, { paper: id }] as const),
+  ['booklet demo --out a.pdf --paper Tabloid', { paper: 'tabloid' }],
   ['schema', { verb: 'schema' }],
   ['help', { verb: 'help' }],
   ['--help', { verb: 'help' }],
@@ -47,8 +50,13 @@ it.each([
   expect(readOrder(line.split(' '))).toMatchObject(order);
 });
 
+it('names every paper of the catalogue in its help', () => {
+  for (const { id } of PAPER_MODELS) expect(HELP).toMatch(new RegExp(`[ ]${id}[, \\n;]`));
+});
+
 it.each([
   ['', 'say what to do'],
+  ['booklet demo --out a.pdf --paper papyrus', 'is not one of a4, a3, a5, '],
   ['chekc demo', 'there is no "chekc"'],
   ['check', 'check needs a FILE'],
   ['check a b', 'takes one FILE, but got "b" as well'],
