@@ -104,6 +104,17 @@ export const ACTIONS: readonly Action[] = [
     keys: ['Mod+P'],
     run: (e) => e.questions.ask('print', null),
   }),
+  action({
+    id: 'file.pack',
+    words: text.pack.action,
+    keys: ['Mod+Shift+P'],
+    run: (e) => e.questions.ask('pack', null),
+  }),
+  action({
+    id: 'concert.contacts',
+    words: text.pack.contactsAction,
+    run: (e) => e.questions.ask('concert', null),
+  }),
   action({ id: 'concert.edit', words: text.bar.concert, run: (e) => e.questions.ask('concert', null) }),
   action({ id: 'house.other', words: text.platform.otherHouse, run: filing.takeOtherHouse }),
 

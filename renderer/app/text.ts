@@ -7,6 +7,7 @@ import { findingsWords } from './words/findings.ts';
 import { formsWords } from './words/forms.ts';
 import { musicWords } from './words/music.ts';
 import { guides, kinds, kindsMany, shelves } from './words/names.ts';
+import { packWords } from './words/pack.ts';
 import { paperWords } from './words/paper.ts';
 import { partsWords } from './words/parts.ts';
 import { planWords } from './words/plan.ts';
@@ -35,6 +36,7 @@ const english = {
   ...musicWords,
   ...partsWords,
   ...turnsWords,
+  ...packWords,
   ...paperWords,
   ...stripWords,
   ...ensembleWords,

@@ -25,6 +25,8 @@ export interface Dialogs {
     readonly answer: string;
   };
   print: { readonly about: null; readonly answer: null };
+  /** All sheets of the concert as one file. */
+  pack: { readonly about: null; readonly answer: null };
   /** Booklets and cue cards of the plan that is shown. */
   paper: { readonly about: null; readonly answer: null };
   commands: { readonly about: null; readonly answer: null };

@@ -9,6 +9,8 @@ import Worker from 'pdfjs-dist/build/pdf.worker.min.mjs?worker';
 
 export interface PdfPages {
   readonly count: number;
+  /** Of a page (from 1), as it is looked at, in points. */
+  sizeOf(page: number): Promise<{ readonly width: number; readonly height: number }>;
   /** Draws a page (from 1) as wide as the canvas is to be, in its own pixels. False: that page cannot be drawn. */
   draw(page: number, canvas: HTMLCanvasElement, width: number): Promise<boolean>;
   close(): void;
@@ -67,7 +69,8 @@ export async function openPdfPages(bytes: Uint8Array): Promise<PdfPages> {
   try {
     const document = await loading.promise;
     const draw = drawing(document, pdfjs.AnnotationMode.DISABLE);
-    return { count: document.numPages, draw, close };
+    const sizeOf = async (page: number) => (await document.getPage(page)).getViewport({ scale: 1 });
+    return { count: document.numPages, sizeOf, draw, close };
   } catch (error) {
     close();
     throw error;

@@ -1,0 +1,43 @@
+/** The print pack, and what the concert says for it: contacts and chosen views. */
+
+import { counted } from './counting.ts';
+
+export const packWords = {
+  pack: {
+    action: 'Print pack…',
+    title: 'Print pack',
+    sheets: 'Sheets of the pack',
+    whole: 'Whole concert',
+    usual: 'Usual sheets',
+    none: 'None',
+    earlier: (name: string) => `${name}: earlier in the pack`,
+    later: (name: string) => `${name}: later in the pack`,
+    all: (piece: string) => `All of ${piece}`,
+    goTo: (name: string, sheet: number) => `Show ${name}, sheet ${sheet}`,
+    nothing: 'Choose at least one sheet.',
+    counting: (done: number, of: number) => `Looking at what is in it: ${done} of ${of}`,
+    drawing: (done: number, of: number) => `Drawing: sheet ${done} of ${of}`,
+    reading: 'Opening the pack…',
+    stop: 'Stop',
+    stopped: 'Stopped. Nothing was saved.',
+    again: 'Make it again',
+    ready: (sheets: number) => `${counted(sheets, 'sheet', 'sheets')}, drawings exactly to scale at 100 %.`,
+    notShown: 'The pack is made, but it cannot be shown here; it can be saved.',
+    page: (sheet: number, sheets: number, name: string) => `Sheet ${sheet} of ${sheets}: ${name}`,
+    pages: 'Pages',
+    save: 'Save as PDF…',
+    saving: 'Writing…',
+    saved: (name: string) => `The pack is in ${name}.`,
+    file: (title: string) => `${title}, print pack`,
+    contacts: 'Contacts',
+    contactsHelp: 'Printed on the cover of the pack.',
+    contactsAction: 'Contacts for the print pack…',
+    contact: (number: number) => `Contact ${number}`,
+    contactName: 'Name',
+    contactRole: 'For what',
+    contactReached: 'Reached at',
+    addContact: 'Add a contact',
+    removeContact: (name: string) => `Remove ${name}`,
+    printView: 'Print this view in the pack',
+  },
+} as const;
