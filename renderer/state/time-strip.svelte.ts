@@ -1,6 +1,6 @@
 /** The time strip: which moment of the performance is looked at, and how much of it is shown. Nothing of it is stored. */
 
-import { momentAt } from '#model/pages/running/moment.ts';
+import { isSameMoment, momentAt, type RunMoment } from '#model/pages/running/moment.ts';
 import { runOf } from '#model/pages/running/run.ts';
 import { warningsOf } from '#model/pages/running/warnings.ts';
 import type { Turn } from '#model/pages/planner/plan.ts';
@@ -41,7 +41,13 @@ export class TimeStrip {
 
   readonly warnings = $derived.by(() => (this.run ? warningsOf(this.run) : []));
 
-  readonly moment = $derived.by(() => this.run && momentAt(this.run, this.time));
+  /** The same object for as long as it tells the same, so that while it plays nobody draws anything twice. */
+  readonly moment = $derived.by(() => {
+    const now = this.run && momentAt(this.run, this.time);
+    if (!now || !this.#moment || !isSameMoment(now, this.#moment)) this.#moment = now;
+    return this.#moment;
+  });
+  #moment: RunMoment | null = null;
 
   readonly length = $derived.by(() => this.run?.seconds ?? 0);
 

@@ -1,5 +1,5 @@
 /**
- * `node tests/bench/run.mjs [sightlines] [scores] [booklets] [editor]`: bundles the benchmarks as the product is bundled (test runners wrap
+ * `node tests/bench/run.mjs [sightlines] [scores] [booklets] [editor] [strip]`: bundles the benchmarks as the product is bundled (test runners wrap
  * every import, which costs the kernel a factor of four) and runs each in a plain Node of its own.
  */
 
@@ -21,13 +21,17 @@ const BENCHMARKS = {
   scores: async () => [],
   planner: async () => [],
   booklets: async () => [],
-  editor: async () => {
-    const browser = findBrowser();
-    if (!browser) return 'no Chromium, Chrome or Edge was found';
-    await ensureBuilt(['node', 'window']);
-    return [join(root, 'dist', 'node', 'loopback.js'), browser];
-  },
+  editor: builtEditor,
+  strip: builtEditor,
 };
+
+/** The built loopback shell and a browser for it. */
+async function builtEditor() {
+  const browser = findBrowser();
+  if (!browser) return 'no Chromium, Chrome or Edge was found';
+  await ensureBuilt(['node', 'window']);
+  return [join(root, 'dist', 'node', 'loopback.js'), browser];
+}
 
 const wanted = process.argv.slice(2);
 const names = Object.keys(BENCHMARKS).filter((name) => wanted.length === 0 || wanted.includes(name));

@@ -11,7 +11,7 @@ import { isThin } from '#model/pages/running/warnings.ts';
 import type { Turn } from '#model/pages/planner/plan.ts';
 import type { Interval } from '#model/score/time-line.ts';
 import { fontOf } from '../painter.ts';
-import { rulerOf } from './ruler-marks.ts';
+import { rulerOf, type RepeatMark } from './ruler-marks.ts';
 import { STRIP } from './strip-sizes.ts';
 import { pixelOf, type TimeWindow } from './time-window.ts';
 
@@ -28,6 +28,7 @@ export interface StripInks {
 
 export interface StripFrame {
   readonly run: Run;
+  /** What is painted, as wide as `width`. */
   readonly window: TimeWindow;
   readonly width: number;
   readonly inks: StripInks;
@@ -55,21 +56,22 @@ export function paintRuler(pen: Pen, { run, window, width, inks }: StripFrame): 
 }
 
 /** A doubled line under the bars that are played once more, as at the end of a repeat. */
-function paintRepeat(
-  pen: Pen,
-  { from, to, pass }: { from: number; to: number; pass: number },
-  inks: StripInks,
-): void {
+function paintRepeat(pen: Pen, mark: RepeatMark, inks: StripInks): void {
+  const { from, to } = mark;
   line(pen, [from, 15.5, to, 15.5], inks.ink, 1);
   line(pen, [from, 18, to, 18], inks.ink, 2);
+  paintPass(pen, mark, from, inks);
+}
+
+/** How often it is played by then, written from `x` on; left out where the line is too short. */
+function paintPass(pen: Pen, { from, to, pass }: RepeatMark, x: number, inks: StripInks): void {
   if (to - from < 30) return;
   const words = `${pass}×`;
   pen.font = fontOf('bold', STRIP.smallText);
   const width = pen.measureText(words).width;
-  const x = Math.max(from, 0) + 8;
   pen.fillStyle = inks.paper;
-  pen.fillRect(x - 3, 13, width + 6, 8);
-  write(pen, words, { x, y: 20.5 }, { colour: inks.ink, size: STRIP.smallText, bold: true });
+  pen.fillRect(x + 5, 13, width + 6, 8);
+  write(pen, words, { x: x + 8, y: 20.5 }, { colour: inks.ink, size: STRIP.smallText, bold: true });
 }
 
 export function paintLanes(pen: Pen, frame: StripFrame): void {
@@ -85,6 +87,53 @@ export function paintLanes(pen: Pen, frame: StripFrame): void {
     for (const swap of run.swaps) if (swap.player === lane.player) paintSwap(pen, swap, top, frame);
   }
   for (const turn of run.turns) paintServed(pen, turn, frame);
+}
+
+/**
+ * What is written at the left edge because it began before it: the pages that go on. `frame` is what is shown; over lanes that
+ * were painted for more than that.
+ */
+export function paintPagesGoingOn(pen: Pen, frame: StripFrame): void {
+  pen.textBaseline = 'alphabetic';
+  for (const [index, lane] of frame.run.players.entries()) {
+    const [span] = ordered(lane.spans, frame);
+    if (!span?.place || pixelOf(frame.window, frame.width, span.from) >= 0) continue;
+    const number = numberOf(pen, span, frame);
+    if (!number || inView(lane.turns.map(spanOf), frame).some((turn) => covers(turn, number, frame)))
+      continue;
+    pen.fillStyle = frame.inks.played;
+    const top = index * STRIP.lane;
+    pen.fillRect(0, top + STRIP.pageTop + 2, number.width + 6, STRIP.pageBottom - STRIP.pageTop - 4);
+    write(pen, number.words, { x: 4, y: top + 22 }, { colour: frame.inks.ink, bold: true });
+  }
+}
+
+/** The same of the ruler: how often a stretch is played by now. */
+export function paintPassGoingOn(pen: Pen, { run, window, width, inks }: StripFrame): void {
+  pen.textBaseline = 'alphabetic';
+  for (const repeat of rulerOf(run, window, width).repeats)
+    if (repeat.from < 0 && repeat.to > 30) paintPass(pen, { ...repeat, from: 0 }, 0, inks);
+}
+
+function covers(turn: Interval, { width }: PageNumber, frame: StripFrame): boolean {
+  return across(turn, frame)[0] < width + 8;
+}
+
+interface PageNumber {
+  readonly words: string;
+  readonly x: number;
+  readonly width: number;
+}
+
+/** Where its page begins, or at the left edge while it goes on; null: there is no room. */
+function numberOf(pen: Pen, span: PageSpan, frame: StripFrame): PageNumber | null {
+  const [left, right] = across(span, frame);
+  if (right - left < 12) return null;
+  const words = String(span.page);
+  pen.font = fontOf('bold', STRIP.text);
+  const { width } = pen.measureText(words);
+  const x = Math.max(left, 0) + 4;
+  return x + width > right ? null : { words, x, width };
 }
 
 interface Spanned<T> extends Interval {
@@ -162,19 +211,16 @@ function paintRests(pen: Pen, rests: readonly Interval[], top: number, frame: St
   }
 }
 
-/** At the beginning of each page, or at the left edge while it goes on. */
+/** At the beginning of each page. */
 function paintNumbers(pen: Pen, { spans }: PlayerLane, top: number, frame: StripFrame): void {
   let before: PageSpan | null = null;
   for (const span of ordered(spans, frame)) {
-    const [left, right] = across(span, frame);
+    const [left] = across(span, frame);
     const goesOn = before?.page === span.page && before.place !== null && before.to === span.from;
     before = span;
-    if ((goesOn && left > 0) || !span.place || right - left < 12) continue;
-    const words = String(span.page);
-    pen.font = fontOf('bold', STRIP.text);
-    const width = pen.measureText(words).width;
-    const x = Math.max(left, 0) + 4;
-    if (x + width > right) continue;
+    const number = span.place && !(goesOn && left > 0) ? numberOf(pen, span, frame) : null;
+    if (!number) continue;
+    const { words, x, width } = number;
     pen.fillStyle = frame.inks.played;
     pen.fillRect(x - 2, top + STRIP.pageTop + 2, width + 4, STRIP.pageBottom - STRIP.pageTop - 4);
     write(pen, words, { x, y: top + 22 }, { colour: frame.inks.ink, bold: true });

@@ -55,3 +55,35 @@ export function followed(window: TimeWindow, length: number, time: number): Time
 function within({ from, seconds }: TimeWindow, length: number): TimeWindow {
   return { from: Math.max(0, Math.min(from, wholeOf(length).seconds - seconds)), seconds };
 }
+
+/** What is painted at once, `width` pixels wide. */
+export interface PaintedStretch {
+  readonly window: TimeWindow;
+  readonly width: number;
+}
+
+/** As much as is shown, as a share, that is painted on either side of it. */
+const BESIDE = 0.5;
+
+/**
+ * What to paint so that `shown` can be seen, `width` pixels wide: somewhat more, so that it need only be pushed along for a
+ * while; the one `before`, as long as it holds all that is shown at the same size.
+ */
+export function stretchFor(
+  shown: TimeWindow,
+  width: number,
+  length: number,
+  before: PaintedStretch | null,
+): PaintedStretch {
+  const scale = width / shown.seconds;
+  if (before && Math.abs(before.width / before.window.seconds - scale) < 1e-9 * scale && holds(before, shown))
+    return before;
+  const from = Math.max(0, shown.from - BESIDE * shown.seconds);
+  const to = Math.min(wholeOf(length).seconds, shown.from + (1 + BESIDE) * shown.seconds);
+  return { window: { from, seconds: to - from }, width: (to - from) * scale };
+}
+
+function holds({ window }: PaintedStretch, { from, seconds }: TimeWindow): boolean {
+  const slack = 1e-9 * seconds;
+  return window.from <= from + slack && window.from + window.seconds >= from + seconds - slack;
+}

@@ -38,7 +38,6 @@ export interface PlayerNow {
 }
 
 export interface RunMoment {
-  readonly time: Seconds;
   readonly bar: RunBar | null;
   readonly players: readonly PlayerNow[];
   readonly stations: readonly StationNow[];
@@ -50,13 +49,38 @@ export interface RunMoment {
 export function momentAt(run: Run, time: Seconds): RunMoment {
   const players = run.players.map((lane) => playerAt(lane, time));
   return {
-    time,
     bar: holding(run.bars, time),
     players,
     stations: run.stations.map((lane) => stationAt(lane, players, time)),
     turns: run.players.flatMap(({ turns }) => turns.filter((turn) => isUnderWay(turn, time))),
     swaps: run.swaps.filter((swap) => isUnderWay(swap, time)),
   };
+}
+
+/** Whether nothing that is told has changed. Both are of one run, of which they hold the pieces. */
+export function isSameMoment(a: RunMoment, b: RunMoment): boolean {
+  return (
+    a.bar === b.bar &&
+    isAlike(a.turns, b.turns, isOne) &&
+    isAlike(a.swaps, b.swaps, isOne) &&
+    isAlike(a.players, b.players, isSamePlayer) &&
+    isAlike(a.stations, b.stations, isSameStation)
+  );
+}
+
+function isAlike<T>(a: readonly T[], b: readonly T[], isSame: (one: T, other: T) => boolean): boolean {
+  return a.length === b.length && a.every((one, index) => isSame(one, b[index] as T));
+}
+
+const isOne = <T>(one: T, other: T): boolean => one === other;
+
+function isSamePlayer(a: PlayerNow, b: PlayerNow): boolean {
+  return a.page === b.page && a.place === b.place && a.rests === b.rests && a.lost === b.lost;
+}
+
+/** What is read there, the players tell. */
+function isSameStation(a: StationNow, b: StationNow): boolean {
+  return a.state === b.state && a.turn === b.turn;
 }
 
 function playerAt({ player, spans, rests }: PlayerLane, time: Seconds): PlayerNow {

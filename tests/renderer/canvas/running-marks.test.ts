@@ -23,7 +23,7 @@ const words = {
 
 function moment(turning: Turn | null, sides: RunMoment['stations'][number]['sides']): RunMoment {
   const station = { station: 'stand-1', state: 0, turn: turning, sides };
-  return { time: 0, bar: null, players: [], stations: [station], turns: [], swaps: [] };
+  return { bar: null, players: [], stations: [station], turns: [], swaps: [] };
 }
 
 /** Its page looks at the house, so its reader stands before it with his back to the house. */

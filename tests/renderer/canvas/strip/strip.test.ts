@@ -6,7 +6,12 @@ import type { PageSpan } from '#model/pages/running/player-lane.ts';
 import type { Run } from '#model/pages/running/run.ts';
 import { rulerOf } from '../../../../renderer/canvas/strip/ruler-marks.ts';
 import { turnNear } from '../../../../renderer/canvas/strip/strip-marks.ts';
-import { paintLanes, paintRuler } from '../../../../renderer/canvas/strip/strip-painting.ts';
+import {
+  paintLanes,
+  paintPagesGoingOn,
+  paintPassGoingOn,
+  paintRuler,
+} from '../../../../renderer/canvas/strip/strip-painting.ts';
 import { STRIP } from '../../../../renderer/canvas/strip/strip-sizes.ts';
 import { wholeOf } from '../../../../renderer/canvas/strip/time-window.ts';
 
@@ -115,6 +120,29 @@ describe('the lanes', () => {
       chosen: null,
     });
     expect(written).toEqual(['2', '3', '4']);
+  });
+
+  it('write the page that goes on at the left edge, over what is painted, unless something begins there', () => {
+    const goingOn = (from: number): string[] => {
+      const { pen, written } = countingPen();
+      const frame = {
+        run: performance(2, 1),
+        window: { from, seconds: 40 },
+        width: 600,
+        inks: INKS,
+        chosen: null,
+      };
+      paintPagesGoingOn(pen, frame);
+      paintPassGoingOn(pen, frame);
+      return written;
+    };
+    expect(goingOn(0)).toEqual([]);
+    expect(goingOn(25)).toEqual(['2']);
+    // A turn from 30 to 36 s would be covered.
+    expect(goingOn(30)).toEqual([]);
+    // From 40 to 60 s bars are played a second time.
+    expect(goingOn(45)).toEqual(['3', '2×']);
+    expect(goingOn(59.5)).toEqual([]);
   });
 
   it('of an hour for twelve players take no more strokes than of some minutes when as much of them is shown', () => {

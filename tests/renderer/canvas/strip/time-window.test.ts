@@ -5,10 +5,12 @@ import {
   isWhole,
   pixelOf,
   shifted,
+  stretchFor,
   timeOf,
   turnedTo,
   wholeOf,
   zoomed,
+  type PaintedStretch,
   type TimeWindow,
 } from '../../../../renderer/canvas/strip/time-window.ts';
 
@@ -70,5 +72,44 @@ describe('a window of time', () => {
     expect(followed(window, 100, 11)).toEqual({ from: 1, seconds: 20 });
     expect(followed(window, 100, 60).from).toBeCloseTo(58.4, 9);
     expect(followed({ from: 80, seconds: 20 }, 100, 99)).toEqual({ from: 80, seconds: 20 });
+  });
+});
+
+describe('what is painted at once', () => {
+  it('holds all that is shown at the same size, and nothing beyond the music', () => {
+    fc.assert(
+      fc.property(
+        windows,
+        fc.array(fc.double({ min: -2, max: 2, noNaN: true }), { maxLength: 20 }),
+        (made, pushes) => {
+          const [seconds] = made;
+          let shown = windowOf(made);
+          let stretch: PaintedStretch | null = null;
+          for (const push of [0, ...pushes]) {
+            shown = shifted(shown, seconds, push * shown.seconds);
+            stretch = stretchFor(shown, WIDTH, seconds, stretch);
+            const { window, width } = stretch;
+            const end = window.from + window.seconds;
+            expect(width / window.seconds).toBeCloseTo(WIDTH / shown.seconds, 6);
+            expect(window.from).toBeLessThanOrEqual(shown.from + 1e-6);
+            expect(end).toBeGreaterThanOrEqual(shown.from + shown.seconds - 1e-6);
+            expect(window.from).toBeGreaterThanOrEqual(0);
+            expect(end).toBeLessThanOrEqual(wholeOf(seconds).seconds + 1e-6);
+            expect(width).toBeLessThanOrEqual(2 * WIDTH + 1e-6);
+          }
+        },
+      ),
+    );
+  });
+
+  it('stays while what is shown is pushed along within it, and is painted anew at another size', () => {
+    const shown = { from: 100, seconds: 60 };
+    const first = stretchFor(shown, WIDTH, 3600, null);
+    expect(first.window).toEqual({ from: 70, seconds: 120 });
+    expect(stretchFor({ from: 130, seconds: 60 }, WIDTH, 3600, first)).toBe(first);
+    expect(stretchFor({ from: 70, seconds: 60 }, WIDTH, 3600, first)).toBe(first);
+    expect(stretchFor({ from: 131, seconds: 60 }, WIDTH, 3600, first).window.from).toBe(101);
+    expect(stretchFor({ from: 100, seconds: 50 }, WIDTH, 3600, first)).not.toBe(first);
+    expect(stretchFor(shown, WIDTH / 2, 3600, first)).not.toBe(first);
   });
 });

@@ -4,7 +4,7 @@ import type { PlanInstance } from '#model/pages/planner/instance.ts';
 import { needsOf } from '#model/pages/planner/needs.ts';
 import type { Plan, Turn } from '#model/pages/planner/plan.ts';
 import { planNow } from '#model/pages/planner/planner.ts';
-import { momentAt, type RunMoment } from '#model/pages/running/moment.ts';
+import { isSameMoment, momentAt, type RunMoment } from '#model/pages/running/moment.ts';
 import { runOf } from '#model/pages/running/run.ts';
 import { isThin, warningSentence, warningsOf } from '#model/pages/running/warnings.ts';
 import { tiny } from '../../../oracles/plan-instances.ts';
@@ -164,6 +164,21 @@ function trio(rest: readonly [number, number]): PlanInstance {
     ],
   };
 }
+
+describe('a moment', () => {
+  it('is the same as another one just when it tells the same', () => {
+    const told = ({ bar, players, stations, turns, swaps }: RunMoment): string =>
+      JSON.stringify([bar, players, stations, turns, swaps]);
+    law((instance, plan) => {
+      const run = runOf(instance, plan);
+      const moments = timesOf(instance, plan).map((time) => momentAt(run, time));
+      for (const [index, moment] of moments.entries()) {
+        const before = moments[index - 1];
+        if (before) expect(isSameMoment(before, moment)).toBe(told(before) === told(moment));
+      }
+    });
+  });
+});
 
 describe('warnings', () => {
   const warned = (instance: PlanInstance, change: (plan: Plan) => Plan = (plan) => plan): string[] => {
