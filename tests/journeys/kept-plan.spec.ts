@@ -120,3 +120,25 @@ function safeRead(path: string): string {
     return '';
   }
 }
+
+test('in a small window the turns and the pages of a stand are in view at once', async ({ editor, page }) => {
+  await page.setViewportSize({ width: 1100, height: 700 });
+  const turns = page.getByRole('region', { name: 'Page turns', exact: true });
+  await page.getByRole('button', { name: 'Page turns', exact: true }).click();
+  await expect(turns.getByRole('list', { name: 'Turns' }).getByRole('button').last()).toBeInViewport({
+    ratio: 1,
+  });
+  await expect(turns.getByRole('table').getByRole('row').last()).toBeInViewport({ ratio: 1 });
+
+  // What it takes is a line that opens.
+  const summary = turns.getByText('2 turns, 1 stand, 6 printed panels: the fewest possible');
+  await expect(turns.getByRole('heading', { name: 'What it takes' })).toBeHidden();
+  await summary.click();
+  await expect(turns.getByRole('heading', { name: 'What it takes' })).toBeVisible();
+  expect(await axeComplaints(page), 'small window').toEqual([]);
+
+  // Another setup, with music and without a plan, does not say whose turns it does not show.
+  await editor.showSetup('2 Hedgerow Dances');
+  await expect(turns).toContainText('This setup has no music yet');
+  await expect(turns).not.toContainText('another setup');
+});

@@ -18,7 +18,7 @@ export const turnsWords = {
     again: 'Plan again',
     cancel: 'Stop',
     stale: 'The concert has changed since this was planned.',
-    otherSetup: 'These are the turns of another setup.',
+    notYet: 'No page turns are planned for this setup yet.',
     failed: (message: string) => `The planning stopped with an error: ${message}`,
     missing: 'Something is missing:',
     faulty: 'This cannot be planned:',
@@ -46,6 +46,7 @@ export const turnsWords = {
     others: 'Plans worth comparing',
     candidate: (cost: { readonly turns: number; readonly stations: number; readonly panels: number }) =>
       `${turns(cost.turns)}, ${stations(cost.stations)}, ${panels(cost.panels)}`,
+    allProved: (candidate: string) => `${candidate}: the fewest possible`,
     strict: 'Counted in strict time from the score: try the turns in rehearsal.',
 
     list: 'Turns',
@@ -71,8 +72,11 @@ export const turnsWords = {
       leaves === 0 ? kind : `${kind}, ${counted(leaves, 'leaf', 'leaves')}`,
     stack: (reader: string) => `at first all leaves lie before ${reader}`,
     nobody: 'nobody reads here',
-    state: (turned: number) => (turned === 0 ? 'At first' : `${counted(turned, 'leaf', 'leaves')} turned`),
-    always: 'All the time',
+    /** A row of the pages on a stand with so many leaves, after some were turned. */
+    rowOf: (leaves: number, turned: number) => {
+      if (leaves === 0) return 'All the time';
+      return turned === 0 ? 'At first' : `${counted(turned, 'leaf', 'leaves')} turned`;
+    },
     blank: 'blank',
     side: (index: number) => `side ${index + 1}`,
 
