@@ -2,18 +2,16 @@
 
 import { basename } from 'node:path';
 import type { UnderlayFile } from '#contract/contract.ts';
+import { MOST_PIXELS, pictureSize, type PictureSize } from '#model/underlay/picture-size.ts';
 import { FaultError } from './faults.ts';
 import type { Fs } from './fs.ts';
 import { openBytes } from './open-file.ts';
 import { guardPdf } from './part-pdf-guard.ts';
-import { pictureSize } from './picture-size.ts';
 
 const MEGABYTE = 1024 * 1024;
 /** Of a picture or a PDF; and of a drawing, which takes twenty times its size in memory while it is read. */
 const LARGEST = 32 * MEGABYTE;
 const LARGEST_DXF = 12 * MEGABYTE;
-/** Unpacked, a pixel takes four bytes. */
-const MOST_PIXELS = 40e6;
 
 /** Throws `FaultError` or the system's error. */
 export async function readUnderlay(fs: Fs, path: string): Promise<UnderlayFile> {
@@ -39,10 +37,7 @@ function typeOf(bytes: Uint8Array, name: string): UnderlayFile['type'] {
   return 'dxf';
 }
 
-function checkedPicture(
-  { type, width, height }: NonNullable<ReturnType<typeof pictureSize>>,
-  name: string,
-): 'png' | 'jpeg' {
+function checkedPicture({ type, width, height }: PictureSize, name: string): 'png' | 'jpeg' {
   if (width < 1 || height < 1)
     throw new FaultError('underlay.damaged', `"${name}" is a picture without a size: it is damaged.`);
   if (width * height > MOST_PIXELS)

@@ -20,7 +20,7 @@ export function nearestOf(underlay: Underlay, spot: Vec2, within: number): Near 
 
 /** A corner counts before a line, though the line is nearer: every corner is on one. */
 function nearestIn(content: UnderlayLines, spot: Vec2, within: number): Near | null {
-  const boxes = boxesOf(content);
+  const boxes = lineBoxes(content);
   let corner: Found | null = null;
   let line: Found | null = null;
   content.lines.forEach((numbers, index) => {
@@ -54,7 +54,7 @@ function pointAt(numbers: readonly number[], at: number): Vec2 {
 const known = new WeakMap<UnderlayLines, Float64Array>();
 
 /** Least and greatest x, y of each line, so that a far line costs nothing. */
-function boxesOf(content: UnderlayLines): Float64Array {
+export function lineBoxes(content: UnderlayLines): Float64Array {
   const before = known.get(content);
   if (before) return before;
   const boxes = new Float64Array(content.lines.length * 4);

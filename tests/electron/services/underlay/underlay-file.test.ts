@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { deflateSync, crc32 } from 'node:zlib';
 import { PDFDocument } from '@cantoo/pdf-lib';
 import { describe, expect, it } from 'vitest';
-import { pictureSize } from '../../../../electron/services/picture-size.ts';
+import { pictureSize } from '#model/underlay/picture-size.ts';
 import { testShell } from '../../../helpers/services.ts';
 import { dxfLine, writtenDxf } from '../../../helpers/written-dxf.ts';
 
