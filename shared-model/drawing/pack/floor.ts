@@ -209,15 +209,21 @@ interface LineEnds {
   readonly hasEdge: boolean;
 }
 
+/** From an end of the line to the foot of its letter, mm. */
+const LETTER_OUT = 2 + TEXT.strong * CAP_HEIGHT;
+
 function lineWords(context: PlanContext, { e, f, origin, hasEdge }: LineEnds): Primitive[] {
   const { palette, area, measure } = context;
   const bold = { size: TEXT.strong, weight: 'bold', colour: palette.ink } as const;
   const small = { size: TEXT.small, weight: 'regular', colour: palette.ink } as const;
-  const half = (TEXT.strong * CAP_HEIGHT) / 2;
   const houseY = (hasEdge ? Math.max(e.y, origin.y) : e.y) + 6.5;
   const words = [
-    textLine('E', { x: e.x - 2, y: e.y + half }, { ...bold, anchor: 'end' }),
-    textLine('F', { x: f.x + 2, y: f.y + half }, bold),
+    ...[
+      { letter: 'E', at: e },
+      { letter: 'F', at: f },
+    ].map(({ letter, at }) =>
+      textLine(letter, { x: at.x, y: at.y + LETTER_OUT }, { ...bold, anchor: 'middle' }),
+    ),
     textLine('HOUSE', { x: origin.x, y: houseY }, { ...bold, anchor: 'middle' }),
     textLine('CL', { x: origin.x + 1, y: (area?.y ?? 0) + 4 + TEXT.small }, small),
     ...(hasEdge ? [textLine('front edge', { x: (area?.x ?? 0) + 2, y: origin.y - 1 }, small)] : []),

@@ -3,10 +3,12 @@
 import { inSetup, placedInSetup, programmeOf } from '../../document/document.ts';
 import { formatAcross, formatDepth, formatLength } from '../../document/measures.ts';
 import type { Lamp, Setup } from '../../document/records.ts';
+import { stockCheck } from '../../programme/stock-check.ts';
+import { thingName } from '../../programme/thing.ts';
 import { shortMarks } from '../plan/short-marks.ts';
 import { paragraph, type Block } from '../sheet/blocks.ts';
 import { cableLength, cornersOf } from '../sheet/cable-rows.ts';
-import { countedThings } from '../sheet/inventory.ts';
+import { capitalised, instrumentName } from '../sheet/marks-table.ts';
 import { pieceOf } from '../sheet/page-frame.ts';
 import { tableSection, unitWords } from '../sheet/sections.ts';
 import type { Column, Table } from '../sheet/table.ts';
@@ -16,6 +18,7 @@ import type { EntryPages, PackEntry, PackRequest } from './request.ts';
 export function inventoryPages(request: PackRequest, entry: PackEntry): EntryPages {
   return textPages(request, entry, (width) => [
     ...tableSection(needWords(request), needTable(request), width, request),
+    ...tableSection(INSTRUMENTS, instrumentTable(request), width, request),
     ...powerSection(request, width),
   ]);
 }
@@ -27,10 +30,10 @@ const MOST_COLUMNS = 8;
 
 function needWords({ document }: PackRequest) {
   const pieces = shownSetups(document).map((setup, index) => `${index + 1}: ${pieceName(document, setup)}`);
-  const which = pieces.length > 1 ? ` Pieces: ${pieces.join('; ')}.` : '';
+  const which = pieces.length > 1 ? ` ${pieces.join('; ')}.` : '';
   return {
     title: 'Inventory',
-    intro: `How many of each thing every piece needs, and how many have to be there at once. Players bring what is named as an instrument unless agreed otherwise.${which}`,
+    intro: `How many of each thing every piece needs, and how many have to be there at once; what the venue has, what is borrowed, and what is missing, where stock was entered.${which}`,
   };
 }
 
@@ -43,24 +46,69 @@ function pieceName(document: PackRequest['document'], { id }: Setup): string {
   return pieceOf({ document, setup: id });
 }
 
+const figure = (title: string, parts: number): Column => ({ title, parts, align: 'end' });
+
 function needTable({ document }: PackRequest): Table {
+  const { setups, lines } = stockCheck(document);
   const shown = shownSetups(document);
-  const counts = programmeOf(document).map(({ id }) => countedThings(document, id));
-  const things = [...new Set(counts.flatMap((counted) => [...counted.keys()]))];
-  const figure = (title: string, parts: number): Column => ({ title, parts, align: 'end' });
   return {
     columns: [
-      { title: 'What', parts: 70, bold: true },
-      ...shown.map((_, index) => figure(String(index + 1), 10)),
+      { title: 'What', parts: 58, bold: true },
+      ...shown.map((_, index) => figure(String(index + 1), 9)),
       { ...figure('At once', 16), bold: true },
+      figure('Venue', 14),
+      figure('Borrowed', 18),
+      figure('Missing', 16),
       { title: 'There', parts: 12 },
     ],
-    rows: things.map((thing) => {
-      const each = counts.map((counted) => counted.get(thing) ?? 0);
-      const most = each.reduce((so, count) => Math.max(so, count), 0);
-      return [thing, ...shown.map((_, index) => String(each[index] || '–')), String(most), BOX];
+    rows: lines.map(({ thing, needs, most, owned, borrowed, short }) => [
+      capitalised(thingName(thing)),
+      ...shown.map(({ id }) => counted(needs[setups.findIndex((setup) => setup.id === id)])),
+      String(most),
+      owned === null ? '' : String(owned),
+      borrowed === null ? '' : counted(borrowed),
+      counted(most === 0 ? 0 : mostOf(short)),
+      BOX,
+    ]),
+  };
+}
+
+function counted(count: number | undefined): string {
+  return count ? String(count) : '–';
+}
+
+function mostOf(counts: readonly number[]): number {
+  return counts.reduce((most, count) => Math.max(most, count), 0);
+}
+
+const INSTRUMENTS = {
+  title: 'Instruments',
+  intro: 'Players bring them unless agreed otherwise.',
+};
+
+function instrumentTable({ document }: PackRequest): Table {
+  const setups = programmeOf(document);
+  const shown = shownSetups(document);
+  const counts = setups.map(({ id }) => countsOf(inSetup(document, id, 'instrument').map(instrumentName)));
+  const names = [...new Set(counts.flatMap((each) => [...each.keys()]))];
+  return {
+    columns: [
+      { title: 'What', parts: 58, bold: true },
+      ...shown.map((_, index) => figure(String(index + 1), 9)),
+      { ...figure('At once', 16), bold: true },
+      { title: 'There', parts: 72 },
+    ],
+    rows: names.map((name) => {
+      const each = counts.map((some) => some.get(name) ?? 0);
+      return [capitalised(name), ...shown.map((_, index) => counted(each[index])), String(mostOf(each)), BOX];
     }),
   };
+}
+
+function countsOf(names: readonly string[]): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const name of names) counts.set(name, (counts.get(name) ?? 0) + 1);
+  return counts;
 }
 
 function powerSection(request: PackRequest, width: number): Block[] {

@@ -1,8 +1,8 @@
 /** The table of marks of a setup: from centre line and front edge, and by two tapes from corners of the platform. */
 
 import { placedInSetup, platformOf } from '../../document/document.ts';
-import { formatPosition, type Units } from '../../document/measures.ts';
-import type { PlacedRecord, Point } from '../../document/records.ts';
+import { formatFine, type Units } from '../../document/measures.ts';
+import type { Millimetres, PlacedRecord, Point } from '../../document/records.ts';
 import { shortMarks } from '../plan/short-marks.ts';
 import type { Block } from '../sheet/blocks.ts';
 import { cornersOf } from '../sheet/cable-rows.ts';
@@ -35,12 +35,25 @@ function cornerSection(plot: PlotSheetRequest, width: number): Block[] {
 }
 
 function introOf(plot: PlotSheetRequest, points: readonly FixedPoint[]): string {
-  return `${unitWords(plot)} along the floor, for setting without a square: hook a tape at each of the two points that a row names and bring them together on the platform’s side of the line between these points. Check: from a third point. ${pointWords(points, plot.units)}`;
+  return `${unitWords(plot)} along the floor, for setting without a square: hook a tape at each of the two points that a row names and bring them together on the platform’s side of the line between these points. Check: from a third point. Fine figures stand where the tapes meet at a flat angle. ${pointWords(points, plot.units)}`;
 }
 
 /** "A: 4000 SR, at edge." */
-export function pointWords(points: readonly FixedPoint[], units: Units): string {
-  return points.map((point) => `${point.letter}: ${formatPosition(point, units)}.`).join(' ');
+function pointWords(points: readonly FixedPoint[], units: Units): string {
+  const words = (length: number, [ahead, behind]: readonly [string, string], none: string): string =>
+    length === 0 ? none : `${fineLength(Math.abs(length), units)} ${length > 0 ? ahead : behind}`;
+  return points
+    .map(({ letter, x, y }) => {
+      const [across, depth] = [words(x, ['SL', 'SR'], 'on centre'), words(y, ['US', 'DS'], 'at edge')];
+      return `${letter}: ${across}, ${depth}.`;
+    })
+    .join(' ');
+}
+
+/** So fine that marks which are reckoned from these points come out where they are. */
+function fineLength(length: Millimetres, units: Units): string {
+  if (units === 'imperial') return formatFine(length, units, 64);
+  return formatFine(length, units, Number.isInteger(length) ? 1 : 10);
 }
 
 /** Everything that has a mark, and under a lamp the corners of its cable and its socket. */

@@ -3,7 +3,7 @@
  * where they cross steeply, so a mark near the line between its points is measured from two others.
  */
 
-import { formatFine, type Units } from '../../document/measures.ts';
+import { formatBare, formatFine, type Units } from '../../document/measures.ts';
 import type { Millimetres, Point } from '../../document/records.ts';
 
 export interface FixedPoint extends Point {
@@ -98,8 +98,9 @@ export function tapeWords({ base, distances, part }: TapedMark, units: Units): [
   return [word(0), word(1)];
 }
 
-export function checkWords({ check, part }: TapedMark, units: Units): string {
-  return check ? `${check.from.letter} ${formatFine(check.distance, units, part)}` : '';
+/** To tell a slip, whole millimetres or quarters of an inch are enough. */
+export function checkWords({ check }: TapedMark, units: Units): string {
+  return check ? `${check.from.letter} ${formatBare(check.distance, units)}` : '';
 }
 
 /**

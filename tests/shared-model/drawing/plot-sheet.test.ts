@@ -8,14 +8,13 @@ import {
   anInstrument,
   aPlatform,
   aPlayer,
-  aRiser,
-  aSeatBlock,
   aSetup,
   aStand,
   SIDE,
 } from '../../helpers/build.ts';
 import { boxOf, overlappingTexts, roughMeasure, textsIn } from './drawings.ts';
 import { inventedReport, plotRequest, sheetsOf } from './plot-request.ts';
+import { sixty } from './sixty-items.ts';
 
 const trio: Document = aDocument(
   aConcert({ name: 'Evening', venue: 'Lindenhof', date: '2027-03-14', revision: 'B', author: 'M. Okafor' }),
@@ -23,33 +22,6 @@ const trio: Document = aDocument(
   aPlayer({ id: 'player-2', name: 'Viola', x: 900 }),
   anInstrument(),
   aStand({ id: 'stand-3', x: 820, y: 1450, facing: -20, lip: 980, sides: [{ ...SIDE, turned: true }] }),
-);
-
-/** Sixty items side by side, as on a full stage. */
-export const sixty: Document = aDocument(
-  aPlatform({
-    outline: [
-      { x: -7000, y: 0 },
-      { x: 7000, y: 0 },
-      { x: 7000, y: 9000 },
-      { x: -7000, y: 9000 },
-    ],
-  }),
-  aSeatBlock({ rows: 14, seatsPerRow: 22 }),
-  aRiser({ x: 0, y: 7500, width: 9000, depth: 2000 }),
-  ...Array.from({ length: 30 }, (_, index) => {
-    const [x, y] = [((index % 10) - 4.5) * 1250, 1200 + Math.floor(index / 10) * 2400];
-    return [
-      aPlayer({
-        id: `player-${index + 1}`,
-        name: `Player with a name ${index + 1}`,
-        x,
-        y: y + 700,
-        chair: { model: 'orchestra-chair', height: 450 },
-      }),
-      aStand({ id: `stand-${index + 1}`, x, y }),
-    ];
-  }).flat(),
 );
 
 const options = (fields: Partial<PlotOptions>): PlotOptions => ({
