@@ -33,7 +33,7 @@ export interface Bodies {
 }
 
 /** Shares of the survey that "anyone" reaches to at the small and the tall end. */
-const ANYONE = { small: 5, tall: 95 } as const;
+export const ANYONE = { small: 5, tall: 95 } as const;
 
 /**
  * The smallest and the tallest who may play; equal unless the size is "anyone".

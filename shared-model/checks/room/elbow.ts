@@ -21,7 +21,7 @@ import { roomOf, type Room, type Thing } from './room.ts';
 import { floorUnder } from './solids.ts';
 
 /** Elbows and forearms stay within so much before the axis. Common practice, no source. */
-const AHEAD = 300;
+export const ELBOWS_AHEAD = 300;
 const NOTICED = 1;
 
 export type Side = 'left' | 'right';
@@ -115,8 +115,8 @@ function isOwn(record: PlacedRecord, player: Player): boolean {
 /** Local frame of an item: it looks along -y, +x is to the left of who looks that way. */
 function zoneOf(player: Player, { left, right }: Elbows): Polygon {
   const corners = [
-    { x: -right, y: -AHEAD },
-    { x: left, y: -AHEAD },
+    { x: -right, y: -ELBOWS_AHEAD },
+    { x: left, y: -ELBOWS_AHEAD },
     { x: left, y: BODY_DEPTH / 2 },
     { x: -right, y: BODY_DEPTH / 2 },
   ];
@@ -169,7 +169,7 @@ function walls(player: Playing, platform: Platform): InTheWay[] {
 function sidesOf(player: Playing, outline: Polygon, other: string): InTheWay[] {
   const { elbows } = player;
   const local = outline.map((corner) => localTo(player.player, corner));
-  const zone: Bounds = { minX: -elbows.right, maxX: elbows.left, minY: -AHEAD, maxY: BODY_DEPTH / 2 };
+  const zone: Bounds = { minX: -elbows.right, maxX: elbows.left, minY: -ELBOWS_AHEAD, maxY: BODY_DEPTH / 2 };
   const within = polygonBetween(local, zone);
   if (within.length === 0) return [];
   const { minX, maxX } = boundsOf(within);

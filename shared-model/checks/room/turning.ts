@@ -23,9 +23,9 @@ export const TURNING_DIAMETER = 1525;
 /** Bends of more than this, within the length below, are such in which somebody turns back. */
 const MOST_TURN = (91 * Math.PI) / 180;
 /** Round something wider than this one drives in two bends. */
-const BEND_LENGTH = 1220;
+export const BEND_LENGTH = 1220;
 /** A wheelchair before a door has its middle so far from it: half of 48 in (1220 mm), ADA/ABA 305.3. */
-const BEFORE_DOOR = 610;
+export const BEFORE_DOOR = 610;
 /** Circles wider than this are found to be so wide at least, and no more is asked. */
 const FAR = 2000;
 
