@@ -3,7 +3,8 @@
 import { stripOf, type Strip } from '../../pages/bindings/strip.ts';
 import type { Primitive } from '../primitives.ts';
 import { grouped } from '../sheet/blocks.ts';
-import { oneLine } from '../text.ts';
+import { TEXT } from '../style.ts';
+import { fitted, oneLine, textLine } from '../text.ts';
 import { assemblyMarks } from './assembly-marks.ts';
 import { assemblySheets } from './assembly.ts';
 import { blankPage } from './blank-page.ts';
@@ -21,6 +22,8 @@ export type {
   PlacedPage,
   Size,
 } from './order.ts';
+
+const COVER_MARGIN = 14;
 
 /** Refused when the paper is smaller than a page. */
 export function bookletSheets(order: BookletOrder): BookletSheets | BookletRefusal {
@@ -56,8 +59,10 @@ interface OneSheet {
 function pieceSheet(order: BookletOrder, { strip, layout, piece, number }: OneSheet): BookletSheet {
   const panel = piece && strip.panels[piece.panel];
   const title = (what: string): string => oneLine(`${order.title}: sheet ${number}, ${what}`);
-  if (!piece || !panel)
-    return { sheet: { title: title('blank side'), ...layout.sheet, children: [] }, pages: [] };
+  if (!piece || !panel) {
+    const children = coverWords(order, layout, number === 1 ? 'front' : 'back');
+    return { sheet: { title: title('outside of a cover'), ...layout.sheet, children }, pages: [] };
+  }
   const { box } = layout;
   const forReader = [...blanks(order, panel, piece, layout), ...readerMarks(order, panel, piece, box)];
   // One paragraph for each of the two that they are for: a tag for every note would double the file's objects.
@@ -69,6 +74,31 @@ function pieceSheet(order: BookletOrder, { strip, layout, piece, number }: OneSh
     sheet: { title: title(`panel ${panel.name}`), ...layout.sheet, children },
     pages: placedPages(order, panel, piece, box),
   };
+}
+
+/** The outside of a book has no music: without a word it would be taken for a misprint, and thrown away. */
+function coverWords({ title, tools }: BookletOrder, { box }: Layout, cover: 'front' | 'back'): Primitive[] {
+  const words = `${cover === 'front' ? 'Front' : 'Back'} cover: leave blank; ${
+    cover === 'front' ? 'the first page is on its back' : 'the last page is on its other side'
+  }`;
+  const spot = { x: box.x + box.width / 2, anchor: 'middle' as const };
+  const width = box.width - 2 * COVER_MARGIN;
+  const lines = [
+    { words: title, type: { size: TEXT.title, weight: 'bold' as const }, y: box.y + box.height * 0.3 },
+    { words, type: { size: TEXT.body, weight: 'regular' as const }, y: box.y + box.height * 0.3 + 8 },
+  ];
+  return [
+    grouped(
+      'paragraph',
+      lines.map(({ words: line, type, y }) =>
+        textLine(
+          fitted(line, width, type, tools.measure),
+          { ...spot, y },
+          { ...type, ...spot, colour: tools.palette.ink },
+        ),
+      ),
+    ),
+  ];
 }
 
 /** Drawn as they are read; what stands on its head is turned as a whole afterwards. */

@@ -5,7 +5,7 @@ import { expect, it } from 'vitest';
 import { PAPER_MODELS } from '#model/catalogue/paper.ts';
 import { HELP, readOrder, UsageError } from '../../../electron/cli/usage.ts';
 
-it.each([
+it.each<[string, object]>([
   [
     'check a.standlines',
     {
@@ -40,7 +40,10 @@ it.each([
     },
   ],
   ['booklet a.json --out a.pdf', { verb: 'booklet', file: 'a.json', out: 'a.pdf', paper: null }],
-  ...PAPER_MODELS.map(({ id }) => [`booklet demo --out a.pdf --paper ${id}`, { paper: id }] as const),
+  ...PAPER_MODELS.map(({ id }): [string, object] => [
+    `booklet demo --out a.pdf --paper ${id}`,
+    { paper: id },
+  ]),
   ['booklet demo --out a.pdf --paper Tabloid', { paper: 'tabloid' }],
   ['schema', { verb: 'schema' }],
   ['help', { verb: 'help' }],

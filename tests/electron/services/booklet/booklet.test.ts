@@ -333,6 +333,18 @@ describe('other bindings', () => {
     ]);
     expect(read[0]?.words).toContain('after bar 9: turn');
     expect(read[2]?.words).toContain('after bar 20: turn');
+    expect(read[5]?.words).toContain('Back cover: leave blank; the last page is on its other side');
+  });
+
+  it('a book that opens on the left says why its first sheet side has no music', async () => {
+    const binding = book(pagesOf('tuba', 1, 4), true);
+    const { read } = await printed(
+      { binding, players: ['Tuba'], paper: A4_PAPER },
+      { tuba: await part('tuba', 4) },
+    );
+    expect(read[0]?.forms).toEqual([]);
+    expect(read[0]?.words).toContain('Front cover: leave blank; the first page is on its back');
+    expect(read[1] && pagesOn(read[1])).toEqual(['tuba page 1']);
   });
 
   it('a concertina comes as its pages in a row, each taped to the next', async () => {
