@@ -17,6 +17,7 @@ import { commandWords } from './command-words.ts';
 import * as looking from './looking.ts';
 import * as filing from './filing.ts';
 import { removeFrom } from './removing.ts';
+import { HELP_ACTIONS } from './help/help-actions.ts';
 import { showMusic } from './music/giving-music.ts';
 import { toggleStrip } from './strip/showing-strip.ts';
 import { toggleTurns } from './turns/showing-turns.ts';
@@ -93,6 +94,7 @@ export const ACTIONS: readonly Action[] = [
     keys: ['Mod+K', 'F1'],
     run: (e) => e.questions.ask('commands', null),
   }),
+  ...HELP_ACTIONS.map(action),
   action({ id: 'file.new', words: text.bar.new, keys: ['Mod+Alt+N'], run: filing.startNew }),
   action({ id: 'file.open', words: text.bar.open, keys: ['Mod+O'], run: (e) => e.desk.chooseAndOpen() }),
   action({ id: 'file.demo', words: text.bar.demo, run: filing.openDemo }),

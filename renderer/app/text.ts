@@ -5,6 +5,7 @@ import { dialogsWords } from './words/dialogs.ts';
 import { ensembleWords } from './words/ensemble.ts';
 import { findingsWords } from './words/findings.ts';
 import { formsWords } from './words/forms.ts';
+import { helpWords } from './words/help.ts';
 import { musicWords } from './words/music.ts';
 import { guides, kinds, kindsMany, shelves } from './words/names.ts';
 import { packWords } from './words/pack.ts';
@@ -41,6 +42,7 @@ const english = {
   ...stripWords,
   ...ensembleWords,
   ...dialogsWords,
+  ...helpWords,
 } as const;
 
 type Widened<T> = T extends string

@@ -2,6 +2,7 @@
 
 import type { Fault, FileType, Recoverable } from '#contract/contract.ts';
 import type { Id } from '#model/document/ids.ts';
+import type { HelpPageId } from '../app/help/pages.ts';
 import type { Onlooker } from '../workers/protocol.ts';
 import type { ChosenPlace, ConflictChoice, TroubleChoice, UnsavedChoice } from '../files/file-desk.ts';
 
@@ -30,6 +31,8 @@ export interface Dialogs {
   /** Booklets and cue cards of the plan that is shown. */
   paper: { readonly about: null; readonly answer: null };
   commands: { readonly about: null; readonly answer: null };
+  /** Pages about the checks, opened at one of them. */
+  help: { readonly about: { readonly page: HelpPageId }; readonly answer: null };
   concert: { readonly about: null; readonly answer: null };
   /** Of the setup in view. */
   music: { readonly about: null; readonly answer: null };

@@ -78,6 +78,9 @@ export class View {
   /** The player to whom the lines of sight lead; null: to the edge of the platform. */
   sectionFocus: string | null = $state(null);
 
+  /** The first things to try. */
+  hints = $state(false);
+
   leftOpen = $state(true);
   rightOpen = $state(true);
 

@@ -104,7 +104,7 @@ export class Editor {
   async open(address: string): Promise<void> {
     await this.page.goto(address);
     await expect(this.plan).toBeVisible();
-    await expect(this.house.getByRole('button').first()).toBeVisible();
+    await expect(this.house.getByRole('button', { name: /^Worst seen/ })).toBeVisible();
   }
 
   async putHintsAway(): Promise<void> {

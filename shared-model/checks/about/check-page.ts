@@ -31,7 +31,17 @@ export type Setting =
 
 /** The form of properties, or the dialog, in which it is set. */
 export type SettingForm =
-  'player' | 'instrument' | 'stand' | 'piano' | 'lamp' | 'platform' | 'door' | 'seats' | 'music' | 'turns';
+  | 'player'
+  | 'instrument'
+  | 'stand'
+  | 'piano'
+  | 'lamp'
+  | 'platform'
+  | 'door'
+  | 'seats'
+  | 'music'
+  | 'turns'
+  | 'stock';
 
 export interface AboutPage<Id extends string = string> {
   readonly id: Id;

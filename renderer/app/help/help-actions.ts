@@ -1,0 +1,26 @@
+/** The help among the commands: all of it, and each page by its title. */
+
+import type { Editor } from '../../state/editor.svelte.ts';
+import { text } from '../text.ts';
+import { helpPages, type HelpPageId } from './pages.ts';
+
+export function showHelp(editor: Editor, page: HelpPageId = 'sight'): void {
+  void editor.questions.ask('help', { page });
+}
+
+interface HelpSketch {
+  readonly id: string;
+  readonly words: string;
+  readonly run: (editor: Editor) => void;
+}
+
+export const HELP_ACTIONS: readonly HelpSketch[] = [
+  { id: 'help.pages', words: text.help.action, run: (editor) => showHelp(editor) },
+  { id: 'help.hints', words: text.help.hints, run: ({ view }) => (view.hints = true) },
+  // No title has a length in it.
+  ...helpPages('metric').map(({ id, title }) => ({
+    id: `help.page.${id}`,
+    words: text.help.page(title),
+    run: (editor: Editor) => showHelp(editor, id),
+  })),
+];
