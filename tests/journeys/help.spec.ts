@@ -71,6 +71,7 @@ test('limits are changed from the page, and it tells the new one', async ({ edit
 test('the first things to try are called back from the list of commands', async ({ editor, page }) => {
   const steps = page.getByRole('complementary', { name: 'First steps' });
   await expect(steps).toBeHidden();
+  await editor.plan.focus();
   await page.keyboard.press('Control+k');
   await page.keyboard.type('first things');
   await page.keyboard.press('Enter');
