@@ -5,6 +5,7 @@
  */
 
 import type { Document } from '#model/document/document.ts';
+import { hiddenIn } from '#model/document/groups.ts';
 import type { Id } from '#model/document/ids.ts';
 import type { Units } from '#model/document/measures.ts';
 import { isPlaced, type PlacedRecord } from '#model/document/records.ts';
@@ -108,6 +109,7 @@ export class Picture {
       palette: PALETTES[request.theme],
       measure: this.#measure,
       area: null,
+      leftOut: hiddenIn(request.document, request.setup),
     });
   }
 

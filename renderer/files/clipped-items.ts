@@ -4,10 +4,12 @@ import { addRecords } from '#model/commands/add.ts';
 import { copiesOf } from '#model/commands/clone.ts';
 import { refuse, type Outcome } from '#model/commands/command.ts';
 import type { Document } from '#model/document/document.ts';
+import { wholeGroupsAmong } from '#model/document/groups.ts';
 import type { Id } from '#model/document/ids.ts';
 import {
   isPlaced,
   type AnyRecord,
+  type Group,
   type Instrument,
   type Kind,
   type PlacedRecord,
@@ -19,14 +21,14 @@ const FORMAT = 'standlines-items';
 const LONGEST = 1_000_000;
 const MOST = 2000;
 
-/** Placed things and what players carry: the music stays with its setup. */
-export type ClippedItem = PlacedRecord | Instrument;
+/** Placed things, what players carry and what is grouped: the music stays with its setup. */
+export type ClippedItem = PlacedRecord | Instrument | Group;
 
 function isClippable(record: AnyRecord): record is ClippedItem {
-  return isPlaced(record) || record.kind === 'instrument';
+  return isPlaced(record) || record.kind === 'instrument' || record.kind === 'group';
 }
 
-/** The placed things of the selection, players with their instruments; null when there are none. */
+/** The placed things of the selection, players with their instruments, groups as far as they are whole; null when there are none. */
 export function clipped(document: Document, ids: readonly string[]): string | null {
   const items = ids.flatMap((id) => document.records.get(id) ?? []).filter(isPlaced);
   if (items.length === 0) return null;
@@ -34,7 +36,8 @@ export function clipped(document: Document, ids: readonly string[]): string | nu
   const instruments = [...document.records.values()].filter(
     (record): record is Instrument => record.kind === 'instrument' && players.has(record.player),
   );
-  return JSON.stringify({ format: FORMAT, version: 1, records: [...items, ...instruments] });
+  const groups = wholeGroupsAmong(document, ids);
+  return JSON.stringify({ format: FORMAT, version: 1, records: [...items, ...instruments, ...groups] });
 }
 
 /** The items of a clipboard text; null when it holds something else. Never throws. */

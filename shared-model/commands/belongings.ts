@@ -1,6 +1,7 @@
 /** What came with a player and is of use to nobody else, and how he is removed with it. */
 
 import { allOf, type Document } from '../document/document.ts';
+import { isLocked } from '../document/groups.ts';
 import type { InstrumentStand, Stand } from '../document/records.ts';
 import type { Proposal, Refusal } from './command.ts';
 import { remove, type Remove } from './remove.ts';
@@ -46,13 +47,13 @@ function isForWholeConcert(document: Document, id: string): boolean {
   return record?.kind === 'player' && record.setup === null;
 }
 
-/** Like `remove`, and in the same step what belonged only to the removed players. */
+/** Like `remove`, and in the same step what belonged only to the removed players and is not locked. */
 export function removeWithBelongings(document: Document, { ids }: Remove): Removal | Refusal {
   const targets = recordsOf(document, ids);
   if (!targets.ok) return targets;
   const asked = new Set<string>(ids);
   const players = targets.records.filter(({ kind }) => kind === 'player').map(({ id }) => id);
-  const along = belongingsOf(document, players).filter(({ id }) => !asked.has(id));
+  const along = belongingsOf(document, players).filter(({ id }) => !asked.has(id) && !isLocked(document, id));
   const outcome = remove(document, { ids: [...ids, ...along.map(({ id }) => id)] });
   if (!outcome.ok || along.length === 0) return outcome.ok ? { ...outcome, along } : outcome;
   return { ...outcome, along, label: `remove ${namesOf(document, targets.records)} and what came along` };

@@ -1,13 +1,14 @@
 /** Makes more of what is there. */
 
 import type { Document } from '../document/document.ts';
+import { wholeGroupsAmong } from '../document/groups.ts';
 import type { Id } from '../document/ids.ts';
 import type { AnyRecord, Instrument, Kind, Millimetres, Point } from '../document/records.ts';
 import { copiesOf, type Copies } from './clone.ts';
 import type { Command } from './command.ts';
 import { editsOf, propose } from './propose.ts';
 import { tidy } from './spots.ts';
-import { movables, type Movable } from './targets.ts';
+import { positioned, type Movable } from './targets.ts';
 import { namesOf } from './words.ts';
 
 export interface Duplicate {
@@ -19,12 +20,17 @@ export interface Duplicate {
 
 /**
  * Copies of items, seat blocks or places, beside the originals. The instruments of a copied player come along. A
- * copied stand keeps its reader only when he is copied too: the copy, then, reads it.
+ * copied stand keeps its reader only when he is copied too: the copy, then, reads it. Of a whole group the copies are one, too;
+ * copies are never locked or hidden.
  */
 export const duplicate: Command<Duplicate> = (document, { ids, dx, dy }) => {
-  const targets = movables(document, ids);
+  const targets = positioned(document, ids);
   if (!targets.ok) return targets;
-  const originals = [...targets.records, ...instrumentsOf(document, targets.records)];
+  const originals = [
+    ...targets.records,
+    ...instrumentsOf(document, targets.records),
+    ...wholeGroupsAmong(document, ids),
+  ];
   const copies = copiesOf(document, originals, <K extends Kind>(id: Id<K>) =>
     document.records.get(id)?.kind === 'setup' ? id : null,
   );

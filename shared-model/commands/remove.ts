@@ -5,7 +5,7 @@ import { referencesOf, withReferences } from '../document/references.ts';
 import type { AnyRecord } from '../document/records.ts';
 import { refuse, type Command } from './command.ts';
 import { propose, type Edits } from './propose.ts';
-import { recordsOf } from './targets.ts';
+import { recordsOf, unlocked } from './targets.ts';
 import { namesOf } from './words.ts';
 
 export interface Remove {
@@ -17,7 +17,7 @@ export interface Remove {
  * waited on a removed stand or table is in its player's hands.
  */
 export const remove: Command<Remove> = (document, { ids }) => {
-  const targets = recordsOf(document, ids);
+  const targets = unlocked(document, recordsOf(document, ids));
   if (!targets.ok) return targets;
   const needed = targets.records.find(({ kind }) => kind === 'concert' || kind === 'platform');
   if (needed) return refuse(`The ${needed.kind} cannot be removed: every file has exactly one.`);

@@ -8,6 +8,7 @@ import type { AnyRecord } from '../document/records.ts';
 import { refuse, type Command } from './command.ts';
 import { freshIds } from './fresh-id.ts';
 import { propose } from './propose.ts';
+import { removalOf } from './remove.ts';
 
 export interface ReplaceVenue {
   /** Id of a venue model. */
@@ -19,7 +20,9 @@ export const replaceVenue: Command<ReplaceVenue> = (document, { venue }) => {
   const model = venueModel(venue);
   if (!model) return refuse(`The catalogue has no venue "${venue}".`);
   const edits = new Map<string, AnyRecord | null>();
-  for (const record of document.records.values()) if (isOfTheHouse(record)) edits.set(record.id, null);
+  // A column of the old house leaves the group that it was in.
+  const left = [...document.records.values()].filter(isOfTheHouse);
+  for (const [id, record] of removalOf(document, left)) edits.set(id, record);
   for (const record of underFreeIds(document, model.records())) edits.set(record.id, record);
   const concert = concertOf(document);
   edits.set(concert.id, { ...concert, venue: model.name });
@@ -40,7 +43,7 @@ function isOfTheHouse(record: AnyRecord): record is HouseRecord {
   }
 }
 
-/** The model's own ids where nothing that stays has them. Nothing names a record of the house by its id. */
+/** The model's own ids where nothing that stays has them. */
 function underFreeIds(document: Document, records: readonly HouseRecord[]): HouseRecord[] {
   const fresh = freshIds(
     document,

@@ -1,12 +1,13 @@
 /** Lets things stay for the whole concert, or gives each setup its own again. */
 
 import { applyDiff, type Change } from '../document/diff.ts';
-import { setupsOf, type Document } from '../document/document.ts';
+import { allOf, find, setupsOf, type Document } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import { referencesOf, withReferences } from '../document/references.ts';
 import {
   isPlaced,
   type AnyRecord,
+  type Group,
   type Instrument,
   type Kind,
   type PlacedRecord,
@@ -31,10 +32,28 @@ export const share: Command<Share> = (document, { ids }) => {
   const shared = [...targets.records, ...instrumentsOf(document, targets.records)];
   const missing = namedButNotShared(document, shared);
   if (missing) return missing;
-  return propose(document, editsOf(shared.map((record) => ({ ...record, setup: null }))), {
+  const edits = new Map([
+    ...editsOf(shared.map((record) => ({ ...record, setup: null }))),
+    ...groupEdits(document, new Set(shared.map(({ id }) => id))),
+  ]);
+  return propose(document, edits, {
     label: `share ${namesOf(document, targets.records)}`,
   });
 };
+
+/** A group all of whose members stay for the whole concert stays with them; others go on without those that do. */
+function groupEdits(document: Document, shared: ReadonlySet<string>): Edits {
+  const edits = new Map<string, AnyRecord | null>();
+  const touched = allOf(document, 'group').filter(
+    ({ setup, members }) => setup !== null && members.some((id) => shared.has(id)),
+  );
+  for (const group of touched) {
+    const isWhole = group.members.every((id) => shared.has(id));
+    const left = withReferences(group, (id) => (shared.has(id) ? null : id));
+    edits.set(group.id, isWhole ? { ...group, setup: null } : left);
+  }
+  return edits;
+}
 
 export interface Unshare extends Share {
   /** The setup that keeps the things themselves; every other gets copies. */
@@ -58,7 +77,7 @@ export const unshare: Command<Unshare> = (document, { ids, setup }) => {
   });
 };
 
-type Shareable = PlacedRecord | Instrument;
+type Shareable = PlacedRecord | Instrument | Group;
 
 function placedOf(
   document: Document,
@@ -95,17 +114,28 @@ function namedButNotShared(document: Document, shared: readonly Shareable[]): Re
   return null;
 }
 
-/** Shared things that name one of these, and so on. */
+/** Shared things that name one of these, and so on; whole groups. */
 function withNaming(document: Document, records: readonly PlacedRecord[]): Shareable[] {
   const found = new Map<string, Shareable>(records.map((record) => [record.id, record]));
   for (let count = -1; count !== found.size;) {
     count = found.size;
     for (const record of document.records.values()) {
-      const isShared = (isPlaced(record) || record.kind === 'instrument') && record.setup === null;
-      if (isShared && referencesOf(record).some(({ id }) => found.has(id))) found.set(record.id, record);
+      const isShared = isShareable(record) && record.setup === null;
+      if (!isShared || !referencesOf(record).some(({ id }) => found.has(id))) continue;
+      found.set(record.id, record);
+      if (record.kind === 'group')
+        for (const member of placedAmong(document, record)) found.set(member.id, member);
     }
   }
   return [...found.values()];
+}
+
+function isShareable(record: AnyRecord): record is Shareable {
+  return isPlaced(record) || record.kind === 'instrument' || record.kind === 'group';
+}
+
+function placedAmong(document: Document, { members }: Group): PlacedRecord[] {
+  return members.flatMap((id) => find(document, id) ?? []);
 }
 
 /** Copies of the things for one setup, and what of it named the things naming the copies instead. */

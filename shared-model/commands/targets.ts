@@ -1,6 +1,7 @@
 /** Finds what a command is to work on, or says why it cannot. */
 
 import type { Document } from '../document/document.ts';
+import { isLocked } from '../document/groups.ts';
 import { kindWord } from '../document/labels.ts';
 import type {
   AnyRecord,
@@ -36,12 +37,24 @@ export function recordsOf(document: Document, ids: readonly string[]): Targets<A
   return first ? { ok: true, records: [first, ...rest] } : refuse('Select something first.');
 }
 
-export function movables(document: Document, ids: readonly string[]): Targets<Movable> {
+/** What stands at a spot, locked or not. */
+export function positioned(document: Document, ids: readonly string[]): Targets<Movable> {
   return narrowed(document, recordsOf(document, ids), isMovable, 'cannot be moved');
 }
 
+export function movables(document: Document, ids: readonly string[]): Targets<Movable> {
+  return unlocked(document, positioned(document, ids));
+}
+
 export function turnables(document: Document, ids: readonly string[]): Targets<Turnable> {
-  return narrowed(document, recordsOf(document, ids), isTurnable, 'cannot be turned');
+  const targets = narrowed(document, recordsOf(document, ids), isTurnable, 'cannot be turned');
+  return unlocked(document, targets);
+}
+
+/** Refuses as soon as one of them is locked, so that what was lined up by hand stays in line. */
+export function unlocked<R extends AnyRecord>(document: Document, targets: Targets<R>): Targets<R> {
+  const locked = targets.ok ? targets.records.find(({ id }) => isLocked(document, id)) : undefined;
+  return locked ? refuse(`${nameOf(document, locked)} is locked; unlock it first.`) : targets;
 }
 
 /** The one record of this id and kind. */

@@ -28,6 +28,7 @@ const KIND_WORDS: Readonly<Record<Kind, string>> = {
   lamp: 'lamp',
   riser: 'riser',
   shape: 'object',
+  group: 'group',
 };
 
 export function kindWord(kind: Kind): string {

@@ -395,6 +395,19 @@ export interface Shape extends Placed<'shape'> {
   readonly fixed: boolean;
 }
 
+/**
+ * Things that are taken hold of together; of one thing alone, what keeps it locked or hidden. All members are there in
+ * the same setup as the group (null: all for the whole concert), and no thing is in two groups.
+ */
+export interface Group extends Common<'group'> {
+  readonly setup: Id<'setup'> | null;
+  readonly members: readonly Id<PlacedRecord['kind']>[];
+  /** Not to be moved, turned or removed by hand. */
+  readonly locked: boolean;
+  /** Not drawn on the screen; checks count its members all the same. */
+  readonly hidden: boolean;
+}
+
 export type PlacedRecord =
   Player | Stand | InstrumentStand | Table | Seat | Piano | LargeInstrument | Lamp | Riser | Shape;
 
@@ -411,7 +424,7 @@ export type VenueRecord =
   | Stock
   | Underlay;
 
-export type AnyRecord = VenueRecord | PlacedRecord | Instrument;
+export type AnyRecord = VenueRecord | PlacedRecord | Instrument | Group;
 
 export type Kind = AnyRecord['kind'];
 

@@ -2,7 +2,15 @@
 
 import type { Id } from './ids.ts';
 import type { KeptPin } from './kept-plan.ts';
-import type { AnyRecord, Kind, PagePlanRecord, PlayerPair, Setup } from './records.ts';
+import {
+  PLACED_KINDS,
+  type AnyRecord,
+  type Group,
+  type Kind,
+  type PagePlanRecord,
+  type PlayerPair,
+  type Setup,
+} from './records.ts';
 
 export interface Reference {
   /** Where the id stands in its record: "reader of side 0" is `sides[0].reader`. */
@@ -57,6 +65,9 @@ export function referencesOf(record: AnyRecord): Reference[] {
     case 'largeInstrument':
       note('player', record.player, 'player');
       break;
+    case 'group':
+      record.members.forEach((member, index) => note(`members[${index}]`, member, ...PLACED_KINDS));
+      break;
     default:
   }
   return found;
@@ -67,7 +78,7 @@ export type Rename = <K extends Kind>(id: Id<K>) => Id<K> | null;
 
 /**
  * The record with every id it names replaced; null when it cannot be without what it lost (an instrument its
- * player, an item its setup, a page plan its music). The record itself, when nothing changes.
+ * player, an item its setup, a page plan its music, a group all that is in it). The record itself, when nothing changes.
  */
 export function withReferences<R extends AnyRecord>(record: R, rename: Rename): R | null;
 export function withReferences(record: AnyRecord, rename: Rename): AnyRecord | null {
@@ -98,6 +109,8 @@ export function withReferences(record: AnyRecord, rename: Rename): AnyRecord | n
     case 'piano':
     case 'largeInstrument':
       return { ...record, setup, player: renamed(record.player) };
+    case 'group':
+      return groupWith({ ...record, setup }, rename);
     default:
       return { ...record, setup };
   }
@@ -110,6 +123,13 @@ function setupWith(setup: Setup, rename: Rename): Setup {
     needNotSee: renamedPairs(setup.needNotSee, rename),
     variantOf: setup.variantOf && rename(setup.variantOf),
   };
+}
+
+/** One that lost members until a single one is left is no group any more, unless it keeps that one locked or hidden. */
+function groupWith(group: Group, rename: Rename): Group | null {
+  const members = group.members.flatMap((member) => rename(member) ?? []);
+  const isLeft = members.length > 1 || (members.length === 1 && group.members.length === 1);
+  return isLeft || (members.length === 1 && (group.locked || group.hidden)) ? { ...group, members } : null;
 }
 
 /** A pair that lost one of its players is none. */

@@ -4,7 +4,7 @@ import type { Document } from '../document/document.ts';
 import { kindWord } from '../document/labels.ts';
 import { edgeOf } from '../document/openings.ts';
 import { referencesOf, type Reference } from '../document/references.ts';
-import type { AnyRecord, Door, Kind, Platform, Setup } from '../document/records.ts';
+import type { AnyRecord, Door, Group, Kind, Platform, Setup } from '../document/records.ts';
 import { seatsInRow } from '../document/seating.ts';
 import { notAllowed, shown, type Complaint } from './complaint.ts';
 import {
@@ -29,7 +29,8 @@ export function documentRuleBroken(document: Document): DocumentComplaint | null
     referencesBroken(document) ??
     variantsBroken(document) ??
     doorsBroken(document) ??
-    onceBroken(document)
+    onceBroken(document) ??
+    groupsBroken(document)
   );
 }
 
@@ -210,4 +211,25 @@ function onceBroken(document: Document): DocumentComplaint | null {
     known.add(key);
   }
   return null;
+}
+
+function groupsBroken({ records }: Document): DocumentComplaint | null {
+  const grouped = new Set<string>();
+  for (const record of records.values()) {
+    if (record.kind !== 'group') continue;
+    for (const [index, id] of record.members.entries()) {
+      const complaint = memberBroken(record, records.get(id), grouped.has(id));
+      if (complaint) return { record, ...notAllowed(`members[${index}]`, id, complaint) };
+      grouped.add(id);
+    }
+  }
+  return null;
+}
+
+function memberBroken(group: Group, member: AnyRecord | undefined, isTaken: boolean): string | null {
+  if (isTaken) return 'a thing is in one group at most, and once; leave it out here';
+  const isWithIt = member && 'setup' in member && member.setup === group.setup;
+  return isWithIt
+    ? null
+    : 'a group and all that is in it are there in the same setup, or all for the whole concert';
 }

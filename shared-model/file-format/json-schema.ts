@@ -111,5 +111,6 @@ const KIND_DESCRIPTIONS: Readonly<Record<Kind, string>> = {
   largeInstrument: 'An instrument that stands on the floor, such as a marimba, timpani or a harp.',
   lamp: 'A lamp, with the cable to its socket.',
   riser: 'A rectangular level on the platform; what stands on it stands higher.',
+  group: 'Things that are taken hold of together; of one thing alone, what keeps it locked or hidden.',
   shape: 'Anything else with an outline and a height, from the floor up: a column, a flight case, a lectern.',
 };

@@ -37,6 +37,8 @@ export const FARTHEST = 1_000_000;
 export const LONGEST_NAME = 200;
 export const LONGEST_NOTES = 4000;
 
+/** Things in one group. */
+export const MOST_MEMBERS = 2000;
 export const MOST_CONTACTS = 50;
 export const MOST_VIEWS = 100;
 export const MOST_OF_A_THING = 100_000;

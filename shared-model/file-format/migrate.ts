@@ -27,7 +27,7 @@ function toVersion3(file: Json): Json {
   return eachRecord(file, withPdfs);
 }
 
-/** Version 4 knows contacts, chosen views, variants, stock, storage and underlays; what version 3 says stays true without. */
+/** Version 4 knows contacts, chosen views, variants, stock, storage, underlays and groups; what version 3 says stays true without. */
 function toVersion4(file: Json): Json {
   return file;
 }

@@ -5,6 +5,7 @@
 
 import * as v from 'valibot';
 import type { AnyRecord, Kind, RecordOf } from '../document/records.ts';
+import { group } from './schema/group.ts';
 import * as items from './schema/items.ts';
 import { pagePlan } from './schema/page-plan.ts';
 import * as people from './schema/people.ts';
@@ -42,6 +43,7 @@ export const RECORD_SCHEMAS = {
   riser: items.riser,
   shape: items.shape,
   pagePlan,
+  group,
 } satisfies { readonly [K in Kind]: v.GenericSchema<unknown, RecordOf<K>> };
 
 export const KINDS = Object.keys(RECORD_SCHEMAS) as readonly Kind[];

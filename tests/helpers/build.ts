@@ -7,6 +7,7 @@ import type {
   AnyRecord,
   Concert,
   Door,
+  Group,
   Instrument,
   InstrumentStand,
   Kind,
@@ -192,6 +193,12 @@ export const aStock = (f: Fields<Stock> = {}): Stock =>
       borrowed: 0,
       storage: null,
     },
+    f,
+  );
+
+export const aGroup = (f: Fields<Group> = {}): Group =>
+  made<Group>(
+    { id: asId('group-1'), kind: 'group', name: '', setup: SETUP, members: [], locked: false, hidden: false },
     f,
   );
 

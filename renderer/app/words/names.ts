@@ -40,6 +40,7 @@ export const kinds: Readonly<Record<Kind, string>> = {
   lamp: 'Lamp',
   riser: 'Riser',
   shape: 'Object',
+  group: 'Group',
 };
 
 export const kindsMany: Readonly<Record<Kind, string>> = {
@@ -65,6 +66,7 @@ export const kindsMany: Readonly<Record<Kind, string>> = {
   lamp: 'Lamps',
   riser: 'Risers',
   shape: 'Objects',
+  group: 'Groups',
 };
 
 export const severities: Readonly<Record<Severity, string>> = {

@@ -5,8 +5,8 @@ import { isPlaced, type Limits } from '../../document/records.ts';
 
 /** Keeps the venue, levels, instruments, and of all other items those of these ids. */
 export function excerpt({ records }: Document, ids: readonly string[]): Document {
-  const kept = [...records].filter(
-    ([id, record]) => !isPlaced(record) || record.kind === 'riser' || ids.includes(id),
+  const kept = [...records].filter(([id, record]) =>
+    isPlaced(record) ? record.kind === 'riser' || ids.includes(id) : record.kind !== 'group',
   );
   return { records: new Map(kept) };
 }

@@ -69,12 +69,14 @@ export interface PlanRequest {
   readonly figuresOf?: (record: PlacedRecord) => string;
   /** The part of the page that is looked at: seats outside it need not be drawn, for nobody sees them. Left out: all of it. */
   readonly frame?: Box;
+  /** Things that are not drawn, though everything else keeps the mark it has with them. Left out: none. */
+  readonly leftOut?: ReadonlySet<string>;
 }
 
 export interface PlanContext extends PlanRequest {
   /** From the stage (mm, y upstage) to the page (mm on paper, y down). */
   readonly toPage: Affine;
-  /** Everything placed in the setup, kind by kind in the order of the marks. */
+  /** Everything placed in the setup that is drawn, kind by kind in the order of the marks. */
   readonly items: readonly PlacedRecord[];
   readonly risers: readonly Riser[];
   readonly marks: ReadonlyMap<string, string>;
@@ -83,14 +85,15 @@ export interface PlanContext extends PlanRequest {
 }
 
 export function planContext(request: PlanRequest): PlanContext {
-  const { document, setup, scale, origin } = request;
-  const items = placedInSetup(document, setup);
+  const { document, setup, scale, origin, leftOut } = request;
+  const all = placedInSetup(document, setup);
+  const items = leftOut ? all.filter(({ id }) => !leftOut.has(id)) : all;
   return {
     ...request,
     toPage: stageToPage(scale, origin),
     items,
     risers: items.filter((record) => record.kind === 'riser'),
-    marks: shortMarks(items),
+    marks: shortMarks(all),
     held: heldInstruments(document, setup),
   };
 }

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { paperScaleFor, Picture, type PictureRequest } from '../../../renderer/canvas/picture.ts';
 import { partsOf } from '../../../renderer/canvas/parts.ts';
 import { PIXELS_PER_MILLIMETRE } from '../../../renderer/canvas/camera.ts';
-import { aDocument, aPlatform, aPlayer, aStand, SETUP } from '../../helpers/build.ts';
+import { aDocument, aGroup, aPlatform, aPlayer, aStand, SETUP } from '../../helpers/build.ts';
 
 const measure = (text: string, size: number): number => text.length * size * 0.5;
 
@@ -64,6 +64,17 @@ describe('Picture', () => {
     expect(groupOf(hurried.items, 'player-1')).toBe(groupOf(before.items, 'player-1'));
     expect(groupOf(hurried.items, 'stand-1')).toEqual(groupOf(exact.items, 'stand-1'));
     expect(slow.draw(request(moved)).items).toEqual(exact.items);
+  });
+
+  it('leaves out what is hidden, and everything else keeps the mark it has with it', () => {
+    const shown = aDocument(aPlayer(), aStand(), aStand({ id: 'stand-2', x: 900 }));
+    const group = aGroup({ members: [asId('stand-1')], hidden: true });
+    const hidden = aDocument(...shown.records.values(), group);
+    const [before, after] = [shown, hidden].map((each) => new Picture(measure).draw(request(each)).items);
+    expect(subjects(before ?? [])).toContain('stand-1');
+    expect(subjects(after ?? [])).not.toContain('stand-1');
+    expect(JSON.stringify(after)).toContain('"S2"');
+    expect(JSON.stringify(after)).not.toContain('"S1"');
   });
 
   it('draws everything while that is quick', () => {

@@ -6,7 +6,17 @@ import { writeDocument } from '#model/file-format/write.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { clipped, pasted, readClipped } from '../../../renderer/files/clipped-items.ts';
-import { aDocument, anInstrument, aLamp, aPlayer, aSetup, aStand, SETUP, SIDE } from '../../helpers/build.ts';
+import {
+  aDocument,
+  aGroup,
+  anInstrument,
+  aLamp,
+  aPlayer,
+  aSetup,
+  aStand,
+  SETUP,
+  SIDE,
+} from '../../helpers/build.ts';
 
 const trio = aDocument(
   aPlayer(),
@@ -50,6 +60,18 @@ describe('copy and paste', () => {
   it('lets go of a reader who was not copied along', () => {
     const after = paste(trio, clipped(trio, ['stand-1']));
     expect(after.records.get('stand-2')).toMatchObject({ sides: [{ reader: null }] });
+  });
+
+  it('keeps a whole group together, free and shown, and takes no part of one for a group', () => {
+    const group = aGroup({ members: [asId('player-1'), asId('stand-1')], locked: true, hidden: true });
+    const grouped = aDocument(...trio.records.values(), group);
+    const after = paste(grouped, clipped(grouped, ['stand-1', 'player-1']));
+    expect(after.records.get('group-2')).toMatchObject({
+      members: ['player-2', 'stand-2'],
+      locked: false,
+      hidden: false,
+    });
+    expect(paste(grouped, clipped(grouped, ['stand-1'])).records.has('group-2')).toBe(false);
   });
 
   it('moves a lamp with its cable', () => {

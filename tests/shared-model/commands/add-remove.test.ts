@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { add, addRecords } from '#model/commands/add.ts';
 import { freshId, freshIds } from '#model/commands/fresh-id.ts';
+import { setLocked } from '#model/commands/groups.ts';
 import { remove } from '#model/commands/remove.ts';
 import { asId } from '#model/document/ids.ts';
 import { documentOf } from '#model/document/document.ts';
+import { isLocked } from '#model/document/groups.ts';
 import {
   aDocument,
   aPlayer,
@@ -56,7 +58,9 @@ describe('add', () => {
     const isOnlyOne = record.kind === 'concert' || record.kind === 'platform';
     const namesItsOwnPlayers = record.kind === 'setup' && record.needNotSee.length > 0;
     const hasOneAlready = record.kind === 'score' || record.kind === 'pagePlan';
-    expect(outcome.ok).toBe(!isOnlyOne && !namesItsOwnPlayers && !hasOneAlready);
+    // All that is in one is in a group already.
+    const isGroup = record.kind === 'group';
+    expect(outcome.ok).toBe(!isOnlyOne && !namesItsOwnPlayers && !hasOneAlready && !isGroup);
   });
 
   it('refuses what a file could not hold, and names the field', () => {
@@ -130,12 +134,13 @@ describe('remove', () => {
     for (const { id, kind } of document.records.values()) {
       const outcome = remove(document, { ids: [id] });
       checkLaws(document, outcome);
-      expect(outcome.ok, id).toBe(kind !== 'concert' && kind !== 'platform');
+      expect(outcome.ok, id).toBe(kind !== 'concert' && kind !== 'platform' && !isLocked(document, id));
     }
   });
 
   it('removes all there is but what a concert needs', () => {
-    const document = frozen(documentOfEveryKind());
+    const whole = documentOfEveryKind();
+    const document = frozen(carriedOut(whole, setLocked(whole, { ids: ['shape-1'], locked: false })));
     const ids = [...document.records.values()]
       .filter(({ kind }) => !['concert', 'platform', 'setup'].includes(kind))
       .map(({ id }) => id);

@@ -7,6 +7,7 @@ import { align, distribute, mirror } from '#model/commands/arrange-items.ts';
 import { removeWithBelongings } from '#model/commands/belongings.ts';
 import type { Outcome } from '#model/commands/command.ts';
 import { duplicate } from '#model/commands/duplicate.ts';
+import { group, setHidden, setLocked, ungroup } from '#model/commands/groups.ts';
 import { mirrorSetup } from '#model/commands/mirror-setup.ts';
 import { move, placeAt } from '#model/commands/move.ts';
 import { insertCorner, moveCorners, removeCorner } from '#model/commands/platform-outline.ts';
@@ -118,6 +119,12 @@ const MAKERS: readonly Maker[] = [
   (document, draw) => mirror(document, { ids: draw.ids(document) }),
   (document, draw) => duplicate(document, { ids: draw.ids(document), dx: draw.length(), dy: draw.length() }),
   (document, draw) => remove(document, { ids: draw.ids(document) }),
+  (document, draw) => group(document, { ids: draw.ids(document) }),
+  (document, draw) => group(document, { ids: draw.ids(document) }),
+  (document, draw) => ungroup(document, { ids: draw.ids(document) }),
+  (document, draw) =>
+    setLocked(document, { ids: draw.ids(document), locked: draw.from([false, false, true]) }),
+  (document, draw) => setHidden(document, { ids: draw.ids(document), hidden: draw.from([false, true]) }),
   (document, draw) => removeWithBelongings(document, { ids: draw.ids(document) }),
   (document, draw) =>
     setEyeContact(document, {

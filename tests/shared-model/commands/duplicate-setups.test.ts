@@ -109,7 +109,7 @@ describe('setups', () => {
     expect(names(after)).toEqual(['Duo']);
     expect(setupsOf(after)[0]?.order).toBe(1);
     const left = [...after.records.values()].filter((record) => 'setup' in record);
-    expect(left.map(({ id }) => id).sort()).toEqual(['piano-1', 'player-3', 'shape-1', 'stand-2']);
+    expect(left.map(({ id }) => id).sort()).toEqual(['group-2', 'piano-1', 'player-3', 'shape-1', 'stand-2']);
   });
 
   it('keeps the last one', () => {

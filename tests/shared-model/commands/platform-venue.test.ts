@@ -6,7 +6,16 @@ import { allOf, platformOf, type Document } from '#model/document/document.ts';
 import { asId } from '#model/document/ids.ts';
 import { doorway } from '#model/document/openings.ts';
 import type { Point } from '#model/document/records.ts';
-import { aDoor, aDocument, aPlatform, aShape, aStand, recordOf } from '../../helpers/build.ts';
+import {
+  aDoor,
+  aDocument,
+  aGroup,
+  aPlatform,
+  aShape,
+  aStand,
+  aStorage,
+  recordOf,
+} from '../../helpers/build.ts';
 import { documentOfEveryKind } from '../document/every-kind.ts';
 import { frozen } from '../document/freeze.ts';
 import { carriedOut, refusal } from './check-laws.ts';
@@ -177,6 +186,15 @@ describe('replacing the venue', () => {
       expect(allOf(after, 'door')).toHaveLength(doors.length);
       expect(after.records.get('door-2')?.kind).toBe('stand');
     }
+  });
+
+  it('takes what it removes out of its group, and leaves the storage with any door', () => {
+    const column = aShape({ setup: null });
+    const group = aGroup({ setup: null, members: [column.id], locked: true });
+    const document = frozen(aDocument(column, group, aDoor(), aStorage({ door: asId('door-1') })));
+    const after = carriedOut(document, replaceVenue(document, { venue: 'studio' }));
+    expect(allOf(after, 'group')).toEqual([]);
+    expect(recordOf(after, 'storage-1', 'storage').door).toBeNull();
   });
 
   it('keeps what the setups brought along and removes what belongs to the building', () => {

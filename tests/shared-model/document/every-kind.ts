@@ -6,6 +6,7 @@ import { asId } from '#model/document/ids.ts';
 import {
   aConcert,
   aDocument,
+  aGroup,
   aLamp,
   aLargeInstrument,
   aPagePlan,
@@ -33,7 +34,7 @@ import {
 
 /** As it was before version 4 of the file. */
 export function documentBeforeStock(): Document {
-  const since = new Set(['storage', 'stock', 'underlay']);
+  const since = new Set(['storage', 'stock', 'underlay', 'group']);
   const known = [...documentOfEveryKind().records.values()].filter(({ kind }) => !since.has(kind));
   return documentOf(known.map(beforeStock));
 }
@@ -155,5 +156,8 @@ export function documentOfEveryKind(): Document {
     }),
     aRiser(),
     aShape({ setup: null }),
+    aGroup({ name: 'Left pair', members: [asId('player-1'), asId('instrumentStand-1')] }),
+    aGroup({ id: asId('group-2'), setup: null, members: [asId('shape-1')], locked: true }),
+    aGroup({ id: asId('group-3'), members: [asId('seat-1')], hidden: true }),
   );
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { asId, type Id } from '#model/document/ids.ts';
 import { referencesOf, withReferences } from '#model/document/references.ts';
-import type { AnyRecord, Kind } from '#model/document/records.ts';
+import { PLACED_KINDS, type AnyRecord, type Kind } from '#model/document/records.ts';
 import { documentOfEveryKind } from './every-kind.ts';
 import { frozen } from './freeze.ts';
 
@@ -34,7 +34,7 @@ describe('references', () => {
       ).toEqual(idsIn(record, known));
     }
     expect(new Set(RECORDS.flatMap(referencesOf).flatMap(({ kinds }) => kinds))).toEqual(
-      new Set(['setup', 'score', 'stand', 'player', 'instrumentStand', 'table', 'door', 'storage']),
+      new Set([...PLACED_KINDS, 'setup', 'score', 'door', 'storage']),
     );
   });
 
@@ -58,13 +58,14 @@ describe('references', () => {
     for (const record of RECORDS) {
       const names = referencesOf(record).map(({ field }) => field);
       const left = withReferences(record, (id) => (id.startsWith('setup') ? id : null));
-      if (record.kind === 'instrument' || record.kind === 'pagePlan') expect(left).toBeNull();
+      if (['instrument', 'pagePlan', 'group'].includes(record.kind)) expect(left).toBeNull();
       else
         expect(left && referencesOf(left).map(({ field }) => field)).toEqual(
           names.filter((name) => name === 'setup' || name === 'variantOf'),
         );
       const homeless = withReferences(record, () => null);
-      expect(homeless === null, record.id).toBe(names.includes('setup') || record.kind === 'instrument');
+      const isNothingAlone = record.kind === 'instrument' || record.kind === 'group';
+      expect(homeless === null, record.id).toBe(names.includes('setup') || isNothingAlone);
     }
   });
 
