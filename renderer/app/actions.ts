@@ -23,6 +23,8 @@ import { toggleStrip } from './strip/showing-strip.ts';
 import { toggleTurns } from './turns/showing-turns.ts';
 import { askForSetupName, addSetupCopy, addEmptySetup } from './setup-actions.ts';
 import { STEPS, type Steps } from './steps.ts';
+import { exportFile } from './underlay/exporting.ts';
+import { traceThePlatform } from './underlay/setting-right.ts';
 
 export interface Action {
   readonly id: string;
@@ -106,6 +108,15 @@ export const ACTIONS: readonly Action[] = [
     keys: ['Mod+P'],
     run: (e) => e.questions.ask('print', null),
   }),
+  ...(['dxf', 'marks', 'inventory'] as const).map((what) =>
+    action({ id: `export.${what}`, words: text.exports[what], run: (e) => exportFile(e, what) }),
+  ),
+  action({
+    id: 'underlay.add',
+    words: text.underlay.action,
+    run: (e) => e.questions.ask('underlay', null),
+  }),
+  action({ id: 'platform.trace', words: text.underlay.trace, run: traceThePlatform }),
   action({
     id: 'file.pack',
     words: text.pack.action,

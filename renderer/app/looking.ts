@@ -6,6 +6,7 @@ import { isPlaced } from '#model/document/records.ts';
 import { housePlaces } from '#model/document/seating.ts';
 import { planExtent, stageExtent } from '#model/drawing/plan.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
+import { underlayOutline } from '#model/underlay/place.ts';
 import { atRatio, capped, extentOf, fitted, grown, panned, zoomedAt, type Camera } from '../canvas/camera.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import type { View } from '../state/view.svelte.ts';
@@ -34,9 +35,10 @@ export function redo(editor: Editor): void {
   if (name !== null) editor.announce(text.redid(name));
 }
 
-/** Escape: first stops placing, then looking from a seat, then lets go of finding and selection. */
+/** Escape: first drops the tool or stops placing, then looking from a seat, then lets go of finding and selection. */
 export function letGo({ view, session }: Editor): void {
-  if (view.armed) {
+  if (view.tool) view.tool.cancel();
+  else if (view.armed) {
     view.armed = null;
     session.dropDraft();
   } else if (view.seat !== null) view.seat = null;
@@ -199,5 +201,6 @@ function pointsOf(document: Document, id: string): readonly Vec2[] {
   if (!record) return [];
   if (isPlaced(record)) return outlineOf(record);
   if (record.kind === 'platform') return platformOf(document).outline;
+  if (record.kind === 'underlay') return underlayOutline(record);
   return housePlaces(document).filter((place) => place.record === id);
 }

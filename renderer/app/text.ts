@@ -14,6 +14,7 @@ import { partsWords } from './words/parts.ts';
 import { planWords } from './words/plan.ts';
 import { stripWords } from './words/strip.ts';
 import { turnsWords } from './words/turns.ts';
+import { underlayWords } from './words/underlay.ts';
 import { windowWords } from './words/window.ts';
 
 const english = {
@@ -43,6 +44,7 @@ const english = {
   ...ensembleWords,
   ...dialogsWords,
   ...helpWords,
+  ...underlayWords,
 } as const;
 
 type Widened<T> = T extends string

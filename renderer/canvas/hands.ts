@@ -4,16 +4,20 @@ import { platformOf, type Document } from '#model/document/document.ts';
 import { edgeOf } from '#model/document/openings.ts';
 import { labelOf } from '#model/document/labels.ts';
 import { housePlaces, type HousePlace } from '#model/document/seating.ts';
-import { asId } from '#model/document/ids.ts';
+import { asId, type Id } from '#model/document/ids.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
+import { pointInPolygon } from '#model/geometry/polygon.ts';
 import { distancePointToSegment } from '#model/geometry/segments.ts';
+import { underlayOutline } from '#model/underlay/place.ts';
 import { text } from '../app/text.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import { dragCorner } from './gestures/drag-corner.ts';
 import { dragItems } from './gestures/drag-items.ts';
+import { dragUnderlay } from './gestures/drag-underlay.ts';
 import { clearTraces, type Gesture, type PointerAt } from './gestures/gesture.ts';
 import { marquee } from './gestures/marquee.ts';
 import { pan } from './gestures/pan.ts';
+import type { PlanTool } from './gestures/tool.ts';
 import { turnItems } from './gestures/turn-items.ts';
 import { HANDLE_REACH_PIXELS, platformCorners, turnHandle } from './handles.ts';
 import { itemAt } from './picking.ts';
@@ -54,6 +58,8 @@ export class Hands {
   down(at: PointerAt, toPan: boolean): void {
     const { view } = this.#editor;
     if (toPan || view.hand === 'pan') return this.#take(at, pan(this.#bench, at.pixel), null);
+    const { tool } = view;
+    if (tool) return this.#take(at, pan(this.#bench, at.pixel), () => tool.click(at));
     if (view.armed) return this.#place(at);
     this.#takeHold(at);
   }
@@ -89,6 +95,7 @@ export class Hands {
     this.#editor.view.pointer = null;
     this.#traces.hovered = null;
     this.#traces.caption = null;
+    this.#editor.view.tool?.leave();
     if (this.#press) return;
     clearTraces(this.#traces);
     if (this.#editor.view.armed) this.#editor.session.dropDraft();
@@ -111,6 +118,8 @@ export class Hands {
     if (corner >= 0) return this.#take(at, dragCorner(this.#bench, corner), null);
     const item = this.#itemUnder(at);
     if (item !== null) return this.#takeItem(at, item);
+    const loose = this.#looseUnderlayUnder(at);
+    if (loose) return this.#take(at, dragUnderlay(this.#bench, loose, at.spot), null);
     this.#take(at, marquee(this.#bench, at.spot, at.add), () => this.#clickGround(at));
   }
 
@@ -152,6 +161,7 @@ export class Hands {
 
   #hover(at: PointerAt): void {
     const { view, session } = this.#editor;
+    if (view.tool) return this.#hoverWith(view.tool, at);
     if (view.armed) {
       const settled = settledForPlacing(this.#editor, at.spot);
       this.#traces.guides = settled.guides;
@@ -165,6 +175,13 @@ export class Hands {
     // The card says more of the place that is looked into.
     this.#traces.caption = seat === null || seat === view.seat ? null : this.#seatCaption(seat);
     this.#traces.cursor = seat === null ? this.#cursorOver(at, item) : 'pointer';
+  }
+
+  #hoverWith(tool: PlanTool, at: PointerAt): void {
+    this.#traces.hovered = null;
+    this.#traces.caption = null;
+    this.#traces.cursor = 'crosshair';
+    tool.hover(at);
   }
 
   #seatCaption(seatId: string): HandTraces['caption'] {
@@ -183,7 +200,14 @@ export class Hands {
     if (handle && this.#isNear(at, handle.at)) return 'grab';
     if (platformCorners(session.document, session.selection).some((spot) => this.#isNear(at, spot)))
       return 'grab';
-    return item === null ? 'default' : 'move';
+    return item === null && !this.#looseUnderlayUnder(at) ? 'default' : 'move';
+  }
+
+  #looseUnderlayUnder(at: PointerAt): Id<'underlay'> | null {
+    const { session, view } = this.#editor;
+    const record = session.document.records.get(view.looseUnderlay ?? '');
+    if (record?.kind !== 'underlay' || !record.shown) return null;
+    return pointInPolygon(at.spot, underlayOutline(record)) ? record.id : null;
   }
 
   #itemUnder(at: PointerAt): string | null {

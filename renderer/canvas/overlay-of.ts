@@ -6,6 +6,7 @@ import { isPlaced } from '#model/document/records.ts';
 import { platformOf, type Document } from '#model/document/document.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
 import type { Polygon } from '#model/geometry/polygon.ts';
+import { underlayOutline } from '#model/underlay/place.ts';
 import { text } from '../app/text.ts';
 import { keyOf } from '../state/examiner.ts';
 import type { Editor } from '../state/editor.svelte.ts';
@@ -35,6 +36,7 @@ export function overlayOf(editor: Editor, traces: HandTraces): Overlay {
     envelopes: envelopesIn(editor)?.rings ?? [],
     running: runningOf(editor),
     caption: traces.caption,
+    tool: view.tool?.marks ?? null,
   };
 }
 
@@ -77,6 +79,7 @@ function ringOf(document: Document, id: string): Polygon | null {
   const record = document.records.get(id);
   if (!record) return null;
   if (isPlaced(record)) return pickOutline(record);
+  if (record.kind === 'underlay') return record.shown ? underlayOutline(record) : null;
   return record.kind === 'platform' ? platformOf(document).outline : null;
 }
 

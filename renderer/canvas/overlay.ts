@@ -12,8 +12,10 @@ import type { Envelope } from './envelopes.ts';
 import { paintSlip, strokeLine, TEXT_SIZE, writeAt } from './overlay-strokes.ts';
 import { DRAWING_FACE } from './painter.ts';
 import { hangs, isSmallAt, PIN, type Pin } from './pins.ts';
+import type { ToolMarks } from './gestures/tool.ts';
 import type { RunningMarks } from './running-marks.ts';
 import { paintRunning } from './running-painting.ts';
+import { paintTool } from './tool-painting.ts';
 
 export interface OverlayInks {
   readonly ink: string;
@@ -57,6 +59,8 @@ export interface Overlay {
   readonly running: RunningMarks | null;
   /** A figure beside the pointer or the item, for instance the facing while it is turned. */
   readonly caption: { readonly at: Vec2; readonly words: string } | null;
+  /** What a tool has marked; null: none is in hand. */
+  readonly tool: ToolMarks | null;
 }
 
 /** Sizes in pixels. Handles are drawn smaller than the 24 px within which they are caught. */
@@ -91,6 +95,7 @@ export function paintOverlay(pen: Pen, overlay: Overlay, frame: OverlayFrame): v
   if (overlay.marquee) paintMarquee(pen, overlay.marquee, frame);
   for (const guide of overlay.guides) paintGuideWords(pen, guide, frame);
   if (overlay.caption) paintCaption(pen, overlay.caption, frame);
+  if (overlay.tool) paintTool(pen, overlay.tool, frame);
   pen.restore();
 }
 

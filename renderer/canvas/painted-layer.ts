@@ -8,14 +8,12 @@ import Konva from 'konva/lib/Core.js';
 import type { Layer } from 'konva/lib/Layer.js';
 import type { Shape } from 'konva/lib/Shape.js';
 import type { Primitive } from '#model/drawing/primitives.ts';
-import { toScreen, type Camera, type ViewSize } from './camera.ts';
+import { toScreen } from './camera.ts';
 import { paint } from './painter.ts';
 import { partsOf } from './parts.ts';
+import { canStretch, stretch, type Look } from './stretching.ts';
 
-export interface Look {
-  readonly camera: Camera;
-  readonly view: ViewSize;
-}
+export type { Look } from './stretching.ts';
 
 export interface Drawn {
   readonly primitives: readonly Primitive[];
@@ -95,7 +93,7 @@ export class PaintedLayer {
   look(look: Look): void {
     this.#look = look;
     if (this.#bitmap) return this.#stretchTo(look);
-    if (this.#cost <= QUICK_MS || !this.#canStretchTo(look)) return this.#paintSoon();
+    if (this.#cost <= QUICK_MS || !canStretch(this.#painted, look)) return this.#paintSoon();
     this.#stretchTo(look);
     if (this.#rest !== null) clearTimeout(this.#rest);
     this.#rest = setTimeout(() => this.#paintSoon(), REST_MS);
@@ -134,19 +132,7 @@ export class PaintedLayer {
     this.#cost = performance.now() - begun;
   }
 
-  #canStretchTo({ view }: Look): boolean {
-    const painted = this.#painted?.view;
-    return painted?.width === view.width && painted.height === view.height;
-  }
-
-  #stretchTo({ camera, view }: Look): void {
-    const from = this.#painted?.camera;
-    if (!from) return;
-    const by = camera.scale / from.scale;
-    const x = (from.centre.x - camera.centre.x) * camera.scale + (view.width / 2) * (1 - by);
-    const y = (camera.centre.y - from.centre.y) * camera.scale + (view.height / 2) * (1 - by);
-    const { style } = this.layer.getNativeCanvasElement();
-    style.transformOrigin = '0 0';
-    style.transform = `matrix(${by}, 0, 0, ${by}, ${x}, ${y})`;
+  #stretchTo(look: Look): void {
+    if (this.#painted) stretch(this.layer.getNativeCanvasElement(), this.#painted, look);
   }
 }

@@ -1,5 +1,5 @@
 /**
- * The Konva stage of the plan: the ground, what stands on it, and the overlay, each a layer. Pointer events are handled
+ * The Konva stage of the plan: the ground, underlays, what stands on it, and the overlay, each a layer. Pointer events are handled
  * outside, from the items' outlines.
  */
 
@@ -10,6 +10,7 @@ import type { ViewSize } from './camera.ts';
 import type { PaintedPlan, PlanPart } from '../workers/painted-plan.ts';
 import { PaintedLayer, type Look } from './painted-layer.ts';
 import type { PictureParts } from './picture.ts';
+import { UnderlayLayer } from './underlay-layer.ts';
 
 /** Paints in screen pixels above the drawing. */
 export type OverlayPainter = (context: CanvasRenderingContext2D) => void;
@@ -17,6 +18,7 @@ export type OverlayPainter = (context: CanvasRenderingContext2D) => void;
 export class PlanStage {
   readonly #stage: Stage;
   readonly #layers = { ground: new PaintedLayer(), items: new PaintedLayer() };
+  readonly underlays = new UnderlayLayer();
   readonly #overlay: Layer;
   #shownGround: PictureParts['ground'] | null = null;
   #paintOverlay: OverlayPainter = () => undefined;
@@ -25,7 +27,8 @@ export class PlanStage {
     this.#stage = new Konva.Stage({ container, width: 1, height: 1, listening: false });
     this.#overlay = new Konva.Layer({ listening: false });
     this.#overlay.add(new Konva.Shape({ sceneFunc: (context) => this.#paintOverlay(context._context) }));
-    this.#stage.add(this.#layers.ground.layer, this.#layers.items.layer, this.#overlay);
+    const { ground, items } = this.#layers;
+    this.#stage.add(ground.layer, this.underlays.layer, items.layer, this.#overlay);
   }
 
   resize({ width, height }: ViewSize): void {
@@ -35,6 +38,7 @@ export class PlanStage {
   look(look: Look): void {
     this.#layers.ground.look(look);
     this.#layers.items.look(look);
+    this.underlays.look(look);
   }
 
   draw({ ground, items, paperScale }: PictureParts, look: Look): void {
@@ -63,6 +67,7 @@ export class PlanStage {
   destroy(): void {
     this.#layers.ground.stop();
     this.#layers.items.stop();
+    this.underlays.stop();
     this.#stage.destroy();
   }
 }

@@ -55,6 +55,13 @@ export interface Dialogs {
   };
   /** Typed as text, for the setup in view. */
   ensemble: { readonly about: null; readonly answer: null };
+  /** A picture, page or drawing that is to lie under the plan. */
+  underlay: { readonly about: null; readonly answer: null };
+  /** How far two points are apart in truth, which are `measured` mm apart as the underlay lies. */
+  underlayScale: {
+    readonly about: { readonly measured: number };
+    readonly answer: { readonly distance: number; readonly level: boolean };
+  };
   seen: { readonly about: { readonly from: Onlooker }; readonly answer: null };
 }
 

@@ -3,6 +3,7 @@
 import { WORST_SEEN } from '#model/drawing/plan.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
 import type { Camera, ViewSize } from '../canvas/camera.ts';
+import type { PlanTool } from '../canvas/gestures/tool.ts';
 import type { Thing } from '../store/things.ts';
 
 /** What the pointer does on the plan. */
@@ -25,6 +26,11 @@ export class View {
   /** What the next click on the plan sets down. */
   armed: Thing | null = $state.raw(null);
   withStand = $state(true);
+
+  /** What takes the clicks on the plan, until it is ended. */
+  tool: PlanTool | null = $state.raw(null);
+  /** The underlay that may be dragged; all others lie fast. */
+  looseUnderlay: string | null = $state(null);
 
   /** A player's id, `WORST_SEEN`, or null for plain seats. */
   colouring: string | null = $state(WORST_SEEN);

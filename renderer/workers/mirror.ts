@@ -12,9 +12,14 @@ export interface RecordChanges {
 export function changesBetween(from: Document['records'], to: Document['records']): RecordChanges {
   const put: AnyRecord[] = [];
   const drop: string[] = [];
-  for (const [id, record] of to) if (from.get(id) !== record) put.push(record);
+  for (const [id, record] of to) if (from.get(id) !== record && !isLeftOut(record)) put.push(record);
   for (const id of from.keys()) if (!to.has(id)) drop.push(id);
   return { put, drop };
+}
+
+/** No worker looks at underlays, and they are large. */
+function isLeftOut({ kind }: AnyRecord): boolean {
+  return kind === 'underlay';
 }
 
 export function withChanges(records: Document['records'], { put, drop }: RecordChanges): Document['records'] {

@@ -74,6 +74,7 @@ export const windowWords = {
     label: 'On the platform',
     empty: 'Nothing stands here yet.',
     house: 'Platform and house',
+    hiddenUnderlay: 'Underlay, hidden',
     findings: (count: number) => counted(count, 'finding', 'findings'),
   },
 
