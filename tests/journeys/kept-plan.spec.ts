@@ -137,8 +137,8 @@ test('in a small window the turns and the pages of a stand are in view at once',
   await expect(turns.getByRole('heading', { name: 'What it takes' })).toBeVisible();
   expect(await axeComplaints(page), 'small window').toEqual([]);
 
-  // Another setup, with music and without a plan, does not say whose turns it does not show.
+  // Another setup, without a plan, does not speak of turns that it does not show.
   await editor.showSetup('2 Hedgerow Dances');
-  await expect(turns).toContainText('This setup has no music yet');
+  await expect(turns).toContainText('Finds which page goes where');
   await expect(turns).not.toContainText('another setup');
 });
