@@ -20,6 +20,7 @@ async function carryOut(order: Order, surroundings: Surroundings): Promise<numbe
   if (order.verb === 'check') return (await import('./check.ts')).check(order, surroundings);
   if (order.verb === 'plot') return (await import('./plot.ts')).plot(order, surroundings);
   if (order.verb === 'pack') return (await import('./pack.ts')).pack(order, surroundings);
+  if (order.verb === 'changeover') return (await import('./changeover.ts')).changeover(order, surroundings);
   if (order.verb === 'score') return (await import('./score.ts')).score(order, surroundings);
   if (order.verb === 'turns') return (await import('./turns.ts')).turns(order, surroundings);
   if (order.verb === 'booklet') return (await import('./booklet.ts')).booklet(order, surroundings);

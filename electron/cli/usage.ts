@@ -3,6 +3,7 @@
 import { parseArgs, type ParseArgsConfig } from 'node:util';
 import type { PlotOptions } from '#contract/contract.ts';
 import { PAPER_MODELS } from '#model/catalogue/paper.ts';
+import { PACK_FORMATS, type PackFormat } from '../services/pack-formats.ts';
 
 /** Bad usage or bad input: one line on stderr and exit code 2. */
 export class UsageError extends Error {}
@@ -22,6 +23,7 @@ export const HELP = `Standlines without a window.
       Prints the plot of a setup. If none is given: the paper used last in the window, otherwise A4 for
       metric concerts and Letter for imperial ones; the largest standard scale that fits.
   standlines pack FILE --out-dir DIR [--sheets cover,plot,marks-2] [--paper A4|A3|Letter|Tabloid]
+                  [--format pdf,svg,png,dxf,csv] [--dpi 150] [--replace]
       Prints the pack of a concert as DIR/pack.pdf: one PDF with bookmarks and numbered sheets.
       --sheets  which sheets, in this order; all of them if left out. A kind stands for all sheets of it, a
                 kind with the number of a piece in the programme for that piece's (marks-2; a second
@@ -40,7 +42,19 @@ export const HELP = `Standlines without a window.
                   changeover  what is done before a piece (changeover-2)
                   inventory   things, lamps, cables and sockets of the whole concert
                   cautions    what to read before setting
-      --paper   as for plot; every drawing has the largest standard scale that fits it
+      --paper    as for plot; every drawing has the largest standard scale that fits it
+      --format   what is written, pdf alone if left out:
+                   pdf  all sheets in DIR/pack.pdf, in place of one that is there
+                   svg  each sheet as a drawing (03-plot-1.svg)
+                   png  each sheet as a picture of dots (03-plot-1.png)
+                   dxf  the plan of every setup in millimetres (plan-1.dxf)
+                   csv  the marks of every setup (marks-1.csv), and inventory.csv
+      --dpi      dots per inch of the pictures, 36 to 600; 150 if left out
+      --replace  replaces files that are there; without it only pack.pdf is replaced
+  standlines changeover FILE [--json]
+      Says what a crew of two carries before, between and after the pieces, in which order and how long it
+      takes, and what the stock lacks.
+      --json  the same as data
   standlines score FILE [--json] [--root NAME] [--tempo 96[@BAR]] [--order 1-12,5-20] [--repeats]
       Says what a MusicXML score (.musicxml, .xml, .mxl) holds: order of the performance, times, and each
       player's rests and pages.
@@ -74,7 +88,7 @@ export const HELP = `Standlines without a window.
   standlines help
       This text.
 
-FILE of check, plot, pack and turns is a .standlines file; the word demo stands for the demo concert.
+FILE of check, plot, pack, changeover and turns is a .standlines file; the word demo stands for the demo concert.
 Exit codes: 0 done, 1 failing findings under --strict or no plan of the turns, 2 bad usage or bad input.
 `;
 
@@ -105,6 +119,18 @@ export interface PackOrder {
   readonly sheets: readonly string[] | null;
   /** Null: the one used last, otherwise the one that goes with the concert's units. */
   readonly paper: PlotOptions['paper'] | null;
+  /** Each once, in the order in which they are told of. */
+  readonly formats: readonly PackFormat[];
+  /** Of pictures. */
+  readonly dpi: number;
+  /** Files that are there may be replaced. */
+  readonly replace: boolean;
+}
+
+export interface ChangeoverOrder {
+  readonly verb: 'changeover';
+  readonly file: string;
+  readonly json: boolean;
 }
 
 export interface ScoreOrder {
@@ -155,6 +181,7 @@ export interface Said {
 
 export type Order =
   | TurnsOrder
+  | ChangeoverOrder
   | CheckOrder
   | PlotOrder
   | PackOrder
@@ -169,6 +196,7 @@ export function readOrder(words: readonly string[]): Order {
   if (verb === 'check') return checkOrder(rest);
   if (verb === 'plot') return plotOrder(rest);
   if (verb === 'pack') return packOrder(rest);
+  if (verb === 'changeover') return changeoverOrder(rest);
   if (verb === 'score') return scoreOrder(rest);
   if (verb === 'turns') return turnsOrder(rest);
   if (verb === 'booklet') return bookletOrder(rest);
@@ -177,7 +205,7 @@ export function readOrder(words: readonly string[]): Order {
   throw new UsageError(`there is no "${shorten(verb)}": say ${VERBS}`);
 }
 
-const VERBS = 'check, plot, pack, score, turns, booklet, schema or help';
+const VERBS = 'check, plot, pack, changeover, score, turns, booklet, schema or help';
 
 function checkOrder(words: readonly string[]): Order {
   const flag = { type: 'boolean' } as const;
@@ -236,6 +264,9 @@ function packOrder(words: readonly string[]): Order {
     'out-dir': text,
     sheets: text,
     paper: text,
+    format: text,
+    dpi: text,
+    replace: { type: 'boolean' },
     help: { type: 'boolean' },
   });
   if (values['help']) return { verb: 'help' };
@@ -247,8 +278,26 @@ function packOrder(words: readonly string[]): Order {
     outDir,
     sheets: sheetsOf(textOf(values['sheets'])),
     paper: paperOf(textOf(values['paper'])),
+    replace: values['replace'] === true,
+    ...formsOf(textOf(values['format']), textOf(values['dpi'])),
   };
 }
+
+/** Which files a pack is written as. The bounds of the resolution are the painter's. */
+function formsOf(format: string | null, dpi: string | null): Pick<PackOrder, 'formats' | 'dpi'> {
+  const words = (format ?? 'pdf')
+    .split(',')
+    .map((word) => word.trim())
+    .filter((word) => word !== '');
+  if (words.length === 0) throw new UsageError('--format names no format; give some, such as pdf,svg');
+  const formats = new Set(words.map((word) => oneOf('--format', word, PACK_FORMATS)));
+  if (dpi !== null && !formats.has('png')) throw new UsageError('--dpi goes with --format png');
+  if (dpi !== null && !/^\d{1,5}$/.test(dpi))
+    throw new UsageError(`--dpi "${shorten(dpi)}" is not a number of dots per inch such as 150`);
+  return { formats: [...formats], dpi: dpi === null ? USUAL_DPI : Number(dpi) };
+}
+
+const USUAL_DPI = 150;
 
 /** "cover,plot-1, marks". */
 function sheetsOf(given: string | null): string[] | null {
@@ -259,6 +308,17 @@ function sheetsOf(given: string | null): string[] | null {
     .filter((name) => name !== '');
   if (names.length === 0) throw new UsageError('--sheets names no sheet; give some, such as cover,plot');
   return names;
+}
+
+function changeoverOrder(words: readonly string[]): Order {
+  const flag = { type: 'boolean' } as const;
+  const { values, positionals } = parsed(words, { json: flag, help: flag });
+  if (values['help']) return { verb: 'help' };
+  return {
+    verb: 'changeover',
+    file: oneFile('changeover', positionals),
+    json: values['json'] === true,
+  };
 }
 
 function scoreOrder(words: readonly string[]): Order {

@@ -27,10 +27,11 @@ export function changeoverJson(document: Document, change: Changeover): object {
 }
 
 function stepJson(telling: Telling, step: Step): object {
-  const { number, hands, work, way, turn, adjustments, begins, ends } = step;
+  const { number, hands, after, work, way, turn, adjustments, begins, ends } = step;
   return {
     number,
     hands,
+    after,
     work,
     thing: stepThing(telling, step),
     from: endJson(step.from),

@@ -12,7 +12,7 @@ import { carriedPairs, costOf, stayingPairs, type Costs, type Pair } from './ass
 import { adjustmentsBetween, turnBetween, type Adjustment } from './changes.ts';
 import { handlingTime, heavyCarryTime, walkingTime } from './handling.ts';
 import { restsOn } from './hindrances.ts';
-import { schedule, type Hands, type Schedule } from './schedule.ts';
+import { schedule, type Hands, type Schedule, type Turn } from './schedule.ts';
 import { storagesFor } from './storing.ts';
 import { planOf, type Task, type Work } from './tasks.ts';
 import { carriersOf, girthOf, unitsOf, type Unit } from './units.ts';
@@ -22,6 +22,8 @@ export interface Step {
   /** From 1, in the order in which they are begun. */
   readonly number: number;
   readonly hands: Hands;
+  /** Numbers of the steps of the other one that have to be done before this one is begun. */
+  readonly after: readonly number[];
   readonly work: Work | 'adjust';
   /** Where it stands before and after; null: away. */
   readonly from: Unit | null;
@@ -77,18 +79,30 @@ export function changeover(document: Document, from: Id<'setup'> | null, to: Id<
   return {
     from,
     to,
-    steps: timed.turns.flatMap(({ job, ...turn }, index): Step[] => {
-      const work = jobs[job];
-      if (!work) return [];
-      const { crew: _crew, time: _time, stops: _stops, ...step } = work;
-      return [{ number: index + 1, ...turn, ...step }];
-    }),
+    steps: stepsOf(jobs, timed.turns, plan.waitsFor),
     stays: still.flatMap(({ from: a, to: b }) => (a && b ? [{ from: a, to: b }] : [])),
     time: timed.time,
     through: timed.through,
     available: availableBefore(document, to),
     carried: pairs.reduce((sum, pair) => sum + costOf(pair, costs), 0),
   };
+}
+
+function stepsOf(
+  pieces: readonly Piece[],
+  turns: readonly Turn[],
+  waitsFor: readonly (readonly number[])[],
+): Step[] {
+  const numbers = new Map(turns.map(({ job }, index) => [job, index + 1]));
+  const handsOf = new Map(turns.map(({ job, hands }) => [job, hands]));
+  return turns.flatMap(({ job, ...turn }, index): Step[] => {
+    const piece = pieces[job];
+    if (!piece) return [];
+    const { crew: _crew, time: _time, stops: _stops, ...step } = piece;
+    const others = (waitsFor[job] ?? []).filter((other) => handsOf.get(other) !== turn.hands);
+    const after = others.flatMap((other) => numbers.get(other) ?? []).sort((a, b) => a - b);
+    return [{ number: index + 1, after, ...turn, ...step }];
+  });
 }
 
 /** A variant has the time of what it is a variant of. */
@@ -188,7 +202,7 @@ interface Stop {
   readonly off: { readonly storage: Storage | null } | null;
 }
 
-interface Piece extends Omit<Step, 'number' | 'hands' | 'begins' | 'ends'> {
+interface Piece extends Omit<Step, 'number' | 'hands' | 'after' | 'begins' | 'ends'> {
   readonly crew: 1 | 2;
   readonly time: Span;
   readonly stops: readonly [Stop, Stop];

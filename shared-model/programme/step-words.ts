@@ -76,19 +76,24 @@ function anySetup(document: Document): Id<'setup'> {
 
 /** "lip to 900, tilt to 70°, turn 55° to the left"; what it becomes is told as `Viola (stand 2)` of the next setup. */
 export function stepNotes(telling: Telling, step: Step): string[] {
-  const { from, to, turn, adjustments, way } = step;
-  const becomes =
-    from && to && telling.to && telling.from
-      ? [`becomes ${labelOf(telling.document, telling.to, to.record.id)}`]
-      : [];
+  const { from, to, turn, adjustments, way, after } = step;
+  const becomes = from && to ? newName(telling, from, to) : [];
   const turned =
     turn === 0 ? [] : [`turn ${Math.round(Math.abs(turn))}° ${turn > 0 ? 'anticlockwise' : 'clockwise'}`];
   return [
+    ...(after.length === 0 ? [] : [`after ${after.join(' and ')}`]),
     ...becomes,
     ...turned,
     ...adjustments.map((each) => adjustmentWords(each, telling)),
     ...wayNotes(way.ease),
   ];
+}
+
+/** Told only where the next setup calls it otherwise. */
+function newName({ document, from, to }: Telling, before: Unit, after: Unit): string[] {
+  if (!from || !to) return [];
+  const [old, now] = [unitWords({ document }, before, from), unitWords({ document }, after, to)];
+  return old === now ? [] : [`becomes ${labelOf(document, to, after.record.id)}`];
 }
 
 function adjustmentWords(adjustment: Adjustment, { units }: Telling): string {

@@ -42,7 +42,9 @@ describe('the demo concert', () => {
     const { status, stdout, stderr } = runBuilt(['check', 'demo'], temporaryFolder());
     expect([status, stderr]).toEqual([0, '']);
     expect(stdout).toMatch(/^Hedge and Harbour/);
-    expect(stdout).toContain('Setup "Lock Gates" (others: "Hedgerow Dances", "Hedgerow Dances, opened out")');
+    expect(stdout).toContain(
+      'Setup "Lock Gates" (others: "Hedgerow Dances", "Hedgerow Dances, opened out", "Low Water")',
+    );
     for (const title of ['Seen from the house', 'Reach', 'Reading', 'Ways out', 'Findings'])
       expect(stdout).toContain(`\n${title}\n`);
     expect(stdout).toMatch(/Local codes, the venue/);

@@ -1,0 +1,214 @@
+/** The plan of a changeover: where everything stood, where it will stand, and the ways between, at a standard scale. */
+
+import { platformOf, allOf, setupsOf } from '../../document/document.ts';
+import type { Id } from '../../document/ids.ts';
+import type { Storage } from '../../document/records.ts';
+import { stepFrom, stepThing, stepTo, WORK_WORDS, type Telling } from '../../programme/step-words.ts';
+import { boxOfPoints, grownBox, joinBoxes, boxContains, textBoxes } from '../bounds.ts';
+import { createOccupancy, type Occupancy } from '../occupancy.ts';
+import { drawGround, planContext, stageExtent, type PlanContext } from '../plan.ts';
+import { PLATFORM_MARGIN } from '../plan/datum.ts';
+import { onPage, pen } from '../plan/context.ts';
+import { SCALE_BAR_HEIGHT, scaleBar } from '../plan/scale-bar.ts';
+import { roundedRectangle } from '../outline.ts';
+import type { Box, GroupPrimitive, Primitive } from '../primitives.ts';
+import { largestScale } from '../scales.ts';
+import { heading, HEADING_TYPE, type Block } from '../sheet/blocks.ts';
+import { notes, notesHeight } from '../sheet/legend.ts';
+import { CAP_HEIGHT, TEXT, WEIGHT } from '../style.ts';
+import { fitted, oneLine, textLine } from '../text.ts';
+import { drawArrows } from './arrows.ts';
+import type { ChangeoverDrawing } from './request.ts';
+import { drawArrived, drawLeft, drawStaying } from './things.ts';
+import { changeoverTitle } from './words.ts';
+
+export interface ChangeoverPlan {
+  readonly scale: number;
+  readonly children: readonly Primitive[];
+  /** What could not be shown, for the one who prints. */
+  readonly notes: readonly string[];
+}
+
+/** Where the scale bar ends and the notes begin. */
+const NOTES_AT = 118;
+const GAP = 2.5;
+
+const KEY = [
+  'Dashed: where a thing stood. Drawn in full: where it comes to stand. Faint: stays. An arrow leads from the one to the other; beyond an opening it is cut short.',
+  'On the arrow: the step in the lists, and who takes it, A, B or both (AB, heavy rim). Players walk by themselves. Print at 100 % and check the bar. Local codes, the venue and licensed practice come first.',
+];
+
+/** The denominator of the largest standard scale that goes into the body; null: none does. */
+export function changeoverPlanScale(drawing: ChangeoverDrawing, body: Box): number | null {
+  return largestScale(drawing.units, (scale) => changeoverPlanFits(drawing, body, scale));
+}
+
+export function changeoverPlanFits(drawing: ChangeoverDrawing, body: Box, scale: number): boolean {
+  const area = planArea(drawing, body);
+  const stage = extentOf(drawing);
+  return (
+    stage.width / scale + 2 * PLATFORM_MARGIN <= area.width &&
+    stage.height / scale + 2 * PLATFORM_MARGIN <= area.height
+  );
+}
+
+/** Throws when it does not fit at that scale: ask `changeoverPlanFits` first. */
+export function changeoverPlan(drawing: ChangeoverDrawing, body: Box, scale: number): ChangeoverPlan {
+  const { units, palette } = drawing;
+  const area = planArea(drawing, body);
+  const title = titleBlock(drawing, body);
+  const foot = area.y + area.height + GAP;
+  const context = contextOf(drawing, { area, scale });
+  const drawn = drawnPlan(context, drawing);
+  const beside = body.width - NOTES_AT > LEAST_NOTES;
+  return {
+    scale,
+    children: [
+      ...title.draw(body),
+      drawn.group,
+      scaleBar({ scale, units, palette, x: body.x, y: foot, width: beside ? NOTES_AT - GAP : body.width }),
+      notes(KEY, notesBox(drawing, body, foot), drawing),
+    ],
+    notes:
+      drawn.dropped.length === 0
+        ? []
+        : [
+            `No room on the plan for the numbers of steps ${drawn.dropped.join(', ')}; they are in the lists.`,
+          ],
+  };
+}
+
+/** Narrower than this beside the scale bar, the notes stand under it. */
+const LEAST_NOTES = 90;
+
+function notesBox(drawing: ChangeoverDrawing, body: Box, y: number): Box {
+  const beside = body.width - NOTES_AT > LEAST_NOTES;
+  const width = beside ? body.width - NOTES_AT : body.width;
+  const height = notesHeight(KEY, width, drawing);
+  return beside
+    ? { x: body.x + NOTES_AT, y, width, height }
+    : { x: body.x, y: y + SCALE_BAR_HEIGHT + 1, width, height };
+}
+
+function titleBlock({ document, change, measure, palette }: ChangeoverDrawing, body: Box): Block {
+  const words = changeoverTitle({ document, from: change.from, to: change.to });
+  return heading(fitted(words, body.width, HEADING_TYPE, measure), body.width, { measure, palette });
+}
+
+function planArea(drawing: ChangeoverDrawing, body: Box): Box {
+  const top = titleBlock(drawing, body).height;
+  const box = notesBox(drawing, body, 0);
+  const foot = Math.max(SCALE_BAR_HEIGHT, box.y + box.height) + GAP;
+  return { ...body, y: body.y + top, height: body.height - top - foot };
+}
+
+/** The platform and all that stands on it before or after. */
+function extentOf({ document, change }: ChangeoverDrawing): Box {
+  const setups = [change.from, change.to].flatMap((setup) => setup ?? []);
+  const boxes = setups.map((setup) => stageExtent(document, setup));
+  return joinBoxes(boxes) ?? boxOfPoints(platformOf(document).outline) ?? { x: 0, y: 0, width: 0, height: 0 };
+}
+
+interface Placing {
+  readonly area: Box;
+  readonly scale: number;
+}
+
+function contextOf(drawing: ChangeoverDrawing, { area, scale }: Placing): PlanContext {
+  const { document, measure, units, palette } = drawing;
+  const stage = extentOf(drawing);
+  return planContext({
+    ...{ document, measure, units, palette, area, scale },
+    setup: shownSetup(drawing),
+    report: null,
+    origin: {
+      x: area.x + area.width / 2 - (stage.x + stage.width / 2) / scale,
+      y: area.y + area.height / 2 + (stage.y + stage.height / 2) / scale,
+    },
+    layers: {
+      ...{ seats: false, sightBands: null, marks: false, names: false, words: true },
+      ...{ dimensions: 'none', grid: false, reach: false, routes: false },
+    },
+  });
+}
+
+function shownSetup({ document, change: { from, to } }: ChangeoverDrawing): Id<'setup'> {
+  const setup = to ?? from ?? setupsOf(document)[0]?.id;
+  if (!setup) throw new Error('a document without a setup');
+  return setup;
+}
+
+function drawnPlan(
+  context: PlanContext,
+  drawing: ChangeoverDrawing,
+): { readonly group: GroupPrimitive; readonly dropped: readonly number[] } {
+  const { change } = drawing;
+  const ground = drawGround(context);
+  const texts = createOccupancy(textBoxes(ground, context.measure).map((box) => grownBox(box, 0.6)));
+  const places = storages(context, drawing, texts);
+  const arrows = drawArrows(context, change.steps, texts);
+  return {
+    dropped: arrows.dropped,
+    group: {
+      kind: 'group',
+      ...(context.area ? { clip: context.area } : {}),
+      description: describe(drawing, context.scale),
+      children: [
+        ...ground,
+        ...drawStaying(context, change),
+        ...drawArrived(context, change.steps),
+        ...drawLeft(context, change.steps),
+        ...places,
+        ...arrows.children,
+      ],
+    },
+  };
+}
+
+/** Storage places that lie on the sheet, each as a plate with its name. */
+function storages(context: PlanContext, { document }: ChangeoverDrawing, texts: Occupancy): Primitive[] {
+  return allOf(document, 'storage').flatMap((storage): Primitive[] => {
+    const box = plateBox(context, storage);
+    if ((context.area && !boxContains(context.area, box)) || texts.isTaken(box)) return [];
+    texts.take(box);
+    return [plate(context, storageName(storage), box)];
+  });
+}
+
+export function storageName({ name }: Storage): string {
+  return oneLine(name) || 'Storage';
+}
+
+const PLATE = { size: TEXT.small, weight: 'bold' } as const;
+
+function plateBox(context: PlanContext, storage: Storage): Box {
+  const at = onPage(context, storage);
+  const width = context.measure(storageName(storage), PLATE.size, PLATE.weight) + 4;
+  return { x: at.x - width / 2, y: at.y - 2.5, width, height: 5 };
+}
+
+function plate({ palette }: PlanContext, words: string, box: Box): Primitive {
+  const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 + (CAP_HEIGHT * PLATE.size) / 2 };
+  return {
+    kind: 'group',
+    children: [
+      {
+        kind: 'path',
+        path: roundedRectangle(box, 0.6),
+        fill: palette.paper,
+        ...pen(palette.ink, WEIGHT.medium),
+      },
+      textLine(words, at, { ...PLATE, colour: palette.ink, anchor: 'middle' }),
+    ],
+  };
+}
+
+/** The whole list, for who has the sheet read to him. */
+function describe({ document, change, units }: ChangeoverDrawing, scale: number): string {
+  const telling: Telling = { document, from: change.from, to: change.to, units };
+  const steps = change.steps.map(
+    (step) =>
+      `${step.number}. ${WORK_WORDS[step.work]} ${stepThing(telling, step)}: from ${stepFrom(telling, step)} to ${stepTo(telling, step)}`,
+  );
+  return oneLine(`Plan at 1:${scale}, the house at the bottom. ${steps.join('. ')}`);
+}

@@ -1,0 +1,19 @@
+/** What a changeover's sheets are called. */
+
+import { find } from '../../document/document.ts';
+import { labelOf } from '../../document/labels.ts';
+import { oneLine } from '../text.ts';
+import type { ChangeoverSheetRequest } from './request.ts';
+
+/** "Changeover from Lock Gates to Hedgerow Dances", "First set-up: Lock Gates", "Last strike: Low Water". */
+export function changeoverTitle({
+  document,
+  from,
+  to,
+}: Pick<ChangeoverSheetRequest, 'document' | 'from' | 'to'>): string {
+  const name = (id: typeof from): string =>
+    id === null ? '' : find(document, id)?.name || labelOf(document, id, id);
+  if (from === null) return oneLine(`First set-up: ${name(to)}`);
+  if (to === null) return oneLine(`Last strike: ${name(from)}`);
+  return oneLine(`Changeover from ${name(from)} to ${name(to)}`);
+}
