@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import { changeover } from '#model/programme/changeover.ts';
+import { enoughTime, timeVerdict } from '#model/programme/changeover-words.ts';
+import { heavyCarryTime, walkingTime } from '#model/programme/handling.ts';
+import { documentOf } from '#model/document/document.ts';
+import { aSetup, aStand, SETUP } from '../../helpers/build.ts';
+import { SECOND, standsAt, twoSetups } from './programme-scenes.ts';
+
+/*
+ * Walking times against the published speeds (check-values section 3, C4): 5.0 m take 4.687 s at 1.0668 m/s (TxDOT Roadway
+ * Design Manual, 3.5 ft/s), 3.817 s at 1.31 m/s and 6.098 s at 0.82 m/s (Murtagh et al., Sports Med 2020). Getting going
+ * (0.5, 0.2 and 1 s) is common practice, no source.
+ */
+describe('walking', () => {
+  it('takes the published times', () => {
+    const { usual, least, most } = walkingTime(5000);
+    expect(usual - 0.5).toBeCloseTo(4.687, 3);
+    expect(least - 0.2).toBeCloseTo(3.817, 3);
+    expect(most - 1).toBeCloseTo(6.098, 3);
+    expect(walkingTime(250)).toEqual({ usual: 0, least: 0, most: 0 });
+  });
+
+  it('with something heavy goes at the slow published pace', () => {
+    const { usual, least, most } = heavyCarryTime(5000);
+    expect(usual - 1).toBeCloseTo(6.098, 3);
+    expect(least - 0.5).toBeCloseTo(4.687, 3);
+    expect(most).toBe(2 * usual);
+  });
+
+  it('is in the time of a step: to move a stand twice as far takes so much longer', () => {
+    const timeFor = (x: number) =>
+      changeover(standsAt([{ x: -2500, y: 2500 }], [{ x, y: 2500 }]), SETUP, SECOND).time;
+    const [near, far] = [timeFor(0), timeFor(2500)];
+    expect(far.usual - near.usual).toBeCloseTo(2.5 / 1.0668, 6);
+    expect(far.least - near.least).toBeCloseTo(2.5 / 1.31, 6);
+    expect(far.most - near.most).toBeCloseTo(2.5 / 0.82, 6);
+  });
+});
+
+describe('the time there is', () => {
+  const moved = (changeTime: number | null) =>
+    changeover(
+      twoSetups(
+        aSetup({ id: SECOND, order: 2, changeTime }),
+        aStand(),
+        aStand({ id: 'stand-2', setup: SECOND, x: 2000 }),
+      ),
+      SETUP,
+      SECOND,
+    );
+
+  it('is held against what it takes, on both sides of each limit', () => {
+    const { usual, most } = moved(null).time;
+    expect(enoughTime(moved(null))).toBe('unknown');
+    expect(
+      [most + 1, most - 1, usual + 0.1, usual - 0.1].map((seconds) => enoughTime(moved(seconds))),
+    ).toEqual(['enough', 'tight', 'tight', 'short']);
+    expect(timeVerdict(moved(Math.floor(usual) - 4))).toMatch(/too little/);
+  });
+
+  it('of a variant is that of its setup', () => {
+    const base = twoSetups(aSetup({ id: SECOND, order: 2, changeTime: 77 }));
+    const variant = aSetup({ id: 'setup-3', order: 3, variantOf: SECOND });
+    const document = documentOf([...base.records.values(), variant]);
+    expect(changeover(document, SETUP, variant.id).available).toBe(77);
+  });
+});
