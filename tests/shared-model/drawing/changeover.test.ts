@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { textBox } from '#model/drawing/bounds.ts';
 import { changeoverSheets } from '#model/drawing/changeover/sheets.ts';
+import type { PlotSheets } from '#model/drawing/sheet/request.ts';
 import type { ChangeoverSheetRequest } from '#model/drawing/changeover/request.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
 import type {
@@ -35,11 +36,13 @@ const requestOf = (
   ...fields,
 });
 
-function sheetsOf(request: ChangeoverSheetRequest): readonly Sheet[] {
+function drawn(request: ChangeoverSheetRequest): PlotSheets {
   const result = changeoverSheets(request);
   if (!result.ok) throw new Error(result.message);
-  return result.sheets;
+  return result;
 }
+
+const sheetsOf = (request: ChangeoverSheetRequest): readonly Sheet[] => drawn(request).sheets;
 
 function flat(primitives: readonly Primitive[]): Primitive[] {
   return primitives.flatMap((each) => (each.kind === 'group' ? flat(each.children) : [each]));
@@ -125,7 +128,8 @@ describe('the sheets of a changeover', () => {
   });
 
   it('tell old places from new ones without colour, and nothing under 7 pt', () => {
-    const [plan, ...lists] = sheetsOf(requestOf(busy));
+    const { sheets, choice } = drawn(requestOf(busy));
+    const [plan, ...lists] = sheets;
     const steps = changeover(busy, SETUP, SECOND).steps.filter(({ from, work }) => from && work !== 'adjust');
     const sizes = pathsOf(plan)
       .filter(({ stroke, fill }) => fill === undefined && stroke?.dash !== undefined)
@@ -133,7 +137,9 @@ describe('the sheets of a changeover', () => {
       .map(({ width, height }) => [width, height].map((side) => side.toFixed(3)).join());
     for (const { from } of steps) {
       const { minX, maxX, minY, maxY } = boundsOf(from?.outline ?? []);
-      expect(sizes).toContain([maxX - minX, maxY - minY].map((side) => (side / 50).toFixed(3)).join());
+      expect(sizes).toContain(
+        [maxX - minX, maxY - minY].map((side) => (side / choice.scale).toFixed(3)).join(),
+      );
     }
     for (const { size } of [plan, ...lists].flatMap(textsOf))
       expect(size).toBeGreaterThanOrEqual((7 * 25.4) / 72);
