@@ -14,6 +14,8 @@ import type { Editor } from '../state/editor.svelte.ts';
 import { isSingle } from './key-press.ts';
 import { text } from './text.ts';
 import { commandWords } from './command-words.ts';
+import { pasteByHand } from './clipboard.ts';
+import * as grouping from './grouping.ts';
 import * as looking from './looking.ts';
 import * as filing from './filing.ts';
 import { removeFrom } from './removing.ts';
@@ -85,7 +87,11 @@ const nudge = (size: keyof Steps, right: number, up: number) => (editor: Editor)
   if (editor.carryOut(move(editor.session.settled, { ids, dx, dy }))) looking.tellWhere(editor);
 };
 
-const turn = (by: number) => onSelection((document, ids) => turnBy(document, { ids, by, about: 'own' }));
+/** A whole group turns as one. */
+const turn = (by: number) => (editor: Editor) => {
+  const about = grouping.groupSelected(editor) ? 'common' : 'own';
+  return editor.carryOut(turnBy(editor.session.settled, { ids: placedSelection(editor), by, about }));
+};
 
 const w = commandWords;
 
@@ -177,6 +183,53 @@ export const ACTIONS: readonly Action[] = [
     keys: ['Mod+D'],
     may: selects(1),
     run: onSelection((document, ids) => duplicate(document, { ids, dx: 300, dy: -300 })),
+  }),
+  action({ id: 'edit.paste', words: w.paste, keys: ['Mod+V'], byBrowser: true, run: pasteByHand }),
+  action({
+    id: 'edit.group',
+    words: w.group,
+    keys: ['Mod+G'],
+    may: grouping.mayGroup,
+    run: grouping.groupSelection,
+  }),
+  action({
+    id: 'edit.ungroup',
+    words: w.ungroup,
+    keys: ['Mod+Shift+G'],
+    may: grouping.mayUngroup,
+    run: grouping.ungroupSelection,
+  }),
+  action({
+    id: 'edit.enter',
+    words: w.enterGroup,
+    keys: ['Enter'],
+    onPlan: true,
+    may: grouping.mayEnter,
+    run: (e) => grouping.enterGroup(e, e.session.selection[0] ?? ''),
+  }),
+  action({
+    id: 'edit.lock',
+    words: (e) => (grouping.isSelectionLocked(e) ? w.unlock : w.lock),
+    keys: ['L'],
+    onPlan: true,
+    may: grouping.mayMark,
+    run: grouping.toggleLock,
+  }),
+  action({
+    id: 'edit.hide',
+    words: (e) => (grouping.isSelectionHidden(e) ? w.unhide : w.hide),
+    keys: ['X'],
+    onPlan: true,
+    may: grouping.mayMark,
+    run: grouping.toggleHidden,
+  }),
+  action({
+    id: 'edit.showHidden',
+    words: w.showHidden,
+    keys: ['Shift+X'],
+    onPlan: true,
+    may: (e) => grouping.hiddenCount(e) > 0,
+    run: grouping.showHidden,
   }),
   action({
     id: 'edit.mirror',
@@ -460,5 +513,10 @@ function selectAll({ session }: Editor): void {
     (record) =>
       isPlaced(record) && belongsTo(record, session.setup) && !(record.kind === 'shape' && record.fixed),
   );
-  session.select(all.map(({ id }) => id));
+  session.select(
+    grouping.freeOf(
+      session.document,
+      all.map(({ id }) => id),
+    ),
+  );
 }

@@ -21,12 +21,23 @@ export function copyTo(event: ClipboardEvent, editor: Editor): void {
 
 export function pasteFrom(event: ClipboardEvent, editor: Editor): void {
   if (!isForEditor(event)) return;
-  const items = readClipped(event.clipboardData?.getData('text/plain') ?? '');
-  if (!items) return;
-  event.preventDefault();
+  if (pasteText(event.clipboardData?.getData('text/plain') ?? '', editor)) event.preventDefault();
+}
+
+/** Not by the browser's key: then it asks whoever sits before it, or refuses. */
+export async function pasteByHand(editor: Editor): Promise<void> {
+  const clip = await navigator.clipboard.readText().catch(() => null);
+  if (clip === null) editor.tell(text.hands.pasteByKey);
+  else pasteText(clip, editor);
+}
+
+function pasteText(clip: string, editor: Editor): boolean {
+  const items = readClipped(clip);
+  if (!items) return false;
   const { session, view } = editor;
   const by = view.pointer ? towards(items, view.pointer) : BESIDE;
   editor.carryOut(pasted(session.settled, items, { setup: session.setup, by }));
+  return true;
 }
 
 /** Text that is being typed or read keeps its own clipboard. */

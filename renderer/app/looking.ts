@@ -2,6 +2,7 @@
 
 import { outlineOf } from '#model/catalogue/outlines.ts';
 import { type Document, placedInSetup, platformOf } from '#model/document/document.ts';
+import { groupOf, isHidden } from '#model/document/groups.ts';
 import { isPlaced } from '#model/document/records.ts';
 import { housePlaces } from '#model/document/seating.ts';
 import { planExtent, stageExtent } from '#model/drawing/plan.ts';
@@ -12,6 +13,7 @@ import type { Editor } from '../state/editor.svelte.ts';
 import type { View } from '../state/view.svelte.ts';
 import type { Onlooker } from '../workers/protocol.ts';
 import { glideTo } from './glide.ts';
+import { heldWith, leaveGroup } from './grouping.ts';
 import { text } from './text.ts';
 
 /** Round the selection, in mm. */
@@ -35,13 +37,15 @@ export function redo(editor: Editor): void {
   if (name !== null) editor.announce(text.redid(name));
 }
 
-/** Escape: first drops the tool or stops placing, then looking from a seat, then lets go of finding and selection. */
-export function letGo({ view, session }: Editor): void {
+/** Escape: first drops the tool or stops placing, then looking from a seat, then leaves the group, then lets go of finding and selection. */
+export function letGo(editor: Editor): void {
+  const { view, session } = editor;
   if (view.tool) view.tool.cancel();
   else if (view.armed) {
     view.armed = null;
     session.dropDraft();
   } else if (view.seat !== null) view.seat = null;
+  else if (view.entered !== null) leaveGroup(editor);
   else {
     view.finding = null;
     session.select([]);
@@ -162,14 +166,24 @@ export function lookAt({ session, view }: Editor, spot: Vec2 | null, ids: readon
   glideTo(view, { ...closest, scale } satisfies Camera);
 }
 
+/** The next of what can be taken hold of: a thing, a whole group, or inside a group the next of it. */
 export function selectBeside(editor: Editor, step: 1 | -1): void {
-  const { session } = editor;
-  const items = placedInSetup(session.document, session.setup);
+  const { session, view } = editor;
+  const { document } = session;
+  const units = new Map<string, readonly string[]>();
+  for (const { id } of placedInSetup(document, session.setup)) {
+    if (isHidden(document, id)) continue;
+    if (view.entered !== null && groupOf(document, id)?.id !== view.entered) continue;
+    const held = heldWith(editor, [id]);
+    units.set(held[0] ?? id, held);
+  }
+  const items = [...units.values()];
   if (items.length === 0) return;
-  const at = items.findIndex(({ id }) => id === session.selection.at(-1));
+  const last = session.selection.at(-1) ?? '';
+  const at = items.findIndex((held) => held.includes(last));
   const next = items[(at + step + items.length + (at < 0 && step < 0 ? 1 : 0)) % items.length];
   if (!next) return;
-  session.select([next.id]);
+  session.select(next);
   tellWhere(editor);
 }
 

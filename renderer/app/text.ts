@@ -6,6 +6,7 @@ import { ensembleWords } from './words/ensemble.ts';
 import { findingsWords } from './words/findings.ts';
 import { formsWords } from './words/forms.ts';
 import { helpWords } from './words/help.ts';
+import { handsWords } from './words/hands.ts';
 import { musicWords } from './words/music.ts';
 import { guides, kinds, kindsMany, shelves } from './words/names.ts';
 import { packWords } from './words/pack.ts';
@@ -42,6 +43,7 @@ const english = {
   ...paperWords,
   ...stripWords,
   ...ensembleWords,
+  ...handsWords,
   ...dialogsWords,
   ...helpWords,
   ...underlayWords,

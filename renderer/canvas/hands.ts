@@ -2,6 +2,7 @@
 
 import { platformOf, type Document } from '#model/document/document.ts';
 import { edgeOf } from '#model/document/openings.ts';
+import { groupOf } from '#model/document/groups.ts';
 import { labelOf } from '#model/document/labels.ts';
 import { housePlaces, type HousePlace } from '#model/document/seating.ts';
 import { asId, type Id } from '#model/document/ids.ts';
@@ -9,6 +10,7 @@ import type { Vec2 } from '#model/geometry/frame.ts';
 import { pointInPolygon } from '#model/geometry/polygon.ts';
 import { distancePointToSegment } from '#model/geometry/segments.ts';
 import { underlayOutline } from '#model/underlay/place.ts';
+import { heldWith } from '../app/grouping.ts';
 import { text } from '../app/text.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import { dragCorner } from './gestures/drag-corner.ts';
@@ -127,12 +129,14 @@ export class Hands {
   #takeItem(at: PointerAt, item: string): void {
     const { session, view } = this.#editor;
     const { selection } = session;
-    const wasSelected = selection.includes(item);
+    if (groupOf(session.document, item)?.id !== view.entered) view.entered = null;
+    const held = heldWith(this.#editor, [item]);
+    const wasSelected = held.every((id) => selection.includes(id));
     view.finding = null;
-    if (!wasSelected) session.select(at.add ? [...selection, item] : [item]);
+    if (!wasSelected) session.select(at.add ? [...new Set([...selection, ...held])] : held);
     const click = (): void => {
-      if (at.add && wasSelected) session.select(selection.filter((id) => id !== item));
-      else if (!at.add) session.select([item]);
+      if (at.add && wasSelected) session.select(selection.filter((id) => !held.includes(id)));
+      else if (!at.add) session.select(held);
     };
     this.#take(at, dragItems(this.#bench, item, at.spot), click);
   }
@@ -140,6 +144,7 @@ export class Hands {
   #clickGround(at: PointerAt): void {
     const { session, view } = this.#editor;
     view.finding = null;
+    view.entered = null;
     const { document } = session;
     const seat = seatAt(document, at.spot);
     view.seat = seat;

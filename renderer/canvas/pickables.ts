@@ -2,6 +2,7 @@
 
 import { chairOutline, outlineOf } from '#model/catalogue/outlines.ts';
 import { belongsTo, type Document } from '#model/document/document.ts';
+import { isHidden } from '#model/document/groups.ts';
 import type { Id } from '#model/document/ids.ts';
 import { isPlaced, type PlacedRecord } from '#model/document/records.ts';
 import { convexHull } from '#model/geometry/convex-hull.ts';
@@ -23,7 +24,7 @@ export function pickOutline(record: PlacedRecord): Polygon {
 export function pickables(document: Document, setup: Id<'setup'>): Pickable[] {
   const items: Pickable[] = [];
   for (const record of document.records.values()) {
-    if (!isPlaced(record) || !belongsTo(record, setup)) continue;
+    if (!isPlaced(record) || !belongsTo(record, setup) || isHidden(document, record.id)) continue;
     items.push({ id: record.id, outline: pickOutline(record), layer: record.kind === 'riser' ? 0 : 1 });
   }
   return items;

@@ -32,6 +32,9 @@ export class View {
   /** The underlay that may be dragged; all others lie fast. */
   looseUnderlay: string | null = $state(null);
 
+  /** The group that was gone into, whose members are taken hold of one by one. */
+  entered: string | null = $state(null);
+
   /** A player's id, `WORST_SEEN`, or null for plain seats. */
   colouring: string | null = $state(WORST_SEEN);
   /** The place of the house that is looked into. */

@@ -22,6 +22,7 @@ export const planWords = {
     panHand: 'Move the view',
     arrangeHand: 'Arrange',
     faces: (name: string) => `faces ${name}`,
+    turned: (by: number) => `${Math.abs(by)}° ${by < 0 ? 'clockwise' : 'anticlockwise'}`,
     pointer: (position: string) => position,
   },
 

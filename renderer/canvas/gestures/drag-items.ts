@@ -2,8 +2,9 @@
 
 import { duplicate } from '#model/commands/duplicate.ts';
 import { move } from '#model/commands/move.ts';
-import type { Outcome } from '#model/commands/command.ts';
+import type { Outcome, Refusal } from '#model/commands/command.ts';
 import { belongsTo, concertOf, type Document } from '#model/document/document.ts';
+import { isHidden } from '#model/document/groups.ts';
 import { isPlaced, type PlacedRecord } from '#model/document/records.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
 import { pickOutline } from '../pickables.ts';
@@ -22,6 +23,7 @@ export function dragItems({ editor, traces }: Bench, lead: string, from: Vec2): 
   const neighbours = neighboursOf(before, session.setup, ids);
   const spread = spreadOf(before, lead);
   let moved = false;
+  let refusal: Refusal | null = null;
 
   const wanted = (at: PointerAt): Vec2 => ({
     x: start.x + at.spot.x - from.x,
@@ -51,11 +53,13 @@ export function dragItems({ editor, traces }: Bench, lead: string, from: Vec2): 
       moved = true;
       const to = settled(at);
       traces.guides = to.guides;
-      session.preview(outcome(at, to));
+      refusal = session.preview(outcome(at, to));
+      traces.caption = refusal && { at: at.spot, words: refusal.reason };
     },
     finish() {
       clearTraces(traces);
       if (!moved) return;
+      if (refusal) return editor.announce(refusal.reason);
       session.keepDraft();
       editor.announce(session.selection.map((id) => editor.whereIs(id)).join('; '));
     },
@@ -70,7 +74,7 @@ export function dragItems({ editor, traces }: Bench, lead: string, from: Vec2): 
 export function neighboursOf(document: Document, setup: string, moving: readonly string[]): Neighbour[] {
   const others: Neighbour[] = [];
   for (const record of document.records.values()) {
-    if (!isPlaced(record) || moving.includes(record.id)) continue;
+    if (!isPlaced(record) || moving.includes(record.id) || isHidden(document, record.id)) continue;
     if (!belongsTo(record, setup as PlacedRecord['setup'] & string)) continue;
     others.push({ id: record.id, x: record.x, y: record.y });
   }

@@ -1,6 +1,7 @@
-/** Draws a rectangle and selects what lies wholly in it. */
+/** Draws a rectangle and selects what lies wholly in it, and with it whole groups; locked things are left alone. */
 
 import type { Vec2 } from '#model/geometry/frame.ts';
+import { freeOf, heldWith } from '../../app/grouping.ts';
 import type { Extent } from '../camera.ts';
 import { itemsWithin } from '../picking.ts';
 import { pickables } from '../pickables.ts';
@@ -10,12 +11,14 @@ export function marquee({ editor, traces }: Bench, from: Vec2, add: boolean): Ge
   const { session } = editor;
   const before = session.selection;
   const items = pickables(session.document, session.setup);
+  const within = (frame: Extent): string[] =>
+    heldWith(editor, freeOf(session.document, itemsWithin(items, frame)));
   const kept = add ? before : [];
   return {
     cursor: 'crosshair',
     move({ spot }) {
       traces.marquee = extentBetween(from, spot);
-      session.select([...new Set([...kept, ...itemsWithin(items, traces.marquee)])]);
+      session.select([...new Set([...kept, ...within(traces.marquee)])]);
     },
     finish() {
       clearTraces(traces);

@@ -1,4 +1,4 @@
-/** Turns the selection by its handle; a single item can settle on facing another one. */
+/** Turns the selection by its handle, several things together; a single one can settle on facing another. */
 
 import { turnBy, turnTo } from '#model/commands/turn.ts';
 import { formatFacing } from '#model/document/measures.ts';
@@ -23,9 +23,11 @@ export function turnItems({ editor, traces }: Bench, { item, facing }: Turning):
 
   const wanted = (at: PointerAt) => {
     const pointed = facingTowards(item, at.spot);
+    // Several have no facing in common that could be towards somebody.
+    const others = ids.length === 1 ? neighbours : [];
     return at.free
       ? { facing: Math.round(pointed), faces: null }
-      : settleTurn({ item, wanted: pointed, neighbours });
+      : settleTurn({ item, wanted: pointed, neighbours: others });
   };
 
   return {
@@ -36,10 +38,11 @@ export function turnItems({ editor, traces }: Bench, { item, facing }: Turning):
       session.preview(
         ids.length === 1
           ? turnTo(before, { ids, facing: to.facing })
-          : turnBy(before, { ids, by, about: 'own' }),
+          : turnBy(before, { ids, by, about: 'common' }),
       );
       const faces = to.faces === null ? '' : text.plan.faces(labelOf(before, session.setup, to.faces));
-      traces.caption = { at: at.spot, words: [formatFacing(to.facing), faces].filter(Boolean).join(', ') };
+      const figure = ids.length === 1 ? formatFacing(to.facing) : text.plan.turned(by);
+      traces.caption = { at: at.spot, words: [figure, faces].filter(Boolean).join(', ') };
     },
     finish() {
       clearTraces(traces);

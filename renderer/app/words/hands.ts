@@ -1,0 +1,24 @@
+/** Groups, locks and what is hidden. */
+
+import { counted } from './counting.ts';
+
+export const handsWords = {
+  hands: {
+    group: 'Group',
+    ungroup: 'Ungroup',
+    lock: 'Lock',
+    unlock: 'Unlock',
+    hide: 'Hide',
+    show: 'Show',
+    locked: 'locked',
+    hidden: 'hidden',
+    inGroup: (name: string) => `in ${name}`,
+    groupName: 'Name of the group',
+    hiddenCount: (count: number) =>
+      `${counted(count, 'thing is', 'things are')} hidden; checks count ${count === 1 ? 'it' : 'them'}`,
+    showAll: 'Show all',
+    inside: (name: string) => `Inside ${name}`,
+    leave: 'Leave it',
+    pasteByKey: 'The browser hands the clipboard over only to the keys: press Ctrl+V.',
+  },
+} as const;
