@@ -14,7 +14,6 @@ import type {
 import type { Document } from '#model/document/document.ts';
 import { changeover } from '#model/programme/changeover.ts';
 import { boundsOf } from '#model/geometry/polygon.ts';
-import { boxOf } from './drawings.ts';
 import { aPiano, aStand, aTable, SETUP } from '../../helpers/build.ts';
 import { SECOND, standsAt, twoSetups } from '../programme/programme-scenes.ts';
 
@@ -133,8 +132,10 @@ describe('the sheets of a changeover', () => {
     const steps = changeover(busy, SETUP, SECOND).steps.filter(({ from, work }) => from && work !== 'adjust');
     const sizes = pathsOf(plan)
       .filter(({ stroke, fill }) => fill === undefined && stroke?.dash !== undefined)
-      .map((path) => boxOf([path]))
-      .map(({ width, height }) => [width, height].map((side) => side.toFixed(3)).join());
+      .map(({ path }) =>
+        boundsOf(path.flatMap((item) => (item[0] === 'Z' ? [] : [{ x: item[1], y: item[2] }]))),
+      )
+      .map(({ minX, maxX, minY, maxY }) => [maxX - minX, maxY - minY].map((side) => side.toFixed(3)).join());
     for (const { from } of steps) {
       const { minX, maxX, minY, maxY } = boundsOf(from?.outline ?? []);
       expect(sizes).toContain(
