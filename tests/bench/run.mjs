@@ -1,5 +1,5 @@
 /**
- * `node tests/bench/run.mjs [sightlines] [scores] [booklets] [editor] [strip]`: bundles the benchmarks as the product is bundled (test runners wrap
+ * `node tests/bench/run.mjs [sightlines] [scores] [booklets] [packs] [editor] [strip]`: bundles the benchmarks as the product is bundled (test runners wrap
  * every import, which costs the kernel a factor of four) and runs each in a plain Node of its own.
  */
 
@@ -21,6 +21,7 @@ const BENCHMARKS = {
   scores: async () => [],
   planner: async () => [],
   booklets: async () => [],
+  packs: async () => [join(root, 'assets', 'demo-concert.standlines')],
   editor: builtEditor,
   strip: builtEditor,
 };

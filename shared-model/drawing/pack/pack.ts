@@ -4,6 +4,7 @@
  */
 
 import type { Sheet } from '../primitives.ts';
+import { changeoverPages } from './changeover.ts';
 import { coverPages } from './cover.ts';
 import { floorPages } from './floor.ts';
 import { inventoryPages } from './inventory.ts';
@@ -12,7 +13,6 @@ import { bookletPages, cardPages, turnsPages } from './planned.ts';
 import { viewPages } from './view.ts';
 import { cautionPages, figurePages } from './texts.ts';
 import { sectionPages, seatMapPages } from './drawings.ts';
-import { NO_PAGES } from './pages.ts';
 import { plotPages } from './plot.ts';
 import type { EntryPages, Numbering, PackEntry, PackKind, PackRequest } from './request.ts';
 
@@ -42,7 +42,7 @@ const PAGES: Readonly<Record<PackKind, Pages>> = {
   cards: cardPages,
   booklet: bookletPages,
   figures: figurePages,
-  changeover: () => NO_PAGES,
+  changeover: changeoverPages,
   inventory: inventoryPages,
   cautions: cautionPages,
 };

@@ -34,7 +34,15 @@ export const EVENING: Document = aDocument(
   aPlayer({ id: 'player-1', name: 'Clarinet', x: -900 }),
   aPlayer({ id: 'player-2', name: 'Viola', x: 900 }),
   aStand({ id: 'stand-1', x: 820, y: 1450 }),
-  aLamp({ id: 'lamp-1', x: -1200, y: 2500, cable: [{ x: -3000, y: 2500 }] }),
+  aLamp({
+    id: 'lamp-1',
+    x: -1200,
+    y: 2500,
+    cable: [
+      { x: -1200, y: 2500 },
+      { x: -3000, y: 2500 },
+    ],
+  }),
   aPlayer({ id: 'player-3', name: 'Horn', x: 0, setup: SECOND }),
 );
 
