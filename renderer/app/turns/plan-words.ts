@@ -2,8 +2,10 @@
 
 import type { PlanSight } from '#model/pages/instance/placed-plan.ts';
 import type { Pin } from '#model/pages/planner/instance.ts';
-import type { StationPlan, Turn } from '#model/pages/planner/plan.ts';
+import type { Judgement } from '#model/pages/planner/judge.ts';
+import type { PlanCost, StationPlan, Turn } from '#model/pages/planner/plan.ts';
 import type { Remedy } from '#model/pages/planner/remedies.ts';
+import type { RemedyPair } from '#model/pages/planner/remedy-pairs.ts';
 import type { Without } from '#model/pages/planner/ways-out.ts';
 import { barWords } from '#model/score/words/bar-words.ts';
 import { tenthsWords } from '#model/score/words/clock-words.ts';
@@ -66,6 +68,14 @@ export function remedyWords(remedy: Remedy, nameOf: NameOf, pins: readonly Pin[]
   }
 }
 
+/** Changes that make a plan only together. */
+export function pairWords(pair: RemedyPair, nameOf: NameOf, pins: readonly Pin[]): string {
+  const [first, second] = pair;
+  if (first?.kind === 'station' && second?.kind === 'station' && first.like === second.like)
+    return words.remedy.twoStations(nameOf(first.like));
+  return words.remedy.both(pair.map((remedy) => remedyWords(remedy, nameOf, pins)));
+}
+
 export function withoutWords({ player, page, at }: Without, nameOf: NameOf): string {
   return words.without(nameOf(player), page, tenthsWords(at));
 }
@@ -82,6 +92,14 @@ export function sightWords({ player, seenWell, seesWell, worst }: PlanSight, nam
     words.seen(seenWell, seesWell, nameOf(player)),
     words.seenWorst(worst.share, worst.label),
   ]);
+}
+
+/** What a kept plan is compared with; null: nothing is known, or it breaks rules and so is no better for taking less. */
+export function comparedWith(
+  { violations }: Pick<Judgement, 'violations'>,
+  best: PlanCost | null,
+): PlanCost | null {
+  return violations.length > 0 ? null : best;
 }
 
 /** A figure beside the same of the best plan that is known; empty: they are equal. */

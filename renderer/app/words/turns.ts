@@ -91,6 +91,7 @@ export const turnsWords = {
       more: (count: number) => `${count} more than the best plan known`,
       fewer: (count: number) => `${count} fewer than the best plan known`,
     },
+    notCompared: 'A plan that breaks rules is not compared with the best plan known.',
     rules: 'Rules that are broken',
     keepsRules: 'Every rule is kept.',
     broken: (count: number) => counted(count, 'rule is broken', 'rules are broken'),
@@ -139,6 +140,7 @@ export const turnsWords = {
     noOwnRemedy: 'no single rest, wider stand or further stand was found that helps.',
     without: (player: string, page: number, at: string) =>
       `It can be planned up to ${at}, where ${player} has to play on without page ${page}.`,
+    twoAtOnce: 'Two changes at once do:',
     noRemedies: 'No single rest, wider stand or further stand was found that makes one.',
     remedy: {
       rest: (seconds: number, player: string, page: number, at: string) =>
@@ -146,6 +148,8 @@ export const turnsWords = {
       wider: (pages: number, stand: string) =>
         `room for ${counted(pages, 'page', 'pages')} side by side at ${stand}`,
       station: (stand: string) => `one more stand like ${stand}`,
+      twoStations: (stand: string) => `two more stands like ${stand}`,
+      both: (changes: readonly string[]) => changes.join(', and '),
       pinnedPage: (page: number, stand: string) => `letting go of the pin on page ${page} on ${stand}`,
       pinnedTurn: (player: string, stand: string) =>
         `letting go of the pin on the turn by ${player} at ${stand}`,

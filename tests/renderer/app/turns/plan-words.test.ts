@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Pin } from '#model/pages/planner/instance.ts';
-import type { StationPlan, Turn } from '#model/pages/planner/plan.ts';
+import type { PlanCost, StationPlan, Turn } from '#model/pages/planner/plan.ts';
 import type { Remedy } from '#model/pages/planner/remedies.ts';
 import {
   bindingWords,
+  comparedWith,
   comparisonWords,
+  pairWords,
   remedyWords,
   sightWords,
   turnWords,
@@ -114,11 +116,34 @@ it('remedies in words', () => {
   ]);
 });
 
+describe('two changes at once in words', () => {
+  const more: Remedy = { kind: 'station', like: 'stand-2' };
+
+  it('names both', () => {
+    expect(pairWords([{ kind: 'wider', station: 'stand-2', pages: 3 }, more], named, [])).toBe(
+      'room for 3 pages side by side at <stand-2>, and one more stand like <stand-2>',
+    );
+  });
+
+  it('counts stands that are alike', () => {
+    expect(pairWords([more, more], named, [])).toBe('two more stands like <stand-2>');
+    expect(pairWords([more, { kind: 'station', like: 'stand-3' }], named, [])).toBe(
+      'one more stand like <stand-2>, and one more stand like <stand-3>',
+    );
+  });
+});
+
 it('what the house sees in words', () => {
   const worst = { player: 'player-2', seat: 'seat-9', label: 'C 7', share: 0.434 };
   expect(sightWords({ player: 'player-1', seenWell: 0.875, seesWell: 0.9, worst }, named)).toBe(
     '88\u00a0% of the places see at least 90\u00a0% of <player-1>; worst 43\u00a0%, from C 7',
   );
+});
+
+it('a plan that breaks rules is compared with nothing: less is no better then', () => {
+  const best: PlanCost = { turns: 4, stations: 2, width: 2, panels: 8, jumps: 0 };
+  expect(comparedWith({ violations: [] }, best)).toBe(best);
+  expect(comparedWith({ violations: [{ code: 'station-twice', station: 'stand-2' }] }, best)).toBeNull();
 });
 
 it('figures beside those of the best plan', () => {
