@@ -32,8 +32,12 @@ export function scoreAsText({ file, root, music }: ToldScore): string {
 function lengthLines(music: Music, { seconds }: Performance): string[] {
   const played = barsIn(music.order);
   return [
-    `${music.bars.length} bars, ${tenthsWords(inScoreOrder(music).seconds)} as written; ${played} bars, ${tenthsWords(seconds)} as performed`,
+    `${barsWords(music.bars.length)}, ${tenthsWords(inScoreOrder(music).seconds)} as written; ${barsWords(played)}, ${tenthsWords(seconds)} as performed`,
   ];
+}
+
+function barsWords(count: number): string {
+  return count === 1 ? '1 bar' : `${count} bars`;
 }
 
 /** By printed numbers, and by places in the file where several bars print one number. */

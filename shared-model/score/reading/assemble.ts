@@ -38,7 +38,7 @@ export function assembleScore({ title, version, listed, parts, marks }: ReadPart
     words: marks.words,
     remarks: [
       ...parts.flatMap((part, index) => partRemarks(part, listed, names[index] ?? '')),
-      ...barRemarks(parts, bars),
+      ...barRemarks(parts, names, bars),
       ...timeRemarks(marks, tempos, parts.length),
       ...insideRemarks(marks),
       ...pageRemarks(parts),
@@ -108,22 +108,26 @@ function partRemarks(part: PartReader, listed: readonly ListedPart[], name: stri
   ];
 }
 
-function barRemarks(parts: readonly PartReader[], bars: readonly Measured[]): Remark[] {
+function barRemarks(
+  parts: readonly PartReader[],
+  names: readonly string[],
+  bars: readonly Measured[],
+): Remark[] {
   const unknown = bars.findIndex((bar) => bar.unknown);
   return [
-    ...parts.flatMap((part) => shortBars(part, bars)),
+    ...parts.flatMap((part, index) => shortBars(part, names[index] || part.id, bars)),
     ...(unknown < 0 ? [] : [{ code: 'bar.lengthUnknown', bar: unknown } as const]),
   ];
 }
 
 /** A part may say nothing in a bar; one that says too little leaves the others to go on without it. */
-function shortBars(part: PartReader, bars: readonly ScoreBar[]): Remark[] {
+function shortBars(part: PartReader, name: string, bars: readonly ScoreBar[]): Remark[] {
   const short = part.bars.flatMap(({ reach }, index) =>
     reach.n > 0 && compare(reach, bars[index]?.quarters ?? reach) < 0 ? [index] : [],
   );
   const [bar] = short;
   if (bar === undefined) return [];
-  return [{ code: 'part.barShort', bar, part: part.id, count: short.length }];
+  return [{ code: 'part.barShort', bar, part: name, count: short.length }];
 }
 
 function insideRemarks({ forward, backward }: Marks): Remark[] {

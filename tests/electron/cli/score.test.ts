@@ -53,6 +53,17 @@ async function told(...words: string[]): Promise<Told> {
 }
 
 describe('score', () => {
+  it('counts a single bar as one', async () => {
+    const file = join(temporaryFolder(), 'one-bar.musicxml');
+    const part = '<score-part id="P1"><part-name>Viola</part-name></score-part>';
+    const bar = '<measure number="1"><note><rest/><duration>4</duration></note></measure>';
+    writeFileSync(
+      file,
+      `<score-partwise version="4.0"><part-list>${part}</part-list><part id="P1">${bar}</part></score-partwise>`,
+    );
+    expect((await run(file)).out).toMatch(/^1 bar, \S+ as written; 1 bar, \S+ as performed$/m);
+  });
+
   it('tells everything as data', async () => {
     const score = await told(DANCES);
     expect(score).toMatchObject({ measures: 10, movements: [0, 6], playOrder: ['0-4', '0-3', '5-9', '6-7'] });

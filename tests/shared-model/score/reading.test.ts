@@ -50,7 +50,7 @@ describe('the length of a bar', () => {
       '<score-part id="P1"><part-name>A</part-name></score-part><score-part id="P2"><part-name>B</part-name></score-part>',
     );
     expect(scoreOf(two).bars[0]?.quarters).toEqual({ n: 3, d: 1 });
-    expect(codesOf(scoreOf(two))).toContain('part.barShort');
+    expect(scoreOf(two).remarks).toContainEqual({ code: 'part.barShort', bar: 0, part: 'A', count: 1 });
   });
 
   it('counts chords once and grace notes not at all', () => {
