@@ -85,7 +85,7 @@ function ringOf(document: Document, id: string): Polygon | null {
 
 function drawnGuide({ session, units }: Editor, guide: Guide): DrawnGuide {
   const others = text.list(guide.with.map((id) => labelOf(session.document, session.setup, id)));
-  const words = text.guides[guide.reason](others, formatLength(guide.at, units));
+  const words = text.guides[guide.reason](others, formatLength(guide.gap ?? guide.at, units));
   return { axis: guide.axis, at: guide.at, words };
 }
 

@@ -9,14 +9,14 @@ import { CATCH_PIXELS, neighboursOf } from './gestures/drag-items.ts';
 import { freeSpot } from './free-spot.ts';
 import { roundFigureFor, settle, type Settled } from './snapping.ts';
 
-export function settledForPlacing({ session, view }: Editor, wanted: Vec2): Settled {
+export function settledForPlacing({ session, view, units }: Editor, wanted: Vec2): Settled {
   return settle({
     wanted,
     spread: { downstage: 0 },
     neighbours: neighboursOf(session.settled, session.setup, []),
     edgeDistance: 0,
     within: CATCH_PIXELS / view.camera.scale,
-    roundTo: roundFigureFor(view.camera.scale),
+    roundTo: roundFigureFor(view.camera.scale, units),
   });
 }
 

@@ -4,6 +4,7 @@
  * handed back as a guide, to be drawn with its reason.
  */
 
+import type { Units } from '#model/document/measures.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
 
 export type GuideReason =
@@ -15,7 +16,12 @@ export type GuideReason =
   /** As far from the centre line as a neighbour on the other side. */
   | 'mirrored'
   /** Half-way between two neighbours. */
-  | 'midway';
+  | 'midway'
+  /** As far from a neighbour as that is from the next one. */
+  | 'evenly'
+  /** A side of the item touches another edge of the platform. */
+  | 'platformEdge'
+  | 'grid';
 
 export interface Guide {
   /** `x`: the line runs up- and downstage at this x; `y`: across the stage at this y. */
@@ -24,6 +30,8 @@ export interface Guide {
   readonly reason: GuideReason;
   /** The neighbours that the line comes from. */
   readonly with: readonly string[];
+  /** Of even spacing, mm. */
+  readonly gap?: number;
 }
 
 export interface Neighbour extends Vec2 {
@@ -33,6 +41,15 @@ export interface Neighbour extends Vec2 {
 /** How far the item reaches from its spot, as positive lengths. */
 export interface Spread {
   readonly downstage: number;
+  readonly upstage?: number;
+  readonly stageLeft?: number;
+  readonly stageRight?: number;
+}
+
+/** Edges of the platform that run straight up- and downstage (`x`) or across (`y`). */
+export interface StraightEdges {
+  readonly x: readonly number[];
+  readonly y: readonly number[];
 }
 
 export interface SnapRequest {
@@ -45,6 +62,10 @@ export interface SnapRequest {
   readonly within: number;
   /** Positions are rounded to this many mm when no line catches; 0: not at all. */
   readonly roundTo: number;
+  /** Left out: none of them catches. */
+  readonly edges?: StraightEdges;
+  /** The step of the grid that is shown, mm; left out: none is. Its lines catch where nothing else does. */
+  readonly grid?: number;
 }
 
 export interface Settled extends Vec2 {
@@ -58,21 +79,42 @@ interface Line {
 }
 
 export function settle(request: SnapRequest): Settled {
-  const x = settleAxis(request.wanted.x, linesAcross(request), request);
-  const y = settleAxis(request.wanted.y, linesInDepth(request), request);
+  const x = settleAxis(request.wanted.x, linesAcross(request), { ...request, axis: 'x' });
+  const y = settleAxis(request.wanted.y, linesInDepth(request), { ...request, axis: 'y' });
   return { x: x.at, y: y.at, guides: [...x.guides, ...y.guides] };
 }
 
-/** Round figures that are still fine enough at the camera's scale: one step is at least four pixels. */
-export function roundFigureFor(scale: number): number {
-  const steps = [5, 10, 20, 50, 100, 200, 500];
-  return steps.find((step) => step * scale >= 4) ?? 1000;
+const INCH = 25.4;
+const ROUND_FIGURES: Readonly<Record<Units, readonly number[]>> = {
+  metric: [5, 10, 20, 50, 100, 200, 500, 1000],
+  imperial: [0.25, 0.5, 1, 2, 3, 6, 12, 24, 48].map((inches) => inches * INCH),
+};
+
+/** Round figures in the units shown, still fine enough at the camera's scale: one step is at least four pixels. */
+export function roundFigureFor(scale: number, units: Units): number {
+  const steps = ROUND_FIGURES[units];
+  return steps.find((step) => step * scale >= 4) ?? steps.at(-1) ?? 0;
+}
+
+/** The edges of an outline that run straight along an axis, but not the front edge, which has lines of its own. */
+export function straightEdges(outline: readonly Vec2[]): StraightEdges {
+  const edges = { x: new Set<number>(), y: new Set<number>() };
+  outline.forEach((a, index) => {
+    const b = outline[(index + 1) % outline.length] ?? a;
+    if (a.x === b.x) edges.x.add(a.x);
+    if (a.y === b.y && a.y !== 0) edges.y.add(a.y);
+  });
+  return { x: [...edges.x], y: [...edges.y] };
+}
+
+interface AxisRequest extends Pick<SnapRequest, 'within' | 'roundTo' | 'grid'> {
+  readonly axis: 'x' | 'y';
 }
 
 function settleAxis(
   wanted: number,
   lines: readonly Line[],
-  { within, roundTo }: SnapRequest,
+  { axis, within, roundTo, grid }: AxisRequest,
 ): { at: number; guides: Guide[] } {
   let best: Line | null = null;
   for (const line of lines) {
@@ -80,6 +122,9 @@ function settleAxis(
     if (distance <= within && (!best || distance < Math.abs(best.settle - wanted))) best = line;
   }
   if (best) return { at: best.settle, guides: guidesAt(best, lines) };
+  const onGrid = grid ? Math.round(wanted / grid) * grid || 0 : null;
+  if (onGrid !== null && Math.abs(onGrid - wanted) <= within)
+    return { at: onGrid, guides: [guide(axis, onGrid, 'grid', [])] };
   return { at: roundTo > 0 ? Math.round(wanted / roundTo) * roundTo || 0 : wanted, guides: [] };
 }
 
@@ -94,23 +139,58 @@ function guidesAt(best: Line, lines: readonly Line[]): Guide[] {
   return [...byReason.values()];
 }
 
-function linesAcross({ neighbours, wanted }: SnapRequest): Line[] {
+function linesAcross({ neighbours, wanted, spread, edges }: SnapRequest): Line[] {
   const lines = [line('x', 0, 'centreLine', [])];
   for (const { id, x } of neighbours) {
     lines.push(line('x', x, 'inLine', [id]));
     if (Math.abs(x) > 1) lines.push(line('x', -x, 'mirrored', [id]));
   }
-  return [...lines, ...midway('x', wanted, neighbours)];
+  for (const at of edges?.x ?? [])
+    lines.push(
+      touching('x', at, at - (spread.stageLeft ?? 0)),
+      touching('x', at, at + (spread.stageRight ?? 0)),
+    );
+  return [...lines, ...midway('x', wanted, neighbours), ...evenly('x', wanted, neighbours)];
 }
 
-function linesInDepth({ neighbours, wanted, spread, edgeDistance }: SnapRequest): Line[] {
-  const touching: Line = { settle: spread.downstage, guide: guide('y', 0, 'frontEdge', []) };
+function linesInDepth({ neighbours, wanted, spread, edges, edgeDistance }: SnapRequest): Line[] {
+  const atFront: Line = { settle: spread.downstage, guide: guide('y', 0, 'frontEdge', []) };
   const clear: Line = {
     settle: spread.downstage + edgeDistance,
     guide: guide('y', edgeDistance, 'edgeDistance', []),
   };
   const lines = neighbours.map(({ id, y }) => line('y', y, 'inLine', [id]));
-  return [touching, clear, ...lines, ...midway('y', wanted, neighbours)];
+  for (const at of edges?.y ?? [])
+    lines.push(touching('y', at, at - (spread.upstage ?? 0)), touching('y', at, at + spread.downstage));
+  return [atFront, clear, ...lines, ...midway('y', wanted, neighbours), ...evenly('y', wanted, neighbours)];
+}
+
+/** A side of the item on an edge of the platform. */
+function touching(axis: 'x' | 'y', edge: number, settle: number): Line {
+  return { settle, guide: guide(axis, edge, 'platformEdge', []) };
+}
+
+/** Neighbours farther aside than this are of another row. */
+const SAME_ROW = 1000;
+/** Closer ones, as a player and his stand, make no row. */
+const LEAST_GAP = 300;
+
+/** On from the two nearest neighbours of the same row, on either side, by as much as they are apart. */
+function evenly(axis: 'x' | 'y', wanted: Vec2, neighbours: readonly Neighbour[]): Line[] {
+  const aside = axis === 'x' ? 'y' : 'x';
+  const row = neighbours
+    .filter((each) => Math.abs(each[aside] - wanted[aside]) <= SAME_ROW)
+    .toSorted((a, b) => a[axis] - b[axis]);
+  const below = row.filter((each) => each[axis] <= wanted[axis]).toReversed();
+  const above = row.filter((each) => each[axis] > wanted[axis]);
+  return [below, above].flatMap(([near, far]) => {
+    if (!near || !far) return [];
+    const gap = near[axis] - far[axis];
+    if (Math.abs(gap) < LEAST_GAP) return [];
+    const at = near[axis] + gap;
+    const reason: Guide = { axis, at, reason: 'evenly', with: [near.id, far.id], gap: Math.abs(gap) };
+    return [{ settle: at, guide: reason }];
+  });
 }
 
 /** The middle between the nearest neighbours on either side. */

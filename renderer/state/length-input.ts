@@ -1,4 +1,4 @@
-/** Reads lengths as people type them: "820", "2.4 m", "7' 6\"", `2'-8 1/4"`, "2.4 m + 30 cm". */
+/** Reads lengths as people type them: "820", "2.4 m", "7' 6\"", `2'-8 1/4"`, "2.4 m + 30 cm", "3 × 90 cm". */
 
 import type { Units } from '#model/document/measures.ts';
 
@@ -21,9 +21,12 @@ const UNIT_LENGTHS: Readonly<Record<string, number>> = {
   "'": 12 * INCH,
 };
 
-/** One signed fraction, or figure with an optional fraction, and a unit: `-`, `7/8` or `2`, ` 1/4`, `"`. */
-const TERM =
-  /^\s*([+-]?)\s*(?:(\d+)\/(\d+)|(\d+(?:[.,]\d+)?|[.,]\d+)(?:\s+(\d+)\s*\/\s*(\d+))?)\s*(mm|cm|m|in|ft|"|')?/i;
+/** One fraction, or figure with an optional fraction, and a unit: `7/8` or `2`, ` 1/4`, `"`. */
+const TERM = /^(?:(\d+)\/(\d+)|(\d+(?:[.,]\d+)?|[.,]\d+)(?:\s+(\d+)\s*\/\s*(\d+))?)\s*(mm|cm|m|in|ft|"|')?/i;
+
+/** So many times the length that follows, or that stands before: a figure alone, for a length times a length is none. */
+const TIMES_BEFORE = /^(\d+(?:[.,]\d+)?)\s*[×x*·]\s*/i;
+const TIMES_AFTER = /^([×x*·÷])\s*(\d+(?:[.,]\d+)?)\s*/i;
 
 const SIDE = /\s*(SL|SR|US|DS)\s*$/i;
 
@@ -56,24 +59,53 @@ function sumOfTerms(text: string, units: Units): number | null {
   let rest = text.trim();
   if (rest === '') return null;
   let sum = 0;
-  let sign = 1;
-  let unitBefore: string | null = null;
-  let first = true;
-  while (rest !== '') {
-    const match = TERM.exec(rest);
-    if (!match) return null;
-    const [whole, mark, aloneOver, aloneUnder, figure = '0', over, under, unit] = match;
-    // Some write 8-1/4 for eight and a quarter: nothing is taken away there, and nothing guessed.
-    if (aloneOver && !first && !continuesFeet(unitBefore)) return null;
-    if (mark) sign = mark === '-' ? -1 : 1;
-    else if (!first && !continuesFeet(unitBefore)) return null;
-    const value = numberOf(figure) + fraction(aloneOver ?? over, aloneUnder ?? under);
-    sum += sign * value * lengthOfUnit(unit ?? impliedUnit(unitBefore, mark, units));
-    unitBefore = (unit ?? '').toLowerCase();
-    rest = rest.slice(whole.length).trim();
-    first = false;
+  for (let first = true; rest !== ''; first = false) {
+    const mark = /^[+-]?/.exec(rest)?.[0] ?? '';
+    if (!first && mark === '') return null;
+    const summand = readSummand(rest.slice(mark.length).trim(), units, first);
+    if (!summand) return null;
+    sum += mark === '-' ? -summand.value : summand.value;
+    rest = summand.rest;
   }
   return sum;
+}
+
+interface Summand {
+  readonly value: number;
+  /** What follows it, from the next sign on. */
+  readonly rest: string;
+}
+
+/** One length, many times or a part of it: `3 × 7' 6" ÷ 2`. */
+function readSummand(text: string, units: Units, first: boolean): Summand | null {
+  const before = TIMES_BEFORE.exec(text);
+  const times = before ? numberOf(before[1] ?? '') : 1;
+  let rest = text.slice(before?.[0].length ?? 0);
+  let length = 0;
+  let unitBefore: string | null = null;
+  do {
+    const term = TERM.exec(rest);
+    if (!term || (unitBefore !== null && !continuesFeet(unitBefore))) return null;
+    const [whole, aloneOver, aloneUnder, figure = '0', over, under, unit] = term;
+    // Some write 8-1/4 for eight and a quarter: nothing is taken away there, and nothing guessed.
+    if (aloneOver && !first && unitBefore === null) return null;
+    const value = numberOf(figure) + fraction(aloneOver ?? over, aloneUnder ?? under);
+    length += value * lengthOfUnit(unit ?? impliedUnit(unitBefore, units));
+    unitBefore = (unit ?? '').toLowerCase();
+    rest = rest.slice(whole.length).trim();
+  } while (rest !== '' && !/^[+\-×x*·÷]/i.test(rest));
+  const after = timesAfter(rest);
+  return { value: times * length * after.times, rest: after.rest };
+}
+
+function timesAfter(text: string): { readonly times: number; readonly rest: string } {
+  let [times, rest] = [1, text];
+  for (let match = TIMES_AFTER.exec(rest); match; match = TIMES_AFTER.exec(rest)) {
+    const factor = numberOf(match[2] ?? '');
+    times *= match[1] === '÷' ? 1 / factor : factor;
+    rest = rest.slice(match[0].length);
+  }
+  return { times, rest };
 }
 
 /** Only inches may follow feet without a sign between them. */
@@ -81,8 +113,8 @@ function continuesFeet(unitBefore: string | null): boolean {
   return unitBefore === "'" || unitBefore === 'ft';
 }
 
-function impliedUnit(unitBefore: string | null, mark: string | undefined, units: Units): string {
-  if (!mark && continuesFeet(unitBefore)) return 'in';
+function impliedUnit(unitBefore: string | null, units: Units): string {
+  if (continuesFeet(unitBefore)) return 'in';
   return units === 'metric' ? 'mm' : 'in';
 }
 

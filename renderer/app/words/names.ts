@@ -81,5 +81,8 @@ export const guides: Readonly<Record<GuideReason, (others: string, distance: str
   edgeDistance: (_, distance) => `${distance} from the front edge`,
   inLine: (others) => (others ? `in line with ${others}` : 'in line'),
   mirrored: (others) => (others ? `opposite ${others}` : 'opposite'),
+  evenly: (others, gap) => `evenly spaced with ${others}, ${gap} apart`,
+  platformEdge: () => 'at the edge of the platform',
+  grid: () => 'on the grid',
   midway: (others) => (others ? `half-way between ${others}` : 'half-way'),
 };

@@ -24,7 +24,7 @@ export function dragCorner({ editor, traces }: Bench, corner: number): Gesture {
             neighbours,
             edgeDistance: 0,
             within: CATCH_PIXELS / view.camera.scale,
-            roundTo: roundFigureFor(view.camera.scale),
+            roundTo: roundFigureFor(view.camera.scale, editor.units),
           });
       // The neighbours are corners and have no names of their own.
       traces.guides = to.guides.map((guide) => ({ ...guide, with: [] }));

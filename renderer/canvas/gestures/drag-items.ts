@@ -3,12 +3,22 @@
 import { duplicate } from '#model/commands/duplicate.ts';
 import { move } from '#model/commands/move.ts';
 import type { Outcome, Refusal } from '#model/commands/command.ts';
-import { belongsTo, concertOf, type Document } from '#model/document/document.ts';
+import { belongsTo, concertOf, platformOf, type Document } from '#model/document/document.ts';
 import { isHidden } from '#model/document/groups.ts';
 import { isPlaced, type PlacedRecord } from '#model/document/records.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
+import { gridStep } from '#model/drawing/plan/datum.ts';
+import { extentOf } from '../camera.ts';
 import { pickOutline } from '../pickables.ts';
-import { roundFigureFor, settle, type Neighbour, type Settled } from '../snapping.ts';
+import { paperScaleFor } from '../picture.ts';
+import {
+  roundFigureFor,
+  settle,
+  straightEdges,
+  type Neighbour,
+  type Settled,
+  type Spread,
+} from '../snapping.ts';
 import { clearTraces, type Bench, type Gesture, type PointerAt } from './gesture.ts';
 
 /** Lines catch within this many pixels. */
@@ -22,6 +32,7 @@ export function dragItems({ editor, traces }: Bench, lead: string, from: Vec2): 
   const start = spotOf(before, lead) ?? from;
   const neighbours = neighboursOf(before, session.setup, ids);
   const spread = spreadOf(before, lead);
+  const edges = straightEdges(platformOf(before).outline);
   let moved = false;
   let refusal: Refusal | null = null;
 
@@ -39,7 +50,9 @@ export function dragItems({ editor, traces }: Bench, lead: string, from: Vec2): 
           neighbours,
           edgeDistance: concertOf(before).limits.edgeDistance,
           within: CATCH_PIXELS / view.camera.scale,
-          roundTo: roundFigureFor(view.camera.scale),
+          roundTo: roundFigureFor(view.camera.scale, editor.units),
+          edges,
+          ...(view.grid ? { grid: gridStep(editor.units, paperScaleFor(view.camera.scale)).mm } : {}),
         });
 
   const outcome = (at: PointerAt, { x, y }: Vec2): Outcome => {
@@ -86,9 +99,15 @@ function spotOf(document: Document, id: string): Vec2 | null {
   return record && 'x' in record ? record : null;
 }
 
-function spreadOf(document: Document, id: string): { downstage: number } {
+function spreadOf(document: Document, id: string): Spread {
   const record = document.records.get(id);
   if (!record || !isPlaced(record)) return { downstage: 0 };
-  const least = pickOutline(record).reduce((low, { y }) => Math.min(low, y), Infinity);
-  return { downstage: record.y - least };
+  const extent = extentOf(pickOutline(record));
+  if (!extent) return { downstage: 0 };
+  return {
+    downstage: record.y - extent.y,
+    upstage: extent.y + extent.height - record.y,
+    stageLeft: extent.x + extent.width - record.x,
+    stageRight: record.x - extent.x,
+  };
 }

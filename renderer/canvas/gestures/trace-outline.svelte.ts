@@ -92,7 +92,7 @@ export class TraceOutline implements PlanTool {
       corners: this.#corners,
       near: (at) => nearUnderlays(document, at, within),
       within,
-      roundTo: roundFigureFor(this.#editor.view.camera.scale),
+      roundTo: roundFigureFor(this.#editor.view.camera.scale, this.#editor.units),
     });
   }
 

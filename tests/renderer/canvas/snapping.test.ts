@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { roundFigureFor, settle, type SnapRequest } from '../../../renderer/canvas/snapping.ts';
+import {
+  roundFigureFor,
+  settle,
+  straightEdges,
+  type SnapRequest,
+} from '../../../renderer/canvas/snapping.ts';
 import { settleTurn } from '../../../renderer/canvas/turning.ts';
 
 const request = (fields: Partial<SnapRequest>): SnapRequest => ({
@@ -59,6 +64,51 @@ describe('settle', () => {
     });
   });
 
+  it('goes on from two of the same row by as much as they are apart, on either side', () => {
+    const neighbours = [
+      { id: 'viola', x: 400, y: 2000 },
+      { id: 'cello', x: 1300, y: 2100 },
+      { id: 'far', x: 900, y: 4000 },
+    ];
+    const at = (x: number) => settle(request({ wanted: { x, y: 2250 }, neighbours }));
+    expect(at(2190)).toMatchObject({
+      x: 2200,
+      guides: [{ axis: 'x', at: 2200, reason: 'evenly', with: ['cello', 'viola'], gap: 900 }],
+    });
+    expect(at(-515).x).toBe(-500);
+    // A player and his stand are no row.
+    const pair = [neighbours[0], { id: 'stand', x: 600, y: 2000 }].flatMap((each) => each ?? []);
+    expect(settle(request({ wanted: { x: 805, y: 2250 }, neighbours: pair })).guides).toEqual([]);
+  });
+
+  it('touches the straight edges of the platform with its sides', () => {
+    const edges = straightEdges([
+      { x: -4000, y: 0 },
+      { x: 4000, y: 0 },
+      { x: 4000, y: 3000 },
+      { x: 3000, y: 5000 },
+      { x: -4000, y: 5000 },
+    ]);
+    expect(edges).toEqual({ x: [4000, -4000], y: [5000] });
+    const spread = { downstage: 300, upstage: 200, stageLeft: 250, stageRight: 350 };
+    expect(settle(request({ wanted: { x: 3740, y: 4790 }, spread, edges }))).toMatchObject({
+      x: 3750,
+      y: 4800,
+      guides: [
+        { axis: 'x', at: 4000, reason: 'platformEdge' },
+        { axis: 'y', at: 5000, reason: 'platformEdge' },
+      ],
+    });
+    expect(settle(request({ wanted: { x: -3660, y: 2222 }, spread, edges })).x).toBe(-3650);
+  });
+
+  it('takes a line of the grid only where no other line is near', () => {
+    const near = [{ id: 'viola', x: 1030, y: 9000 }];
+    const grid = { wanted: { x: 1004, y: 2222 }, grid: 500 };
+    expect(settle(request(grid))).toMatchObject({ x: 1000, y: 2220, guides: [{ reason: 'grid', at: 1000 }] });
+    expect(settle(request({ ...grid, neighbours: near }))).toMatchObject({ x: 1030 });
+  });
+
   it('prefers the nearest line and names every reason that holds there', () => {
     const left = { id: 'left', x: -900, y: 1000 };
     const right = { id: 'right', x: 900, y: 1500 };
@@ -74,10 +124,19 @@ describe('settle', () => {
 describe('roundFigureFor', () => {
   it('grows as the picture gets smaller, a step never under four pixels', () => {
     for (const scale of [0.004, 0.01, 0.05, 0.1, 0.5, 1, 4]) {
-      expect(roundFigureFor(scale) * scale).toBeGreaterThanOrEqual(4);
+      for (const units of ['metric', 'imperial'] as const)
+        expect(roundFigureFor(scale, units) * scale).toBeGreaterThanOrEqual(4);
     }
-    expect(roundFigureFor(1)).toBe(5);
-    expect(roundFigureFor(0.1)).toBe(50);
+    expect(roundFigureFor(1, 'metric')).toBe(5);
+    expect(roundFigureFor(0.1, 'metric')).toBe(50);
+  });
+
+  // One inch is 25.4 mm exactly (international yard and pound agreement, 1959).
+  it('is a round figure of the units that are shown', () => {
+    for (const scale of [0.01, 0.1, 0.5, 4]) {
+      const quarters = roundFigureFor(scale, 'imperial') / (25.4 / 4);
+      expect(Math.abs(quarters - Math.round(quarters))).toBeLessThan(1e-9);
+    }
   });
 });
 
