@@ -55,6 +55,11 @@ const GOOD: { readonly [C in Channel]: Arguments<C> } = {
   'settings.write': [{ theme: 'dark', units: 'metric', paper: null, singleKeys: false }],
   'plot.render': [PLOT],
   'plot.save': [PLOT, HANDLE, false],
+  'pack.begin': [{ text: '{}', paper: 'A4', sheets: ['cover', 'plot-2b', 'seats-1-p3'] }],
+  'pack.watch': ['job-1', -1],
+  'pack.stop': ['job-1'],
+  'pack.bytes': ['job-1'],
+  'pack.save': ['job-1', HANDLE, false],
   'paper.save': [PAPER, HANDLE, false],
 };
 

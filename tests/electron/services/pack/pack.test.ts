@@ -15,6 +15,7 @@ import { aConcert, aDocument, aPlayer, aSeatBlock } from '../../../helpers/build
 import { lengthIn, setByTapes } from '../../../shared-model/drawing/pack/taped-marks.ts';
 import { EVENING } from '../../../shared-model/drawing/pack/pack-request.ts';
 import { sixty } from '../../../shared-model/drawing/sixty-items.ts';
+import { demoDuo, keeping } from '../paper/plans.ts';
 import { openPdf, pageTexts, pathBoxes, poppler, type PageText } from '../pdf-reading.ts';
 
 const NOW = new Date('2027-02-13T12:00:00');
@@ -55,6 +56,7 @@ describe('a pack in print', () => {
     ['the demo concert', demo(), 'A4'],
     ['the demo concert', demo(), 'Letter'],
     ['sixty items', sixty, 'A4'],
+    ['a kept page plan', keeping(demoDuo()), 'Letter'],
   ] as const)(
     '%s (%s) has no text under 7 pt and no two texts on each other',
     async (_, document, paper) => {

@@ -12,7 +12,6 @@ import {
   aSeatBlock,
   aSetup,
   aStand,
-  SETUP,
 } from '../../../helpers/build.ts';
 import { roughMeasure } from '../drawings.ts';
 import { inventedReport } from '../plot-request.ts';
@@ -62,5 +61,3 @@ export function packOf(document: Document, fields: Partial<PackRequest> = {}): P
     ...fields,
   };
 }
-
-export { SETUP, SECOND };
