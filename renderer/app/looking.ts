@@ -201,9 +201,17 @@ export function showSetupBeside(editor: Editor, step: 1 | -1): void {
   editor.announce(next.name || text.setups.unnamed(next.order));
 }
 
-export function focusOn(part: 'plan' | 'store' | 'outline' | 'turns' | 'strip' | 'strip-time'): void {
-  document.querySelector<HTMLElement>(`[data-${part}]`)?.focus();
+/** A part whose script still has to come gets the focus as soon as it is there, unless that takes unusually long. */
+export function focusOn(
+  part: 'plan' | 'store' | 'outline' | 'turns' | 'strip' | 'strip-time',
+  frames = FRAMES_TO_COME,
+): void {
+  const element = document.querySelector<HTMLElement>(`[data-${part}]`);
+  if (element) element.focus();
+  else if (frames > 0) requestAnimationFrame(() => focusOn(part, frames - 1));
 }
+
+const FRAMES_TO_COME = 120;
 
 export function openAndFocus({ view }: Editor, part: 'store' | 'outline'): void {
   view.leftOpen = true;
