@@ -126,12 +126,6 @@ export function numberingOf({ entries, sheets }: CountedPack, first: number): Nu
   return { first, sheets, sheetOf: (name) => firsts.get(name) ?? null };
 }
 
-/** The sheets of one entry by itself, numbered from 1: for a file of its own. */
-export function* entrySheets(request: PackRequest, entry: PackEntry): Generator<PackSheet, void> {
-  const { count, notes } = entryPages(request, entry);
-  yield* packSheets(request, { entries: [{ entry, first: 1, count }], sheets: count, notes });
-}
-
 /** What is in a pack for which nobody has chosen. */
 export function usualEntries(entries: readonly PackEntry[]): PackEntry[] {
   return entries.filter(({ usual }) => usual);

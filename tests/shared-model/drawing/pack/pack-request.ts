@@ -4,15 +4,7 @@ import type { Document } from '#model/document/document.ts';
 import { asId } from '#model/document/ids.ts';
 import { packEntries, usualEntries, type PackRequest } from '#model/drawing/pack/pack.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
-import {
-  aConcert,
-  aDocument,
-  aLamp,
-  aPlayer,
-  aSeatBlock,
-  aSetup,
-  aStand,
-} from '../../../helpers/build.ts';
+import { aConcert, aDocument, aLamp, aPlayer, aSeatBlock, aSetup, aStand } from '../../../helpers/build.ts';
 import { roughMeasure } from '../drawings.ts';
 import { inventedReport } from '../plot-request.ts';
 
