@@ -1,15 +1,15 @@
-/** PDFs that a verb writes. */
+/** Files that a verb writes. */
 
 import { FaultError } from '../services/faults.ts';
 import type { Fs } from '../services/fs.ts';
 import { saveFile } from '../services/save-file.ts';
 
-/** The whole file or nothing. Throws `FaultError` or the system's error. */
-export function savePrint(fs: Fs, path: string, bytes: Uint8Array) {
+/** The whole file or nothing. `expectedHash` null: only a new file. Throws `FaultError` or the system's error. */
+export function savePrint(fs: Fs, path: string, bytes: Uint8Array, expectedHash: 'any' | null = 'any') {
   return saveFile(fs, {
     path,
     bytes,
-    expectedHash: 'any',
+    expectedHash,
     replace: false,
     device: null,
     backup: false,

@@ -20,6 +20,7 @@ import {
   type CountedPack,
   type PackEntry,
   type PackRequest,
+  type PackSheet,
 } from '#model/drawing/pack/pack.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
 import type { PaperName } from '#model/drawing/papers.ts';
@@ -50,6 +51,15 @@ export interface PackStep {
   readonly of: number;
 }
 
+/** A pack whose sheets are known by number and not yet drawn. */
+export interface OpenedPack {
+  readonly counted: CountedPack;
+  /** To be gone through once. Throws `FaultError` when it is stopped. */
+  readonly sheets: Iterable<PackSheet>;
+  /** What could not be shown, of the sheets drawn by now. */
+  readonly notes: Set<string>;
+}
+
 export interface PrintedPack {
   readonly sheets: number;
   readonly entries: CountedPack['entries'];
@@ -62,15 +72,40 @@ export async function printPack(
   sink: Writable,
   watch: PackWatch = {},
 ): Promise<PrintedPack> {
+  const pack = await openPack(order, watch);
+  return printOpened(order, pack, sink);
+}
+
+/** Counts the sheets. Throws `FaultError` as `printPack` does. */
+export async function openPack(order: PackOrder, watch: PackWatch = {}): Promise<OpenedPack> {
   const request = packRequest(order);
   const counted = await countedPack(request, watch);
   const notes = new Set(counted.notes);
-  const { name, author } = concertOf(order.document);
-  const meta = { title: name || 'Concert', author, created: order.now, language: 'en' };
-  const sheets = sheetsOf(request, counted, { watch, told: (note) => notes.add(note) });
-  const { missingGlyphs } = await paintPdfTo(sink, sheets, meta);
+  return { counted, notes, sheets: sheetsOf(request, counted, { watch, told: (note) => notes.add(note) }) };
+}
+
+/** Does something with a sheet before the next one is drawn. */
+export type EachSheet = (sheet: PackSheet) => Promise<void>;
+
+/** Each sheet goes to `each`, too, so that it is drawn once however many files it is in. */
+export async function printOpened(
+  { document, now }: PackOrder,
+  { counted, sheets, notes }: OpenedPack,
+  sink: Writable,
+  each?: EachSheet,
+): Promise<PrintedPack> {
+  const { name, author } = concertOf(document);
+  const meta = { title: name || 'Concert', author, created: now, language: 'en' };
+  const { missingGlyphs } = await paintPdfTo(sink, passedOn(sheets, each), meta);
   if (missingGlyphs.length > 0) notes.add(`No font has ${missingGlyphs.join(' ')}: printed as a box.`);
   return { sheets: counted.sheets, entries: counted.entries, notes: [...notes] };
+}
+
+async function* passedOn(sheets: Iterable<PackSheet>, each: EachSheet | undefined): AsyncGenerator<Sheet> {
+  for (const drawn of sheets) {
+    await each?.(drawn);
+    yield drawn.sheet;
+  }
 }
 
 /** What the drawings are made from, the usual sheets or the chosen ones. Throws `FaultError`. */
@@ -145,15 +180,19 @@ interface Listening {
   readonly told: (note: string) => void;
 }
 
-function* sheetsOf(request: PackRequest, counted: CountedPack, { watch, told }: Listening): Generator<Sheet> {
+function* sheetsOf(
+  request: PackRequest,
+  counted: CountedPack,
+  { watch, told }: Listening,
+): Generator<PackSheet> {
   const { progress, signal } = watch;
   const of = counted.sheets;
   progress?.({ doing: 'drawing', done: 0, of });
-  for (const { sheet, number, notes } of packSheets(request, counted)) {
+  for (const drawn of packSheets(request, counted)) {
     refuseStopped(signal);
-    notes.forEach(told);
-    yield sheet;
-    progress?.({ doing: 'drawing', done: number, of });
+    drawn.notes.forEach(told);
+    yield drawn;
+    progress?.({ doing: 'drawing', done: drawn.number, of });
   }
 }
 

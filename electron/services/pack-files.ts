@@ -1,0 +1,142 @@
+/** A pack in other forms than one PDF: each sheet a picture, each setup a table and a plan, one file after the other. */
+
+import type { Document } from '#model/document/document.ts';
+import { packEntries, type CountedPack, type PackSheet } from '#model/drawing/pack/pack.ts';
+import { paperNamed } from '#model/drawing/papers.ts';
+import { sheetToSvg } from '#model/drawing/to-svg.ts';
+import { textOf } from './export.ts';
+import type { PackFormat } from './pack-formats.ts';
+import { openPack, printOpened, type OpenedPack, type PackOrder, type PackWatch } from './pack.ts';
+import { scratchFile } from './scratch-file.ts';
+import { openPngPainter, refuseTooManyDots, type ToPng } from './svg-to-png.ts';
+
+export interface FilesOrder extends PackOrder {
+  readonly formats: readonly PackFormat[];
+  /** Of the pictures, dots per inch. */
+  readonly dpi: number;
+}
+
+export const PDF_NAME = 'pack.pdf';
+
+/** Where the files go. */
+export interface FileTaker {
+  /** Asked once, before anything is drawn: rejects when one of the files cannot be taken. */
+  readonly willTake: (names: readonly string[]) => Promise<void>;
+  readonly take: (name: string, bytes: Uint8Array) => Promise<void>;
+}
+
+export interface WrittenPack {
+  /** In the pictures and the PDF; 0 when neither was asked for. */
+  readonly sheets: number;
+  readonly names: readonly string[];
+  readonly notes: readonly string[];
+}
+
+/**
+ * Hands every file to `taker`, one sheet after the other. What it has taken before a fault stays.
+ * Throws `FaultError` as `printPack` does, or for a resolution that cannot be.
+ */
+export async function writePack(
+  order: FilesOrder,
+  taker: FileTaker,
+  watch: PackWatch = {},
+): Promise<WrittenPack> {
+  if (order.formats.includes('png')) refuseTooManyDots(paperNamed(order.paper), order.dpi);
+  const pack = hasSheets(order) ? await openPack(order, watch) : null;
+  const data = dataFiles(order);
+  const names = [...data.map(({ name }) => name), ...(pack ? sheetNames(order, pack.counted) : [])];
+  await taker.willTake(names);
+  for (const { name, text } of data) await taker.take(name, Buffer.from(text()));
+  if (pack) await takeSheets(order, pack, taker);
+  return { sheets: pack?.counted.sheets ?? 0, names, notes: [...(pack?.notes ?? [])] };
+}
+
+function hasSheets({ formats }: FilesOrder): boolean {
+  return formats.some((format) => isPicture(format) || format === 'pdf');
+}
+
+function isPicture(format: PackFormat): format is 'svg' | 'png' {
+  return format === 'svg' || format === 'png';
+}
+
+interface DataFile {
+  readonly name: string;
+  readonly text: () => string;
+}
+
+/** Of every setup and version, whatever sheets are chosen: a program that reads them can leave out what it does not want. */
+function dataFiles({ document, formats }: FilesOrder): DataFile[] {
+  const setups = setupsByNumber(document);
+  const plans = setups.map(({ number, setup }) => ({
+    name: `plan-${number}.dxf`,
+    text: () => textOf(document, setup, 'dxf'),
+  }));
+  const tables = setups.map(({ number, setup }) => ({
+    name: `marks-${number}.csv`,
+    text: () => textOf(document, setup, 'marks'),
+  }));
+  const inventory = setups
+    .slice(0, 1)
+    .map(({ setup }) => ({ name: 'inventory.csv', text: () => textOf(document, setup, 'inventory') }));
+  return [
+    ...(formats.includes('dxf') ? plans : []),
+    ...(formats.includes('csv') ? [...tables, ...inventory] : []),
+  ];
+}
+
+/** As the sheets number them: "2", its second version "2b". */
+function setupsByNumber(document: Document) {
+  return packEntries(document).flatMap(({ kind, setup, name }) =>
+    kind === 'plot' && setup !== null ? [{ setup, number: name.slice('plot-'.length) }] : [],
+  );
+}
+
+function sheetNames({ formats }: FilesOrder, { entries, sheets }: CountedPack): string[] {
+  const names = entries.flatMap(({ entry, first, count }) =>
+    Array.from({ length: count }, (_, index) => sheetName(entry.name, first + index, sheets)),
+  );
+  const pictures = formats.filter(isPicture);
+  return [
+    ...(formats.includes('pdf') ? [PDF_NAME] : []),
+    ...names.flatMap((name) => pictures.map((format) => `${name}.${format}`)),
+  ];
+}
+
+/** "03-plot-1": numbers are as long as the last one, so that folders list the sheets in their order. */
+function sheetName(name: string, number: number, sheets: number): string {
+  const digits = Math.max(2, String(sheets).length);
+  return `${String(number).padStart(digits, '0')}-${name}`;
+}
+
+async function takeSheets(order: FilesOrder, pack: OpenedPack, taker: FileTaker): Promise<void> {
+  const toPng = order.formats.includes('png') ? await openPngPainter() : null;
+  const each = (sheet: PackSheet): Promise<void> => takePictures(order, pack, { sheet, taker, toPng });
+  if (!order.formats.includes('pdf')) {
+    for (const sheet of pack.sheets) await each(sheet);
+    return;
+  }
+  const scratch = await scratchFile((sink) => printOpened(order, pack, sink, each));
+  try {
+    await taker.take(PDF_NAME, await scratch.read());
+  } finally {
+    await scratch.drop();
+  }
+}
+
+interface Taking {
+  readonly sheet: PackSheet;
+  readonly taker: FileTaker;
+  readonly toPng: ToPng | null;
+}
+
+async function takePictures(
+  { formats, dpi }: FilesOrder,
+  { counted }: OpenedPack,
+  { sheet: { sheet, entry, number }, taker, toPng }: Taking,
+): Promise<void> {
+  if (!formats.some(isPicture)) return;
+  const name = sheetName(entry.name, number, counted.sheets);
+  const svg = sheetToSvg(sheet);
+  if (formats.includes('svg')) await taker.take(`${name}.svg`, Buffer.from(svg));
+  if (toPng) await taker.take(`${name}.png`, toPng(svg, sheet, dpi));
+}
