@@ -14,6 +14,7 @@ function fakePdf() {
   let closed = 0;
   const pages: PdfPages = {
     count: 9,
+    sizeOf: async () => ({ width: 595, height: 842 }),
     draw: (page, _, width) => {
       asked.push(`${page} at ${width}`);
       return new Promise((resolve) => waiting.push(resolve));
