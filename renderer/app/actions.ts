@@ -24,6 +24,8 @@ import { showMusic } from './music/giving-music.ts';
 import { toggleStrip } from './strip/showing-strip.ts';
 import { toggleTurns } from './turns/showing-turns.ts';
 import { askForSetupName, addSetupCopy, addEmptySetup } from './setup-actions.ts';
+import { toggleProgramme } from './programme/showing-programme.ts';
+import { changeSharing, maySharing } from './programme/sharing.ts';
 import { STEPS, type Steps } from './steps.ts';
 import { exportFile } from './underlay/exporting.ts';
 import { traceThePlatform } from './underlay/setting-right.ts';
@@ -482,6 +484,15 @@ export const ACTIONS: readonly Action[] = [
     keys: ['Mod+E'],
     run: (e) => e.questions.ask('ensemble', null),
   }),
+  action({ id: 'programme.show', words: text.programme.action, keys: ['F7'], run: toggleProgramme }),
+  ...(['share', 'unshare'] as const).map((what) =>
+    action({
+      id: `edit.${what}`,
+      words: text.programme[what],
+      may: (e) => maySharing(e, what),
+      run: (e) => changeSharing(e, what),
+    }),
+  ),
   action({ id: 'setup.add', words: w.setupAdd, run: addEmptySetup }),
   action({ id: 'setup.copy', words: w.setupCopy, run: addSetupCopy }),
   action({ id: 'setup.rename', words: w.setupRename, run: askForSetupName }),
@@ -504,7 +515,7 @@ export function actionNamed(id: string): Action {
 function placedSelection({ session: { settled, selection } }: Editor): string[] {
   return selection.filter((id) => {
     const record = settled.records.get(id);
-    return record && (isPlaced(record) || record.kind === 'seatBlock' || record.kind === 'place');
+    return record && (isPlaced(record) || ['seatBlock', 'place', 'storage'].includes(record.kind));
   });
 }
 

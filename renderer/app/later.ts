@@ -14,6 +14,7 @@ export const later = {
   partPdf: () => import('./music/PartPdfDialog.svelte'),
   partTable: () => import('./music/PartTableDialog.svelte'),
   print: () => import('./dialogs/PrintDialog.svelte'),
+  programme: () => import('./programme/ProgrammeView.svelte'),
   scoreChoice: () => import('./music/ScoreChoiceDialog.svelte'),
   section: () => import('./SectionPanel.svelte'),
   seen: () => import('./dialogs/SeenDialog.svelte'),

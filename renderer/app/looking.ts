@@ -7,6 +7,7 @@ import { isPlaced } from '#model/document/records.ts';
 import { housePlaces } from '#model/document/seating.ts';
 import { planExtent, stageExtent } from '#model/drawing/plan.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
+import { storageOutline } from '#model/drawing/plan/storages.ts';
 import { underlayOutline } from '#model/underlay/place.ts';
 import { atRatio, capped, extentOf, fitted, grown, panned, zoomedAt, type Camera } from '../canvas/camera.ts';
 import type { Editor } from '../state/editor.svelte.ts';
@@ -203,7 +204,7 @@ export function showSetupBeside(editor: Editor, step: 1 | -1): void {
 
 /** A part whose script still has to come gets the focus as soon as it is there, unless that takes unusually long. */
 export function focusOn(
-  part: 'plan' | 'store' | 'outline' | 'turns' | 'strip' | 'strip-time',
+  part: 'plan' | 'store' | 'outline' | 'turns' | 'strip' | 'strip-time' | 'programme',
   frames = FRAMES_TO_COME,
 ): void {
   const element = document.querySelector<HTMLElement>(`[data-${part}]`);
@@ -224,5 +225,6 @@ function pointsOf(document: Document, id: string): readonly Vec2[] {
   if (isPlaced(record)) return outlineOf(record);
   if (record.kind === 'platform') return platformOf(document).outline;
   if (record.kind === 'underlay') return underlayOutline(record);
+  if (record.kind === 'storage') return storageOutline(record);
   return housePlaces(document).filter((place) => place.record === id);
 }

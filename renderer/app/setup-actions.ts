@@ -2,13 +2,17 @@
 
 import {
   addSetup,
+  chooseVariant,
   copySetup,
   removeSetup,
   renameSetup,
   reorderSetup,
   setupAddedBy,
+  varySetup,
 } from '#model/commands/setups.ts';
+import { mirroringNotes, mirrorSetup } from '#model/commands/mirror-setup.ts';
 import type { Outcome } from '#model/commands/command.ts';
+import { programmeOf } from '#model/document/document.ts';
 import type { Setup } from '#model/document/records.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import { text } from './text.ts';
@@ -44,8 +48,29 @@ export function removeSetupInView(editor: Editor): void {
 }
 
 export function shiftSetup(editor: Editor, by: 1 | -1): void {
-  const { id, order } = setupInView(editor);
-  editor.carryOut(reorderSetup(editor.session.settled, { setup: id, to: order + by }));
+  const { id } = setupInView(editor);
+  const place = programmeOf(editor.session.settled).findIndex((piece) => piece.id === id) + 1;
+  editor.carryOut(reorderSetup(editor.session.settled, { setup: id, to: place + by }));
+}
+
+/** Another version of it, shown at once. */
+export function varied(editor: Editor, setup: Setup): void {
+  const name = text.programme.variantOf(setupTitle(setup));
+  added(editor, varySetup(editor.session.settled, { setup: setup.id, name }));
+}
+
+/** True when the variant has taken its place in the programme. */
+export function chooseAsPlayed(editor: Editor, { id }: Setup): boolean {
+  return editor.carryOut(chooseVariant(editor.session.settled, { setup: id }));
+}
+
+/** Says what of it has no mirror image. */
+export function mirrorWhole(editor: Editor, { id }: Setup): void {
+  const { settled } = editor.session;
+  const outcome = mirrorSetup(settled, { setup: id });
+  if (!editor.carryOut(outcome) || !outcome.ok) return;
+  const notes = mirroringNotes(settled, outcome);
+  if (notes.length > 0) editor.tell(notes.join(' '));
 }
 
 /** A new setup is shown at once. */

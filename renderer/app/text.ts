@@ -13,6 +13,7 @@ import { packWords } from './words/pack.ts';
 import { paperWords } from './words/paper.ts';
 import { partsWords } from './words/parts.ts';
 import { planWords } from './words/plan.ts';
+import { programmeWords } from './words/programme.ts';
 import { stripWords } from './words/strip.ts';
 import { turnsWords } from './words/turns.ts';
 import { underlayWords } from './words/underlay.ts';
@@ -41,6 +42,7 @@ const english = {
   ...turnsWords,
   ...packWords,
   ...paperWords,
+  ...programmeWords,
   ...stripWords,
   ...ensembleWords,
   ...handsWords,

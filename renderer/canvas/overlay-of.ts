@@ -5,6 +5,7 @@ import { formatLength } from '#model/document/measures.ts';
 import { isPlaced } from '#model/document/records.ts';
 import { platformOf, type Document } from '#model/document/document.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
+import { storageOutline } from '#model/drawing/plan/storages.ts';
 import type { Polygon } from '#model/geometry/polygon.ts';
 import { underlayOutline } from '#model/underlay/place.ts';
 import { text } from '../app/text.ts';
@@ -79,6 +80,7 @@ function ringOf(document: Document, id: string): Polygon | null {
   const record = document.records.get(id);
   if (!record) return null;
   if (isPlaced(record)) return pickOutline(record);
+  if (record.kind === 'storage') return storageOutline(record);
   if (record.kind === 'underlay') return record.shown ? underlayOutline(record) : null;
   return record.kind === 'platform' ? platformOf(document).outline : null;
 }

@@ -1,10 +1,11 @@
-/** The items of a setup as they can be picked: by what they take up on the plan. */
+/** The items of a setup, and storage places, as they can be picked: by what they take up on the plan. */
 
 import { chairOutline, outlineOf } from '#model/catalogue/outlines.ts';
 import { belongsTo, type Document } from '#model/document/document.ts';
 import { isHidden } from '#model/document/groups.ts';
 import type { Id } from '#model/document/ids.ts';
 import { isPlaced, type PlacedRecord } from '#model/document/records.ts';
+import { storageOutline } from '#model/drawing/plan/storages.ts';
 import { convexHull } from '#model/geometry/convex-hull.ts';
 import type { Polygon } from '#model/geometry/polygon.ts';
 import type { Pickable } from './picking.ts';
@@ -24,6 +25,7 @@ export function pickOutline(record: PlacedRecord): Polygon {
 export function pickables(document: Document, setup: Id<'setup'>): Pickable[] {
   const items: Pickable[] = [];
   for (const record of document.records.values()) {
+    if (record.kind === 'storage') items.push({ id: record.id, outline: storageOutline(record), layer: 1 });
     if (!isPlaced(record) || !belongsTo(record, setup) || isHidden(document, record.id)) continue;
     items.push({ id: record.id, outline: pickOutline(record), layer: record.kind === 'riser' ? 0 : 1 });
   }

@@ -184,7 +184,7 @@ function changedItems(
   return changed;
 }
 
-const GROUND_KINDS: readonly string[] = ['platform', 'door', 'seatBlock', 'place'];
+const GROUND_KINDS: readonly string[] = ['platform', 'door', 'seatBlock', 'place', 'storage'];
 
 /** Everything that the ground depends on; records are immutable, so sameness is identity. */
 function groundKey({ document, report, paperScale, theme, units, layers, frame }: PictureRequest): unknown[] {

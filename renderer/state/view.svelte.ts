@@ -87,6 +87,9 @@ export class View {
   /** The player to whom the lines of sight lead; null: to the edge of the platform. */
   sectionFocus: string | null = $state(null);
 
+  /** The evening, piece by piece, in the place of the plan. */
+  programme = $state(false);
+
   /** The first things to try. */
   hints = $state(false);
 

@@ -13,6 +13,7 @@ import type { LabelPlaces } from './plan/label-places.ts';
 import { hasCoordinates, itemBox } from './plan/label-requests.ts';
 import { drawReach, drawRoutes } from './plan/overlays.ts';
 import { drawPlatform } from './plan/platform.ts';
+import { drawStorages } from './plan/storages.ts';
 import { drawRiserHeights } from './plan/riser-heights.ts';
 import type { Box, GroupPrimitive, Primitive } from './primitives.ts';
 
@@ -42,7 +43,8 @@ export function drawGround(context: PlanContext): GroupPrimitive[] {
   const words = drawWords(context, taken);
   const house = context.layers.seats ? [drawHouse(context, taken)] : [];
   const grid = context.layers.grid ? [drawGrid(context, taken)] : [];
-  return [...house, platform, ...grid, datum, words];
+  const storages = context.layers.storages ? drawStorages(context) : [];
+  return [...house, platform, ...grid, datum, words, ...storages];
 }
 
 /** Reach and routes, as far as the layers ask for them and a report has them. */

@@ -47,7 +47,7 @@ test('a player is turned by the handle, and one undo turns him back', async ({ e
 });
 
 test('a suggested change that is tried clears what it was suggested for', async ({ editor, page }) => {
-  await editor.showSetup('2 Hedgerow Dances');
+  await editor.showSetup('2b Hedgerow Dances');
   const failing = editor.findings.getByRole('button', { name: /places do not see/ });
   await failing.first().click();
   const complaint = await failing.first().innerText();
@@ -59,7 +59,7 @@ test('a suggested change that is tried clears what it was suggested for', async 
 });
 
 test('a seat says what it sees and what is in the way', async ({ editor, page }) => {
-  await editor.showSetup('2 Hedgerow Dances');
+  await editor.showSetup('2b Hedgerow Dances');
   await editor.plan.focus();
   await page.keyboard.press('0');
   await editor.settled();
@@ -115,14 +115,14 @@ test('Escape closes the chosen finding from the list, and lets go from the tabs'
   editor,
   page,
 }) => {
-  await editor.showSetup('2 Hedgerow Dances');
+  await editor.showSetup('2b Hedgerow Dances');
   const first = editor.findings.getByRole('button', { expanded: false }).first();
   await first.click();
   await expect(editor.findings.getByRole('button', { expanded: true })).toHaveCount(1);
   await page.keyboard.press('Escape');
   await expect(editor.findings.getByRole('button', { expanded: true })).toHaveCount(0);
   await first.click();
-  await page.getByRole('tab', { name: '2 Hedgerow Dances', exact: true }).focus();
+  await page.getByRole('tab', { name: '2b Hedgerow Dances', exact: true }).focus();
   await page.keyboard.press('Escape');
   await expect(editor.findings.getByRole('button', { expanded: true })).toHaveCount(0);
 });
@@ -198,7 +198,7 @@ test('a player goes with what only he needs, which is said, and one undo brings 
   editor,
   page,
 }) => {
-  await editor.showSetup('2 Hedgerow Dances');
+  await editor.showSetup('2b Hedgerow Dances');
   const count = await editor.items.getByRole('option').count();
   await editor.select(/^Viola/);
   await editor.plan.focus();
@@ -232,7 +232,7 @@ test('players may do without seeing each other, and the size of the notes is jud
   editor,
   page,
 }) => {
-  await editor.showSetup('2 Hedgerow Dances');
+  await editor.showSetup('2b Hedgerow Dances');
   await editor.select(/^Clarinet/);
   await page.getByText('Must see and be seen by').click();
   const viola = page.getByRole('checkbox', { name: /^Viola/ });
@@ -414,7 +414,7 @@ test('single keys work after a click on a tab or a button, and not in a field', 
   const { keyboard } = page;
   const section = page.getByRole('region', { name: 'Section', exact: true });
   const search = page.getByRole('searchbox');
-  await editor.showSetup('2 Hedgerow Dances');
+  await editor.showSetup('2b Hedgerow Dances');
   await editor.settled();
   await keyboard.press('1');
   await editor.settled();

@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from './editor.ts';
 
-const OPENED_OUT = '3 Hedgerow Dances, opened out';
+const OPENED_OUT = '2 Hedgerow Dances, opened out';
 
 test('a stand dragged into a sightline is seen, undone, and what is kept can be printed', async ({
   editor,

@@ -77,7 +77,7 @@ test('what is hidden counts on, cannot be hit, and the window says how much is h
   editor,
   page,
 }) => {
-  await editor.showSetup('2 Hedgerow Dances');
+  await editor.showSetup('2b Hedgerow Dances');
   const found = await editor.findings.getByRole('listitem').count();
   await editor.select(/^Viola/);
   const middle = await editor.middleOfSelection();

@@ -7,7 +7,7 @@ test('a finding leads to the page about its check, with F1 too, and back to wher
   editor,
   page,
 }) => {
-  await editor.showSetup('2 Hedgerow Dances');
+  await editor.showSetup('2b Hedgerow Dances');
   const finding = editor.findings.getByRole('button').first();
   await finding.click();
   await editor.findings.getByRole('button', { name: 'How this is judged' }).click();

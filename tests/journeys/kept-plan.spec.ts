@@ -138,7 +138,7 @@ test('in a small window the turns and the pages of a stand are in view at once',
   expect(await axeComplaints(page), 'small window').toEqual([]);
 
   // Another setup, without a plan, does not speak of turns that it does not show.
-  await editor.showSetup('2 Hedgerow Dances');
+  await editor.showSetup('2b Hedgerow Dances');
   await expect(turns).toContainText('Finds which page goes where');
   await expect(turns).not.toContainText('another setup');
 });

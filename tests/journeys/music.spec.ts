@@ -52,7 +52,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     writeFileSync(join(program.home, 'furrows.musicxml'), FURROWS);
     writeFileSync(join(program.home, 'letter.xml'), '<letter>Dear Viola</letter>');
-    await editor.showSetup('2 Hedgerow Dances');
+    await editor.showSetup('2b Hedgerow Dances');
 
     // Without music the turns say what is missing, and lead to where it is given.
     await page.getByRole('button', { name: 'Page turns', exact: true }).click();
@@ -142,7 +142,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
 
 test('a part that the score lacks is typed beside it', async ({ editor, page, program }) => {
   writeFileSync(join(program.home, 'furrows.musicxml'), FURROWS);
-  await editor.showSetup('2 Hedgerow Dances');
+  await editor.showSetup('2b Hedgerow Dances');
   await page.getByRole('button', { name: 'Music', exact: true }).click();
   await openScore(editor, 'furrows.musicxml');
 

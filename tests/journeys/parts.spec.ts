@@ -84,7 +84,7 @@ for (const [colorScheme, width, height] of [
     writeFileSync(join(program.home, 'viola.pdf'), await partPdf('Viola', 2));
     writeFileSync(join(program.home, 'letter.pdf'), 'Dear Viola');
     writeFileSync(join(program.home, 'viola.csv'), VIOLA.replace('61', '60').replaceAll('\t', ';'));
-    await editor.showSetup('2 Hedgerow Dances');
+    await editor.showSetup('2b Hedgerow Dances');
 
     await music(page).click();
     await editor.dialog.getByRole('button', { name: 'Type tables…' }).click();
@@ -177,7 +177,7 @@ for (const [colorScheme, width, height] of [
     await editor.open(program.address());
     await editor.openFile('hedgerow');
     await expect(editor.title).toContainText('hedgerow.standlines');
-    await editor.showSetup('2 Hedgerow Dances');
+    await editor.showSetup('2b Hedgerow Dances');
     await music(page).click();
     await printedPart(editor, 'Clarinet').click();
     await expect(editor.dialog.getByLabel('Pages of the part')).toHaveValue('2, –, 4');

@@ -57,7 +57,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
   test(`planned page turns are played along the music, ${colorScheme}`, async ({ editor, page, program }) => {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     writeFileSync(join(program.home, 'stubble.musicxml'), STUBBLE);
-    await editor.showSetup('2 Hedgerow Dances');
+    await editor.showSetup('2b Hedgerow Dances');
     const strip = page.getByRole('region', { name: 'Time strip', exact: true });
     const slider = strip.getByRole('slider', { name: 'Time' });
     const viola = strip.getByRole('row', { name: /^Viola/ });

@@ -30,6 +30,8 @@ export interface PlanLayers {
   readonly reach: boolean;
   /** The walking routes that were found. Needs a report. */
   readonly routes: boolean;
+  /** Where things wait off the platform; left out: not shown. */
+  readonly storages?: boolean;
 }
 
 /** Value of `sightBands.player` for "whomever each seat sees worst". */

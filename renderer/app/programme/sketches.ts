@@ -1,0 +1,61 @@
+/** Little drawings of the evening, on sheets without a border: a setup, and a changeover with its ways. */
+
+import type { Document } from '#model/document/document.ts';
+import type { Id } from '#model/document/ids.ts';
+import type { Units } from '#model/document/measures.ts';
+import { changeoverPlan, changeoverPlanScale } from '#model/drawing/changeover/plan.ts';
+import { PALETTES } from '#model/drawing/palette.ts';
+import { planDrawing, stageExtent } from '#model/drawing/plan.ts';
+import type { MeasureText, Sheet } from '#model/drawing/primitives.ts';
+import type { Changeover } from '#model/programme/changeover.ts';
+
+export interface Sketching {
+  readonly document: Document;
+  readonly units: Units;
+  readonly measure: MeasureText;
+}
+
+/** Of 1:50, small on the screen. */
+const SCALE = 50;
+const MARGIN = 4;
+
+/** The platform with what stands on it and its names. */
+export function setupSketch(
+  { document, units, measure }: Sketching,
+  setup: Id<'setup'>,
+  title: string,
+): Sheet {
+  const stage = stageExtent(document, setup);
+  const origin = { x: MARGIN - stage.x / SCALE, y: MARGIN + (stage.y + stage.height) / SCALE };
+  return {
+    title,
+    width: stage.width / SCALE + 2 * MARGIN,
+    height: stage.height / SCALE + 2 * MARGIN,
+    children: planDrawing({
+      ...{ document, units, measure, setup, origin, scale: SCALE },
+      report: null,
+      palette: PALETTES.print,
+      area: null,
+      layers: {
+        ...{ seats: false, sightBands: null, marks: true, names: false, words: false },
+        ...{ dimensions: 'none', grid: false, reach: false, routes: false },
+      },
+    }),
+  };
+}
+
+/** Paper enough for most platforms at 1:50, mm. */
+const PAGE = { width: 236, height: 188 };
+
+/** Null when the platform fits at no standard scale. */
+export function changeoverSketch(
+  { document, units, measure }: Sketching,
+  change: Changeover,
+  title: string,
+): Sheet | null {
+  const drawing = { document, units, measure, change, palette: PALETTES.print };
+  const body = { x: MARGIN, y: 0, width: PAGE.width - 2 * MARGIN, height: PAGE.height - MARGIN };
+  const scale = changeoverPlanScale(drawing, body);
+  if (scale === null) return null;
+  return { title, ...PAGE, children: changeoverPlan(drawing, body, scale).children };
+}
