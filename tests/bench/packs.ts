@@ -6,12 +6,15 @@
 import { spawnSync } from 'node:child_process';
 import { createWriteStream, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { once } from 'node:events';
+import { writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import PDFDocument from 'pdfkit';
 import { documentOf, type Document } from '#model/document/document.ts';
 import { housePlaces } from '#model/document/seating.ts';
 import { countPack, packEntries, packSheets, type CountedPack } from '#model/drawing/pack/pack.ts';
+import type { Sheet } from '#model/drawing/primitives.ts';
+import { sheetToSvg } from '#model/drawing/to-svg.ts';
 import { readDocument } from '#model/file-format/read.ts';
 import { loadFaces } from '../../electron/services/fonts.ts';
 import { packRequest, printPack, type PackOrder } from '../../electron/services/pack.ts';
@@ -130,6 +133,11 @@ async function timed(task: () => Promise<unknown>): Promise<number> {
 const median = (times: readonly number[]): number =>
   times.toSorted((a, b) => a - b)[times.length >> 1] ?? NaN;
 
+async function toSvgs(sheets: readonly Sheet[]): Promise<void> {
+  for (const [index, sheet] of sheets.entries())
+    await writeFile(join(folder, `${index}.svg`), sheetToSvg(sheet));
+}
+
 async function speed(): Promise<void> {
   const order = orderOf(demo(), SHEETS);
   const checked = packRequest(order);
@@ -141,17 +149,25 @@ async function speed(): Promise<void> {
       META,
     );
   const calls = await recorded(drawn);
+  const sheets = Array.from(packSheets(checked, counted(checked)), ({ sheet }) => sheet);
+  const painted = { pdf: [] as number[], svg: [] as number[] };
   const times: Record<'pdfkit' | 'drawn' | 'whole', number[]> = { pdfkit: [], drawn: [], whole: [] };
   for (let round = 0; round < ROUNDS; round++) {
     times.pdfkit.push(await timed(() => replayed(calls)));
     times.drawn.push(await timed(drawn));
     times.whole.push(await timed(() => printPack(order, toFile())));
+    painted.pdf.push(await timed(() => paintPdfTo(toFile(), sheets, META)));
+    painted.svg.push(await timed(() => toSvgs(sheets)));
   }
   const alone = median(times.pdfkit);
   const against = (time: number): string => `${time.toFixed(0)} ms, ${(time / alone).toFixed(2)} times`;
   console.log(
     `${SHEETS} sheets, ${calls.length} calls: pdfkit alone ${alone.toFixed(0)} ms; counted, drawn and tagged ` +
       `${against(median(times.drawn))}; with the checks of its setups ${against(median(times.whole))}`,
+  );
+  const [pdf, svg] = [median(painted.pdf), median(painted.svg)];
+  console.log(
+    `the same sheets once drawn: PDF ${pdf.toFixed(0)} ms; SVGs ${svg.toFixed(0)} ms, ${(svg / pdf).toFixed(2)} times`,
   );
 }
 
