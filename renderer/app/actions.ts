@@ -10,6 +10,7 @@ import { turnBy, turnTowards } from '#model/commands/turn.ts';
 import type { Outcome } from '#model/commands/command.ts';
 import { belongsTo } from '#model/document/document.ts';
 import { isPlaced } from '#model/document/records.ts';
+import { FaceTowards } from '../canvas/gestures/face-towards.svelte.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import { isSingle } from './key-press.ts';
 import { text } from './text.ts';
@@ -262,6 +263,14 @@ export const ACTIONS: readonly Action[] = [
     onPlan: true,
     may: selects(1),
     run: onSelection((document, ids) => turnTowards(document, { ids, towards: 'house' })),
+  }),
+  action({
+    id: 'edit.faceThere',
+    words: w.faceThere,
+    keys: ['F'],
+    onPlan: true,
+    may: selects(1),
+    run: (e) => (e.view.tool = new FaceTowards(e, placedSelection(e))),
   }),
   action({ id: 'turn.left', words: w.turnLeft, keys: ['['], onPlan: true, may: selects(1), run: turn(5) }),
   action({ id: 'turn.right', words: w.turnRight, keys: [']'], onPlan: true, may: selects(1), run: turn(-5) }),

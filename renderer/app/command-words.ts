@@ -23,6 +23,8 @@ export const commandWords = {
   spreadAcross: 'Spread the selection evenly across the stage',
   spreadDepth: 'Spread the selection evenly up- and downstage',
   faceHouse: 'Turn the selection to the house',
+  faceThere: 'Turn the selection towards a thing or a point…',
+  turnTowards: (name: string) => `Turn the selection towards ${name}`,
   nextPlace: 'Look from the next place of the house',
   placeBefore: 'Look from the place before',
   turnLeft: 'Turn 5° towards stage left',

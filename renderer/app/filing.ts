@@ -1,7 +1,6 @@
 /** Actions on files and houses. */
 
-import { venueModel } from '#model/catalogue/venues.ts';
-import { replaceVenue } from '#model/commands/replace-venue.ts';
+import { replaceHouse } from '#model/commands/replace-venue.ts';
 import { readDocument } from '#model/file-format/read.ts';
 import { newConcert } from '../store/new-concert.ts';
 import type { Editor } from '../state/editor.svelte.ts';
@@ -10,10 +9,9 @@ import { text } from './text.ts';
 
 export async function startNew(editor: Editor): Promise<void> {
   if (!(await editor.desk.mayLeave())) return;
-  const venue = await editor.questions.ask('newConcert', null);
-  const model = venue === null ? undefined : venueModel(venue);
-  if (!model) return;
-  editor.desk.begin(newConcert(model, editor.units), text.files.untitled, { pristine: true });
+  const house = await editor.questions.ask('newConcert', null);
+  if (!house) return;
+  editor.desk.begin(newConcert(house, editor.units), text.files.untitled, { pristine: true });
 }
 
 export async function openDemo(editor: Editor): Promise<void> {
@@ -26,7 +24,6 @@ export async function openDemo(editor: Editor): Promise<void> {
 }
 
 export async function takeOtherHouse(editor: Editor): Promise<void> {
-  const venue = await editor.questions.ask('otherHouse', null);
-  if (venue === null) return;
-  if (editor.carryOut(replaceVenue(editor.session.settled, { venue }))) showEverything(editor);
+  const house = await editor.questions.ask('otherHouse', null);
+  if (house && editor.carryOut(replaceHouse(editor.session.settled, { house }))) showEverything(editor);
 }

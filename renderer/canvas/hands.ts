@@ -141,6 +141,15 @@ export class Hands {
     this.#take(at, dragItems(this.#bench, item, at.spot), click);
   }
 
+  /** What is under the pointer beside the items is what the menu is about: an underlay, a place, the platform, nothing. */
+  pointOut(at: PointerAt): void {
+    const { session } = this.#editor;
+    session.select([]);
+    const loose = this.#looseUnderlayUnder(at);
+    if (loose) session.select([loose]);
+    else this.#clickGround({ ...at, add: false });
+  }
+
   #clickGround(at: PointerAt): void {
     const { session, view } = this.#editor;
     view.finding = null;

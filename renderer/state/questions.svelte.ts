@@ -1,6 +1,7 @@
 /** Dialogs as questions: whoever asks waits for the answer, and null always means that it was dismissed. */
 
 import type { Fault, FileType, Recoverable } from '#contract/contract.ts';
+import type { VenueModel } from '#model/catalogue/venues.ts';
 import type { Id } from '#model/document/ids.ts';
 import type { HelpPageId } from '../app/help/pages.ts';
 import type { Onlooker } from '../workers/protocol.ts';
@@ -19,8 +20,8 @@ export interface Dialogs {
     readonly answer: ChosenPlace;
   };
   recovery: { readonly about: { readonly kept: readonly Recoverable[] }; readonly answer: string };
-  newConcert: { readonly about: null; readonly answer: string };
-  otherHouse: { readonly about: null; readonly answer: string };
+  newConcert: { readonly about: null; readonly answer: VenueModel };
+  otherHouse: { readonly about: null; readonly answer: VenueModel };
   setupName: {
     readonly about: { readonly title: string; readonly name: string };
     readonly answer: string;

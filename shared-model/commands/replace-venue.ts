@@ -1,7 +1,7 @@
-/** Puts the concert into another house of the catalogue. */
+/** Puts the concert into another house, of the catalogue or made by its user. */
 
 import { venueModel } from '../catalogue/venues.ts';
-import type { HouseRecord } from '../catalogue/venues.ts';
+import type { HouseRecord, VenueModel } from '../catalogue/venues.ts';
 import type { Document } from '../document/document.ts';
 import { concertOf } from '../document/document.ts';
 import type { AnyRecord } from '../document/records.ts';
@@ -15,18 +15,28 @@ export interface ReplaceVenue {
   readonly venue: string;
 }
 
-/** Platform, doors, seats, places and the building's own objects are exchanged; what the setups hold stays. */
 export const replaceVenue: Command<ReplaceVenue> = (document, { venue }) => {
-  const model = venueModel(venue);
-  if (!model) return refuse(`The catalogue has no venue "${venue}".`);
+  const house = venueModel(venue);
+  return house ? replaceHouse(document, { house }) : refuse(`The catalogue has no venue "${venue}".`);
+};
+
+export interface ReplaceHouse {
+  readonly house: Pick<VenueModel, 'name' | 'records'>;
+}
+
+/** Platform, doors, seats, places and the building's own objects are exchanged; what the setups hold stays. */
+export const replaceHouse: Command<ReplaceHouse> = (document, { house }) => {
   const edits = new Map<string, AnyRecord | null>();
   // A column of the old house leaves the group that it was in.
   const left = [...document.records.values()].filter(isOfTheHouse);
   for (const [id, record] of removalOf(document, left)) edits.set(id, record);
-  for (const record of underFreeIds(document, model.records())) edits.set(record.id, record);
+  for (const record of underFreeIds(document, house.records())) edits.set(record.id, record);
   const concert = concertOf(document);
-  edits.set(concert.id, { ...concert, venue: model.name });
-  return propose(document, edits, { label: `change the venue to ${model.name}`, select: [] });
+  edits.set(concert.id, { ...concert, venue: house.name });
+  return propose(document, edits, {
+    label: `change the venue${house.name && ` to ${house.name}`}`,
+    select: [],
+  });
 };
 
 function isOfTheHouse(record: AnyRecord): record is HouseRecord {

@@ -1,5 +1,6 @@
 /** The dialogs. */
 
+import { places } from './counting.ts';
 export const dialogsWords = {
   dialogs: {
     cancel: 'Cancel',
@@ -71,6 +72,15 @@ export const dialogsWords = {
       title: 'Another house',
       words: 'Platform, doors and seats are exchanged. What stands on the platform stays where it is.',
       take: 'Take this house',
+    },
+    plainHouse: {
+      name: 'From five numbers',
+      summary: (seats: number) => `${places(seats)} in straight rows before a plain platform.`,
+      width: 'Platform, width',
+      depth: 'Platform, depth',
+      height: 'Platform, height',
+      rows: 'Rows of seats',
+      seats: 'Seats in a row',
     },
     sheets: {
       preview: 'Preview',

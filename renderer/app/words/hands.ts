@@ -19,6 +19,7 @@ export const handsWords = {
     showAll: 'Show all',
     inside: (name: string) => `Inside ${name}`,
     leave: 'Leave it',
+    clickToFace: 'Click whom or what it should face, or a point',
     pasteByKey: 'The browser hands the clipboard over only to the keys: press Ctrl+V.',
   },
 } as const;

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { plainHouse } from '#model/catalogue/houses/plain-house.ts';
 import { VENUE_MODELS, venueModel } from '#model/catalogue/venues.ts';
 import { insertCorner, moveCorners, removeCorner } from '#model/commands/platform-outline.ts';
-import { replaceVenue } from '#model/commands/replace-venue.ts';
+import { replaceHouse, replaceVenue } from '#model/commands/replace-venue.ts';
 import { allOf, platformOf, type Document } from '#model/document/document.ts';
 import { asId } from '#model/document/ids.ts';
+import { housePlaces } from '#model/document/seating.ts';
+import { boundsOf } from '#model/geometry/polygon.ts';
 import { doorway } from '#model/document/openings.ts';
 import type { Point } from '#model/document/records.ts';
 import {
@@ -186,6 +189,34 @@ describe('replacing the venue', () => {
       expect(allOf(after, 'door')).toHaveLength(doors.length);
       expect(after.records.get('door-2')?.kind).toBe('stand');
     }
+  });
+
+  it.each([
+    { width: 8000, depth: 5000, height: 600, rows: 8, seatsPerRow: 12 },
+    { width: 900, depth: 700, height: 0, rows: 0, seatsPerRow: 0 },
+  ])('puts the concert into a house from five numbers: $width by $depth', (numbers) => {
+    const document = frozen(aDocument(aStand()));
+    const house = plainHouse(numbers);
+    const after = carriedOut(document, replaceHouse(document, { house }));
+    const { minX, maxX, minY, maxY } = boundsOf(platformOf(after).outline);
+    expect([maxX - minX, maxY - minY, platformOf(after).height]).toEqual([
+      numbers.width,
+      numbers.depth,
+      numbers.height,
+    ]);
+    expect(housePlaces(after)).toHaveLength(numbers.rows * numbers.seatsPerRow);
+    expect(allOf(after, 'door').map(({ stepFree }) => stepFree)).toEqual([numbers.height === 0]);
+    // Who falls off is hurt: a drop is open until somebody says otherwise.
+    expect(platformOf(after).openEdges.length > 0).toBe(numbers.height > 0);
+  });
+
+  it('refuses a house that no file could hold', () => {
+    const document = aDocument();
+    const numbers = { width: 8000, depth: 5000, height: 600, rows: 8, seatsPerRow: 12.5 };
+    const house = plainHouse(numbers);
+    expect(refusal(document, replaceHouse(document, { house }))).toMatch(/whole number/);
+    const flat = plainHouse({ ...numbers, seatsPerRow: 12, depth: 0 });
+    expect(refusal(document, replaceHouse(document, { house: flat }))).toMatch(/outline/);
   });
 
   it('takes what it removes out of its group, and leaves the storage with any door', () => {
