@@ -20,7 +20,14 @@ const MODEL_ROOMS = {
   underlay: ['commands', 'document', 'geometry'],
 };
 
-const PURE_LIBRARIES = ['valibot', '@valibot/to-json-schema', 'delaunator', 'munkres', 'saxes', '@tarikjabiri/dxf'];
+const PURE_LIBRARIES = [
+  'valibot',
+  '@valibot/to-json-schema',
+  'delaunator',
+  'munkres',
+  'saxes',
+  '@tarikjabiri/dxf',
+];
 
 /** Only this file of the checks tries commands: a remedy has to be something that the user could do. */
 const REMEDY = '^shared-model/checks/remed(y\\.ts$|ies/)';
