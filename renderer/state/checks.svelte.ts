@@ -3,6 +3,9 @@
 import type { WhatIf } from '#model/checks/remedies/what-if.ts';
 import type { Remedy } from '#model/checks/finding.ts';
 import type { HouseFigure, Report } from '#model/checks/report.ts';
+import type { Document } from '#model/document/document.ts';
+import type { Id } from '#model/document/ids.ts';
+import type { Comparison } from '#model/programme/compare.ts';
 import type { SeatView } from '../workers/protocol.ts';
 import { startChecksWorker, WorkerClient } from '../workers/worker-client.ts';
 import { Examiner, type Subject } from './examiner.ts';
@@ -22,6 +25,8 @@ export class Checks {
   readonly #live = new WorkerClient(startChecksWorker);
   /** Trials have a worker of their own, so that they never hold up a figure; every change of the document stops them. */
   readonly #patient = new WorkerClient(startChecksWorker, IDLE_AFTER_MS);
+  /** Whole setups are checked one after the other, which in a large hall takes a while. */
+  readonly #comparing = new WorkerClient(startChecksWorker, IDLE_AFTER_MS);
   readonly #examiner = new Examiner({
     live: this.#live,
     patient: this.#patient,
@@ -73,5 +78,11 @@ export class Checks {
   /** Fails when the document changes meanwhile. */
   whatIf({ document, setup }: Pick<Subject, 'document' | 'setup'>, record: string): Promise<WhatIf | null> {
     return this.#patient.ask(document, 'whatIf', { setup, record });
+  }
+
+  /** Fails when another comparison is asked for meanwhile. */
+  compared(document: Document, setups: readonly Id<'setup'>[]): Promise<Comparison> {
+    this.#comparing.stop();
+    return this.#comparing.ask(document, 'compared', { setups });
   }
 }

@@ -9,9 +9,10 @@ import { houseFigures } from '#model/checks/sightlines/house-figures.ts';
 import { createSightEngine, type SightEngine } from '#model/checks/sightlines/sight-engine.ts';
 import { visibleShares } from '#model/checks/sightlines/visible-shares.ts';
 import { faceShares } from '#model/checks/sightlines/windows.ts';
-import { concertOf, type Document } from '#model/document/document.ts';
+import { concertOf, find, type Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
 import type { SightReport } from '#model/checks/report.ts';
+import { compareSetups, type Comparison } from '#model/programme/compare.ts';
 import { touchesHouse, withChanges, type RecordChanges } from './mirror.ts';
 import type {
   Asked,
@@ -53,6 +54,7 @@ export class Answerer {
     remedies: ({ setup, finding }) => suggestRemedies(this.#document, setup, finding),
     seat: ({ setup, seat }) => seatView(this.#sightOf(setup).scene, seat),
     whatIf: ({ setup, record }) => whatIf(this.#document, setup, record),
+    compared: ({ setups }) => comparison(this.#document, setups),
   };
 
   #see(setup: Id<'setup'>): SightAnswer {
@@ -75,6 +77,12 @@ export class Answerer {
     this.#sight = { document, setup, engine, report };
     return report;
   }
+}
+
+/** Setups that have gone meanwhile are left out. */
+function comparison(document: Document, ids: readonly Id<'setup'>[]): Comparison {
+  const setups = ids.flatMap((id) => find(document, id) ?? []);
+  return compareSetups(document, setups);
 }
 
 const isNothing = ({ put, drop }: RecordChanges): boolean => put.length === 0 && drop.length === 0;

@@ -11,6 +11,7 @@ import type { Units } from '#model/document/measures.ts';
 import type { PaletteName } from '#model/drawing/palette.ts';
 import type { ViewRequest } from '#model/drawing/view/view-drawing.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
+import type { Comparison } from '#model/programme/compare.ts';
 import type { RecordChanges } from './mirror.ts';
 import type { PaintedPlan, PlanQuestion } from './painted-plan.ts';
 
@@ -43,6 +44,8 @@ export interface CheckQuestions {
   seat: { readonly setup: Id<'setup'>; readonly seat: string };
   /** What the house would see without a thing, with it lower, or turned. */
   whatIf: { readonly setup: Id<'setup'>; readonly record: string };
+  /** Variants of a setup side by side. */
+  compared: { readonly setups: readonly Id<'setup'>[] };
 }
 
 /** Whose eyes a picture is seen with. */
@@ -82,6 +85,7 @@ export interface CheckAnswers {
   seat: SeatView | null;
   /** Null: the thing hides nobody. */
   whatIf: WhatIf | null;
+  compared: Comparison;
 }
 
 export type Questions = CheckQuestions & DrawingQuestions;

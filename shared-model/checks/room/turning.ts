@@ -1,5 +1,5 @@
 /**
- * Room to turn a wheelchair: a circle of 60 in (1525 mm), ADA/ABA 304.3.1, over the user's place, over each bend in which
+ * Room to turn a wheelchair: a circle of 60 in (1525 mm), ADA/ABA 304.3.1 (the circle from memory), over the user's place, over each bend in which
  * his way turns back, and over where he comes to a stand before the exit. Of all circles over such a spot the widest free
  * one on the platform is found: what lies beyond a door is not known.
  *

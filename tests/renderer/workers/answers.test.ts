@@ -1,7 +1,9 @@
 import { checkSetup } from '#model/checks/check-setup.ts';
 import { whatIf } from '#model/checks/remedies/what-if.ts';
+import { find } from '#model/document/document.ts';
 import { asId } from '#model/document/ids.ts';
 import type { AnyRecord } from '#model/document/records.ts';
+import { compareSetups } from '#model/programme/compare.ts';
 import { describe, expect, it, vi } from 'vitest';
 import { Answerer } from '../../../renderer/workers/answers.ts';
 import { WorkerClient, type WorkerLike } from '../../../renderer/workers/worker-client.ts';
@@ -28,6 +30,16 @@ describe('the checks worker', () => {
       figures: sight.figures,
       visible: sight.visible,
     });
+  });
+
+  it('compares variants as the comparison itself does, and leaves out one that has gone', () => {
+    const records = [...hiding.records.values()];
+    const question = { setups: [SETUP, asId('setup-77')] };
+    const setup = find(hiding, SETUP);
+    if (!setup) throw new Error('no setup');
+    expect(new Answerer().answer(asked('compared', question, records))).toEqual(
+      compareSetups(hiding, [setup]),
+    );
   });
 
   it('keeps the shares up to date through any moves, as if computed anew', () => {
