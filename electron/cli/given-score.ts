@@ -6,6 +6,7 @@ import { scoreOf } from '#model/document/parts.ts';
 import type { Outcome as Proposed } from '#model/commands/command.ts';
 import { applyDiff } from '#model/document/diff.ts';
 import { inSetup, type Document } from '#model/document/document.ts';
+import type { Music } from '#model/document/music.ts';
 import { labelOf, markOf } from '#model/document/labels.ts';
 import type { Player, ScoreRecord, Setup } from '#model/document/records.ts';
 import { withPages } from '#model/score/music/typed-over.ts';
@@ -13,29 +14,45 @@ import { problemSentence } from '#model/score/words/problem-sentence.ts';
 import { faultOf } from '../services/faults.ts';
 import type { Fs } from '../services/fs.ts';
 import { openScore } from '../services/score-file.ts';
+import { keptNotes, refuseUnknownPages } from './kept-pages.ts';
 import { UsageError, type GivenMusic, type Said } from './usage.ts';
 
-/** Throws `UsageError`. */
+export interface WithMusic {
+  readonly document: Document;
+  /** What of the music in the file goes on with another score, and what does not: sentences. */
+  readonly notes: readonly string[];
+}
+
+/** Throws `UsageError`, also where somebody plays a part whose pages nobody gave. */
 export async function givenScore(
   document: Document,
   setup: Setup,
   { score, plays, pages }: GivenMusic,
   fs: Fs,
-): Promise<Document> {
-  let given = score === null ? document : await withScore(document, setup, score, fs);
-  given = withPlayers(given, setup, plays);
+): Promise<WithMusic> {
+  const opened = score === null ? null : await openedScore(score, fs);
+  const scored = opened ? carriedOut(document, setScore(document, { setup: setup.id, ...opened })) : document;
+  let given = withPlayers(scored, setup, plays);
   for (const said of pages) given = withTypedPages(given, setup, said);
-  return given;
+  const [known, record] = [scoreOf(document, setup.id), scoreOf(given, setup.id)];
+  if (record) refuseUnknownPages(given, setup, record);
+  if (!known || !record || !opened) return { document: given, notes: [] };
+  const typed = new Set(pages.map(({ part }) => partNamed(given, setup, part).index));
+  const players = inSetup(document, setup.id, 'player');
+  return {
+    document: given,
+    notes: keptNotes({ known, opened: opened.music, given: record, typed, players }),
+  };
 }
 
-async function withScore(document: Document, setup: Setup, file: string, fs: Fs): Promise<Document> {
+async function openedScore(file: string, fs: Fs): Promise<{ music: Music; source: string }> {
   const path = resolve(file);
   const { music } = await openScore(fs, path, { root: null, repeatsAfterJump: false }).catch(
     (error: unknown) => {
       throw new UsageError(faultOf(error, path).message);
     },
   );
-  return carriedOut(document, setScore(document, { setup: setup.id, music, source: basename(path) }));
+  return { music, source: basename(path) };
 }
 
 function withPlayers(document: Document, setup: Setup, plays: readonly Said[]): Document {

@@ -34,7 +34,8 @@ export interface AskedBooklet {
 export async function plannedBooklet(order: BookletOrder, fs: Fs): Promise<AskedBooklet> {
   const input = await readInput(fs, order.file);
   const setup = chooseSetup(input.document, order.setup);
-  const document = await givenScore(input.document, setup, order, fs);
+  const given = await givenScore(input.document, setup, order, fs);
+  const { document } = given;
   const asked = instanceOf(document, setup.id);
   if (!asked.ok) throw new UsageError(`${setup.name || setup.id}: ${asked.missing.join(' ')}`);
   const { instance, notes } = asked;
@@ -46,7 +47,7 @@ export async function plannedBooklet(order: BookletOrder, fs: Fs): Promise<Asked
   return {
     path: input.path,
     pdfs: [...pdfs.values()],
-    remarks: [...input.notes, ...notes, ...brokenRules(kept)],
+    remarks: [...input.notes, ...given.notes, ...notes, ...brokenRules(kept)],
     job: async (now) => {
       const parts = await openedParts(fs, instance, pdfs);
       const print = { document, setup: setup.id, instance, plan, parts, booklets: [], cards: null, now };

@@ -23,7 +23,8 @@ import { UsageError, type TurnsOrder } from './usage.ts';
 export async function turns(order: TurnsOrder, surroundings: Surroundings): Promise<number> {
   const input = await readInput(surroundings.fs, order.file);
   const setup = chooseSetup(input.document, order.setup);
-  const document = await givenScore(input.document, setup, order, surroundings.fs);
+  const given = await givenScore(input.document, setup, order, surroundings.fs);
+  const { document } = given;
   const asked = instanceOf(document, setup.id);
   if (!asked.ok) throw new UsageError(`${setup.name || setup.id}: ${asked.missing.join(' ')}`);
   const labels = labelsOf(document, setup);
@@ -36,7 +37,8 @@ export async function turns(order: TurnsOrder, surroundings: Surroundings): Prom
   const kept = judgedPlan(document, setup.id);
   const shown = kept?.plan ?? (result.status === 'planned' ? result.plan : null);
   const printed = shown && { document, setup: setup.id, instance, plan: shown };
-  const notes = [...input.notes, ...asked.notes, ...(await saveCards(order, printed, surroundings))];
+  const cards = await saveCards(order, printed, surroundings);
+  const notes = [...input.notes, ...given.notes, ...asked.notes, ...cards];
   tellNotes(notes, surroundings);
   const json = () => ({
     ...{ file: order.file, setup: setup.id, labels, notes },

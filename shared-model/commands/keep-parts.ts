@@ -5,6 +5,7 @@ import type { Music, Part } from '../document/music.ts';
 import type { PartPdf, Player, ScoreRecord } from '../document/records.ts';
 import { isTyped, isTypedPart } from '../score/table/part-table.ts';
 import { playersFor } from './part-players.ts';
+import { hasAllBars, isSamePiece } from './same-piece.ts';
 
 export interface KeptParts {
   readonly music: Music;
@@ -16,7 +17,8 @@ export interface KeptParts {
 
 /**
  * A part is the one before of its id and name; else of its name, the first for the first; else of its id, for parts are
- * given other names; else that in its place, when neither has a name. A new part goes to the player of its name, or of
+ * given other names; else that in its place, when neither has a name. Of another piece only names count, and typed pages
+ * and PDFs go. A new part goes to the player of its name, or of
  * its instrument where that is plain; `instrumentsOf`: the names of what a player plays.
  */
 export function keptParts(
@@ -25,11 +27,12 @@ export function keptParts(
   there: readonly Player[],
   instrumentsOf: (player: Id<'player'>) => readonly string[] = () => [],
 ): KeptParts {
-  const music = withTypedParts(opened, known);
-  const before = partsBefore(music.parts, known?.music.parts ?? []);
+  const same = known !== undefined && isSamePiece(known.music, opened) ? known : undefined;
+  const music = withTypedParts(opened, same);
+  const before = partsBefore(music.parts, known?.music.parts ?? [], same !== undefined);
   const kept = before.map((index) => known?.players[index] ?? null);
   const parts = music.parts.map((part, index) =>
-    withPagesOf(part, known?.music.parts[before[index] ?? -1], known, music),
+    withPagesOf(part, same?.music.parts[before[index] ?? -1], same, music),
   );
   const namesakes = withNamesakes(music.parts, kept, there);
   const playing = there.map(({ id, name }) => ({ id, names: [name, ...instrumentsOf(id)] }));
@@ -46,38 +49,33 @@ export function keptParts(
     players: namesakes.map(
       (player, index) => player ?? there.find(({ id }) => id === found.get(index))?.id ?? null,
     ),
-    pdfs: before.map((index) => known?.pdfs[index] ?? null),
-    dropped: known ? droppedFrom(known, before, music, parts) : [],
+    pdfs: before.map((index) => same?.pdfs[index] ?? null),
+    dropped: known ? droppedFrom({ known, before, music, parts, isOther: same === undefined }) : [],
   };
 }
 
 /** Parts that were typed beside those of a score go on beside it, as long as its bars are the same. */
 function withTypedParts(music: Music, known: ScoreRecord | undefined): Music {
-  if (!known || isTyped(known.music) || isTyped(music) || !hasAllBars(known.music, music)) return music;
+  if (!known || isTyped(known.music) || isTyped(music)) return music;
+  const isInTicks = known.music.ticksPerQuarter === music.ticksPerQuarter;
+  if (!isInTicks || !hasAllBars(known.music, music)) return music;
   const typed = known.music.parts.filter(isTypedPart);
   const missing = typed.filter(({ name }) => !music.parts.some((part) => isSameName(part.name, name)));
   return missing.length === 0 ? music : { ...music, parts: [...music.parts, ...missing] };
 }
 
-function hasAllBars(old: Music, { bars, ticksPerQuarter }: Music): boolean {
-  return (
-    old.ticksPerQuarter === ticksPerQuarter &&
-    old.bars.length === bars.length &&
-    old.bars.every(({ number, ticks }, bar) => bars[bar]?.number === number && bars[bar].ticks === ticks)
-  );
-}
-
-/** For each part the index of the one before that it is; -1: it is new. */
-function partsBefore(parts: readonly Part[], old: readonly Part[]): number[] {
+/** For each part the index of the one before that it is; -1: it is new. Ids mean nothing from piece to piece. */
+function partsBefore(parts: readonly Part[], old: readonly Part[], isSame: boolean): number[] {
   const found = parts.map(() => -1);
-  const match = (isSame: (a: Part, b: Part, index: number, other: number) => boolean): void => {
+  const match = (isOne: (a: Part, b: Part, index: number, other: number) => boolean): void => {
     parts.forEach((part, index) => {
       if (found[index] !== -1) return;
-      found[index] = old.findIndex((one, other) => !found.includes(other) && isSame(part, one, index, other));
+      found[index] = old.findIndex((one, other) => !found.includes(other) && isOne(part, one, index, other));
     });
   };
-  match((a, b) => a.id === b.id && a.name === b.name);
+  match((a, b) => a.id === b.id && a.name === b.name && (isSame || !isUnnamed(a)));
   match((a, b) => isSameName(a.name, b.name));
+  if (!isSame) return found;
   match((a, b) => a.id === b.id);
   match((a, b, index, other) => index === other && isUnnamed(a) && isUnnamed(b));
   return found;
@@ -120,12 +118,16 @@ function hasSameBars(old: Music, music: Music, { pages }: Part): boolean {
   return pages.every(({ bar }) => old.bars[bar]?.number === music.bars[bar]?.number);
 }
 
-function droppedFrom(
-  known: ScoreRecord,
-  before: readonly number[],
-  music: Music,
-  parts: readonly Part[],
-): string[] {
+interface Opened {
+  readonly known: ScoreRecord;
+  readonly before: readonly number[];
+  readonly music: Music;
+  readonly parts: readonly Part[];
+  /** It is another piece. */
+  readonly isOther: boolean;
+}
+
+function droppedFrom({ known, before, music, parts, isOther }: Opened): string[] {
   const gone = known.music.parts.flatMap((part, index) => {
     if (before.includes(index)) return [];
     const had = [...(known.players[index] ? ['its player'] : []), ...(known.pdfs[index] ? ['its PDF'] : [])];
@@ -133,15 +135,20 @@ function droppedFrom(
       ? []
       : [`${nameOf(part, index)} is not there any more, nor are ${had.join(' and ')}`];
   });
+  const belongs = isOther ? 'belong to other music' : 'begin with other bars now';
   const repaged = parts.flatMap((part, index) => {
     const old = known.music.parts[before[index] ?? -1];
     const lost = old?.ownPages === true && !part.ownPages;
-    return lost ? [`the pages typed for ${nameOf(part, index)} begin with other bars now`] : [];
+    return lost ? [`the pages typed for ${nameOf(part, index)} ${belongs}`] : [];
+  });
+  const unprinted = parts.flatMap((part, index) => {
+    const lost = isOther && known.pdfs[before[index] ?? -1];
+    return lost ? [`the PDF of ${nameOf(part, index)} belongs to other music`] : [];
   });
   const retimed =
     known.music.tempos.some(({ source }) => source === 'typed') &&
     !music.tempos.some(({ source }) => source === 'typed');
-  return [...gone, ...repaged, ...(retimed ? ['the tempo that was typed'] : [])];
+  return [...gone, ...repaged, ...unprinted, ...(retimed ? ['the tempo that was typed'] : [])];
 }
 
 function nameOf({ name }: Part, index: number): string {

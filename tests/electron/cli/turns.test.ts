@@ -38,6 +38,15 @@ const SCORE = `<?xml version="1.0" encoding="UTF-8"?>
 <score-partwise version="4.0"><part-list><score-part id="P1"><part-name>Cornett</part-name></score-part></part-list>
 <part id="P1">${[1, 2, 3, 4, 5, 6].map(barOf).join('')}</part></score-partwise>`;
 
+/** The same in a score of two, whose page breaks are no player's. */
+const DUO = SCORE.replace(
+  '</part-list>',
+  '<score-part id="P2"><part-name>Sackbut</part-name></score-part></part-list>',
+).replace(
+  '</score-partwise>',
+  `<part id="P2">${[1, 2, 3, 4, 5, 6].map(barOf).join('')}</part></score-partwise>`,
+);
+
 function barOf(number: number): string {
   const start = number === 1 ? '<attributes><divisions>1</divisions></attributes><sound tempo="45"/>' : '';
   const what = number === 3 || number === 4 ? '<rest/>' : '<pitch><step>G</step><octave>4</octave></pitch>';
@@ -51,6 +60,7 @@ async function runVerb(verb: string, document: Document, ...words: string[]) {
   const path = join(folder, 'concert.standlines');
   writeFileSync(path, writeDocument(document));
   writeFileSync(join(folder, 'cornett.musicxml'), SCORE);
+  writeFileSync(join(folder, 'duo.musicxml'), DUO);
   const complaints: string[] = [];
   let out = '';
   const code = await commandLine([verb, path, ...words.map((word) => word.replace('FOLDER', folder))], {
@@ -99,6 +109,47 @@ it('takes a score, players and pages from the command line', async () => {
   expect(plan.turns).toHaveLength(1);
   expect(plan.turns[0].at).toBeGreaterThanOrEqual(8);
   expect(plan.turns[0].at + plan.turns[0].seconds).toBeLessThanOrEqual(12);
+});
+
+/** A concert with other music: its part has a cornett's name, and pages that begin with bars of these numbers. */
+const other = (fields: Partial<Music> = {}, silences = music.parts[0]!.silences) => {
+  const cornett = { ...music.parts[0]!, name: 'Cornett', silences };
+  const old: Music = { ...music, ...fields, parts: [{ ...cornett, pages: [0, 1].map(pageFrom) }] };
+  return aDocument(player, stand, aScore({ players: [player.id], music: old }));
+};
+const pageFrom = (bar: number, index: number) => ({ page: index + 1, bar });
+
+it('plans no score with the pages of other music, and says what to give', async () => {
+  const { code, out, complaints } = await run(other(), '--score', 'FOLDER/duo.musicxml');
+  expect([code, out]).toEqual([2, '']);
+  expect(complaints).toEqual([
+    expect.stringMatching(
+      /the pages of "Cornett" \(Oboe \(player 1\)\) are not known: .* as in --pages "Cornett=1,38"$/,
+    ),
+  ]);
+  const told = await run(other(), '--score', 'FOLDER/duo.musicxml', '--pages', 'Cornett=1,5');
+  expect(told.complaints).toEqual([
+    expect.stringMatching(
+      /Not kept of the music in FILE: the pages typed for "Cornett" belong to other music\./,
+    ),
+  ]);
+  const { instance } = JSON.parse(
+    (await run(other(), '--score', 'FOLDER/duo.musicxml', '--pages', 'Cornett=1,5', '--json')).out,
+  );
+  expect(instance.players[0].readings).toHaveLength(2);
+});
+
+it('keeps the pages of the same music in another file, and says which they are', async () => {
+  // The six bars of 3/4 of the score, without a title.
+  const bars = Array.from({ length: 6 }, (_, index) => ({ number: String(index + 1), ticks: 6 }));
+  const same = other({ title: '', ticksPerQuarter: 2, bars, order: [[0, 5]] }, []);
+  const { complaints, out } = await run(same, '--score', 'FOLDER/duo.musicxml', '--json');
+  expect(complaints).toEqual([
+    expect.stringMatching(
+      /"Cornett" keeps the pages that FILE gives it: they begin with bars 1, 2\. --pages "Cornett=/,
+    ),
+  ]);
+  expect(JSON.parse(out).instance.players[0].readings).toHaveLength(2);
 });
 
 const pair = aDocument(

@@ -3,7 +3,7 @@ import { keptParts } from '#model/commands/keep-parts.ts';
 import { assignPart, setPartPdf, setScore } from '#model/commands/score.ts';
 import { scoreOf } from '#model/document/parts.ts';
 import { asId } from '#model/document/ids.ts';
-import type { Part } from '#model/document/music.ts';
+import type { Music, Part } from '#model/document/music.ts';
 import type { ScoreRecord } from '#model/document/records.ts';
 import { aDocument, aPdf, aPlayer, aScore, aSetup, MUSIC, recordOf, SETUP } from '../../helpers/build.ts';
 import { carriedOut, refusal } from './check-laws.ts';
@@ -13,6 +13,10 @@ const duo = {
   ...MUSIC,
   parts: ['Oboe', 'Harp'].map((name, index) => ({ ...MUSIC.parts[0]!, id: `P${index + 1}`, name })),
 };
+const finer = ({ bars, ticksPerQuarter }: Music) => ({
+  ticksPerQuarter: 3 * ticksPerQuarter,
+  bars: bars.map((bar) => ({ ...bar, ticks: 3 * bar.ticks })),
+});
 const oboe = aPlayer({ name: 'oboe ' });
 const harp = aPlayer({ id: 'player-2', name: 'Somebody', x: 900 });
 
@@ -109,6 +113,44 @@ describe('the music of a setup', () => {
       music: { parts: [ofScore] },
       dropped: ['the pages typed for "Oboe" begin with other bars now'],
     });
+  });
+
+  const opened = (fields: Partial<Music>, known = aScore({ music: duo, pdfs: [aPdf(), null] })) => {
+    const parts = duo.parts.map((part) => ({ ...part, ownPages: false, pages: [{ page: 1, bar: 0 }] }));
+    return keptParts({ ...duo, parts, ...fields }, known, [oboe, harp]);
+  };
+  const otherBars = MUSIC.bars.map((bar) => ({ ...bar, ticks: bar.ticks + 2 }));
+
+  it.each([
+    ['another title and other bars', { title: 'Another', bars: otherBars }],
+    ['no title and other bars', { title: '', bars: otherBars }],
+    ['no title and a bar more', { title: '', bars: [...MUSIC.bars, MUSIC.bars[0]!] }],
+  ])('gives music with %s neither pages nor PDFs of the one before', (_, fields) => {
+    const { music, pdfs, dropped } = opened(fields);
+    expect(music.parts.map(({ ownPages }) => ownPages)).toEqual([false, false]);
+    expect(pdfs).toEqual([null, null]);
+    expect(dropped).toEqual([
+      'the pages typed for "Oboe" belong to other music',
+      'the pages typed for "Harp" belong to other music',
+      'the PDF of "Oboe" belongs to other music',
+    ]);
+  });
+
+  it.each([
+    ['a further bar', { bars: [...MUSIC.bars, MUSIC.bars[0]!] }],
+    ['finer ticks', { title: '', ...finer(MUSIC) }],
+  ])('with %s is still the same piece', (_, fields) => {
+    const { music, pdfs, dropped } = opened(fields);
+    expect(music.parts.map(({ pages }) => pages)).toEqual(duo.parts.map(({ pages }) => pages));
+    expect(pdfs).toEqual([aPdf(), null]);
+    expect(dropped).toEqual([]);
+  });
+
+  it('of another piece goes to players by the names of parts, not by the ids that files give them', () => {
+    const known = aScore({ music: duo, players: [asId('player-1'), asId('player-2')] });
+    const parts = ['Lute', 'Harp'].map((name, index) => solo(`P${index + 1}`, name, { silences: [] }));
+    expect(opened({ title: 'Another', parts }, known).players).toEqual([null, 'player-2']);
+    expect(opened({ parts }, known).players).toEqual(['player-1', 'player-2']);
   });
 
   it('names the PDF of a part, and forgets it', () => {
