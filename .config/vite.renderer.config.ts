@@ -18,6 +18,8 @@ export default defineConfig({
     target: 'chrome120',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // What is bundled is not packaged as a package of its own, whose licence would be beside it.
+    license: { fileName: 'licences.md' },
     chunkSizeWarningLimit: 1500,
     rolldownOptions: { checks: { pluginTimings: false }, output: { topLevelVar: false } },
   },
