@@ -3,6 +3,7 @@
 import type { Id } from '../document/ids.ts';
 import type { Music, Part } from '../document/music.ts';
 import type { PartPdf, Player, ScoreRecord } from '../document/records.ts';
+import { isVoice } from '../score/parts/part-name.ts';
 import { isTyped, isTypedPart } from '../score/table/part-table.ts';
 import { playersFor } from './part-players.ts';
 import { hasAllBars, isSamePiece } from './same-piece.ts';
@@ -34,7 +35,7 @@ export function keptParts(
   const parts = music.parts.map((part, index) =>
     withPagesOf(part, same?.music.parts[before[index] ?? -1], same, music),
   );
-  const namesakes = withNamesakes(music.parts, kept, there);
+  const namesakes = withNamesakes(music.parts, kept, there, (id) => instrumentsOf(id).length > 0);
   const playing = there.map(({ id, name }) => ({ id, names: [name, ...instrumentsOf(id)] }));
   const taken = new Set<string>(namesakes.filter((player) => player !== null));
   // A part that was there before and has nobody was left so.
@@ -89,15 +90,18 @@ function isSameName(a: string, b: string): boolean {
   return a.trim() !== '' && a.trim().toLowerCase() === b.trim().toLowerCase();
 }
 
+/** A part that is headed as voices are may be sung or played: nobody who has an instrument is given it by his name alone. */
 function withNamesakes(
   parts: readonly Part[],
   kept: readonly (Id<'player'> | null)[],
   there: readonly Player[],
+  isPlaying: (player: Id<'player'>) => boolean,
 ): (Id<'player'> | null)[] {
   const taken = new Set<string>(kept.filter((player) => player !== null));
   return parts.map(({ name }, index) => {
-    const player =
-      kept[index] ?? there.find((one) => isSameName(one.name, name) && !taken.has(one.id))?.id ?? null;
+    const isMeant = (one: Player): boolean =>
+      isSameName(one.name, name) && !taken.has(one.id) && !(isVoice(name) && isPlaying(one.id));
+    const player = kept[index] ?? there.find(isMeant)?.id ?? null;
     if (player !== null) taken.add(player);
     return player;
   });

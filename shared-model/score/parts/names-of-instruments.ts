@@ -72,3 +72,15 @@ export function kindNamed(name: string): string | undefined {
 export function namesOfInstruments(): readonly string[] {
   return [...KINDS.keys()];
 }
+
+/** What voices are called, and with the same words the instruments of a family. Common practice, no source. */
+const VOICES: ReadonlySet<string> = new Set(
+  (
+    'soprano, sopran, mezzo soprano, mezzosopran, mezzo, treble, alto, alt, contralto, haute contre, countertenor, ' +
+    'contratenor, tenor, tenore, baritone, baritono, bariton, baryton, bass, basso, basse, voice, voce, stimme, voix'
+  ).split(', '),
+);
+
+export function isVoiceNamed(name: string): boolean {
+  return VOICES.has(name);
+}

@@ -1,6 +1,6 @@
 /** What the name of a part or of a player says: which instrument, in what key, and which of several. */
 
-import { kindNamed } from './names-of-instruments.ts';
+import { isVoiceNamed, kindNamed } from './names-of-instruments.ts';
 
 export interface PartName {
   /** The same for every name of the instrument. */
@@ -30,6 +30,12 @@ export function partNameOf(name: string): PartName | null {
     if (kind !== undefined) return { kind, key: KEYS.get(key) ?? key, number };
   }
   return null;
+}
+
+/** "Alto", "Bass II": it may be sung, and played on the instrument of that family. */
+export function isVoice(name: string): boolean {
+  const words = plainWords(name).split(' ');
+  return isVoiceNamed(words.filter((word) => !NUMBERS.has(word)).join(' '));
 }
 
 /** In small letters without accents, stops and what stands in brackets. */

@@ -56,6 +56,45 @@ describe('new parts', () => {
     expect(scoreOf(after, SETUP)?.players).toEqual(['player-1']);
   });
 
+  it.each([
+    ['Bass', 'Double Bass|Bass Clarinet|Bass Trombone'],
+    ['Alto', 'Alto Flute|Alto Saxophone|Viola'],
+    ['Double Bass|Bass Clarinet', 'Bass'],
+    ['Alto Flute|Alto Saxophone|Viola', 'Alto'],
+  ])('named as voices and as instruments are two: %s, %s', (parts, players) => {
+    const names = parts.split('|');
+    expect(given(names, players.split('|'))).toEqual(names.map(() => 0));
+  });
+
+  const named = (
+    name: string,
+    part: string,
+    ...models: readonly ('double-bass' | 'saxophone-alto' | 'viola')[]
+  ) => {
+    const player = aPlayer({ name });
+    const held = models.map((model) => anInstrument({ model, player: player.id }));
+    const document = aDocument(player, ...held);
+    const after = carriedOut(
+      document,
+      setScore(document, { setup: SETUP, music: musicOf([part]), source: '' }),
+    );
+    return scoreOf(after, SETUP)?.players;
+  };
+
+  it('of a voice go to a namesake who sings, and to none who has an instrument: that would be a guess', () => {
+    expect(named('Bass', 'Bass')).toEqual(['player-1']);
+    expect(named('Bass', 'Bass', 'double-bass')).toEqual([null]);
+    expect(named('Alto', 'Alto', 'saxophone-alto')).toEqual([null]);
+    expect(named('Alto', 'Alto', 'viola')).toEqual([null]);
+  });
+
+  it('of an instrument go to him who has it, whatever he is called', () => {
+    expect(named('Bass', 'Double Bass', 'double-bass')).toEqual(['player-1']);
+    expect(named('Bass', 'Bass Clarinet', 'double-bass')).toEqual([null]);
+    expect(named('Alto', 'Alto Saxophone', 'saxophone-alto')).toEqual(['player-1']);
+    expect(named('Alto', 'Alto Flute', 'viola')).toEqual([null]);
+  });
+
   it('leave players alone who have a part, and parts that had nobody', () => {
     const known = aScore({ music: musicOf(['Violin I', 'Oboe']), players: [asId('player-2'), null] });
     const document = aDocument(...seated(['Violin', 'Violin', 'Hautbois']), known);

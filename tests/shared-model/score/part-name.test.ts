@@ -1,7 +1,7 @@
 /** Names of parts: the trade's names in four languages (common practice, no source). */
 
 import { describe, expect, it } from 'vitest';
-import { partNameOf } from '#model/score/parts/part-name.ts';
+import { isVoice, partNameOf } from '#model/score/parts/part-name.ts';
 
 const said = (name: string) => {
   const found = partNameOf(name);
@@ -35,4 +35,22 @@ describe('the name of a part', () => {
     'is not read where it is not plain, or is for several: "%s"',
     (name) => expect(partNameOf(name)).toBeNull(),
   );
+});
+
+describe('a name of voices', () => {
+  it.each(['Bass', 'Alto', 'Tenor 2', 'SOPRANO I', 'Basso', 'Mezzo-soprano', 'Baritone (Karl)'])(
+    'is no instrument: "%s"',
+    (name) => expect([isVoice(name), partNameOf(name)]).toEqual([true, null]),
+  );
+
+  it.each([
+    ['Double Bass', 'double bass'],
+    ['Bass Clarinet', 'clarinet bass'],
+    ['Alto Flute', 'flute alto'],
+    ['Alto Saxophone', 'saxophone alto'],
+    ['Alto Viola', 'viola'],
+    ['Tenor Recorder', 'recorder tenor'],
+  ])('with an instrument is that instrument: "%s"', (name, kind) => {
+    expect([isVoice(name), partNameOf(name)?.kind]).toEqual([false, kind]);
+  });
 });
