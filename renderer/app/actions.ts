@@ -10,6 +10,7 @@ import { turnBy, turnTowards } from '#model/commands/turn.ts';
 import type { Outcome } from '#model/commands/command.ts';
 import { belongsTo } from '#model/document/document.ts';
 import { isPlaced } from '#model/document/records.ts';
+import { wayBeside } from '../canvas/placing.ts';
 import { FaceTowards } from '../canvas/gestures/face-towards.svelte.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import { isSingle } from './key-press.ts';
@@ -185,7 +186,7 @@ export const ACTIONS: readonly Action[] = [
     words: w.duplicate,
     keys: ['Mod+D'],
     may: selects(1),
-    run: onSelection((document, ids) => duplicate(document, { ids, dx: 300, dy: -300 })),
+    run: duplicateSelection,
   }),
   action({ id: 'edit.paste', words: w.paste, keys: ['Mod+V'], byBrowser: true, run: pasteByHand }),
   action({
@@ -526,6 +527,17 @@ function placedSelection({ session: { settled, selection } }: Editor): string[] 
     const record = settled.records.get(id);
     return record && (isPlaced(record) || ['seatBlock', 'place', 'storage'].includes(record.kind));
   });
+}
+
+function duplicateSelection(editor: Editor): void {
+  const { settled } = editor.session;
+  const ids = placedSelection(editor);
+  const spots = ids.flatMap((id) => {
+    const record = settled.records.get(id);
+    return record && 'x' in record ? record : [];
+  });
+  const { x, y } = wayBeside(editor, spots);
+  editor.carryOut(duplicate(settled, { ids, dx: x, dy: y }));
 }
 
 function selectAll({ session }: Editor): void {

@@ -2,12 +2,10 @@
 
 import { remove } from '#model/commands/remove.ts';
 import { isPlaced, type Point } from '#model/document/records.ts';
+import { wayBeside } from '../canvas/placing.ts';
 import { clipped, pasted, readClipped, type ClippedItem } from '../files/clipped-items.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import { text } from './text.ts';
-
-/** So far from the originals that both can be seen. */
-const BESIDE: Point = { x: 300, y: -300 };
 
 export function copyTo(event: ClipboardEvent, editor: Editor): void {
   const items = isForEditor(event) ? clipped(editor.session.settled, editor.session.selection) : null;
@@ -35,7 +33,7 @@ function pasteText(clip: string, editor: Editor): boolean {
   const items = readClipped(clip);
   if (!items) return false;
   const { session, view } = editor;
-  const by = view.pointer ? towards(items, view.pointer) : BESIDE;
+  const by = view.pointer ? towards(items, view.pointer) : wayBeside(editor, items.filter(isPlaced));
   editor.carryOut(pasted(session.settled, items, { setup: session.setup, by }));
   return true;
 }

@@ -1,12 +1,12 @@
 /** Sets a thing of the store down: previewed as a draft under the pointer, so that it is judged before it is placed. */
 
-import { concertOf, platformOf } from '#model/document/document.ts';
+import { allOf, concertOf, platformOf, type Document } from '#model/document/document.ts';
 import type { Outcome } from '#model/commands/command.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import type { Thing } from '../store/things.ts';
 import { CATCH_PIXELS, neighboursOf } from './gestures/drag-items.ts';
-import { freeSpot } from './free-spot.ts';
+import { freeSpot, wayForCopies } from './free-spot.ts';
 import { roundFigureFor, settle, type Settled } from './snapping.ts';
 
 export function settledForPlacing({ session, view, units }: Editor, wanted: Vec2): Settled {
@@ -35,5 +35,23 @@ export function placeAtViewCentre(editor: Editor, thing: Thing): void {
   const spot = { x: Math.round(x / 100) * 100, y: Math.max(limits.edgeDistance, Math.round(y / 100) * 100) };
   const { settled, setup } = editor.session;
   const taken = neighboursOf(settled, setup, []);
-  editor.carryOut(placingOutcome(editor, thing, freeSpot(spot, taken, platformOf(settled).outline)));
+  const free = thing.beyond ? behindPlatform(settled) : freeSpot(spot, taken, platformOf(settled).outline);
+  editor.carryOut(placingOutcome(editor, thing, free));
+}
+
+const BEHIND = 1500;
+
+/** Where there mostly is room for what waits: on the centre line behind the platform, one place beside the other. */
+export function behindPlatform(document: Document): Vec2 {
+  const y = platformOf(document).outline.reduce((most, corner) => Math.max(most, corner.y), 0) + BEHIND;
+  const taken = allOf(document, 'storage');
+  const isFree = (x: number): boolean => taken.every((at) => Math.hypot(at.x - x, at.y - y) >= BEHIND);
+  let x = 0;
+  while (!isFree(x)) x += BEHIND;
+  return { x, y };
+}
+
+/** From things of the setup, or such as are to be pasted into it, to where copies of them have room, in mm. */
+export function wayBeside({ session: { settled, setup } }: Editor, originals: readonly Vec2[]): Vec2 {
+  return wayForCopies(originals, neighboursOf(settled, setup, []), platformOf(settled).outline);
 }

@@ -142,6 +142,15 @@ export const newRiser = (width: number, depth: number, spot: Spot): NewRecord =>
   height: 200,
 });
 
+/** Of the whole concert, like the house. */
+export const newStorage = ({ x, y }: Point): NewRecord => ({
+  kind: 'storage',
+  name: 'Storage',
+  x,
+  y,
+  door: null,
+});
+
 export interface ShapeSize {
   readonly name: string;
   readonly outline: readonly Point[];

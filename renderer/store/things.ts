@@ -43,6 +43,8 @@ export interface Thing {
   /** Further words it is found by, lower case. */
   readonly words: string;
   readonly place: (document: Document, placing: Placing) => Outcome;
+  /** Mostly beyond the platform, behind it: that is where it goes when nobody points. */
+  readonly beyond?: true;
 }
 
 const FAMILY_WORDS: Readonly<Record<InstrumentFamily, string>> = {
@@ -116,6 +118,14 @@ export const THINGS: readonly Thing[] = [
   single('house', ['column', 'Column of the building', 'object shape pillar'], (spot) =>
     recipes.newShape({ name: 'Column', outline: circle(BASE, 200), height: 3000, fixed: true }, spot),
   ),
+  {
+    ...single(
+      'house',
+      ['storage', 'Storage place', 'store backstage wing changeover where things wait'],
+      (spot) => recipes.newStorage(spot),
+    ),
+    beyond: true,
+  },
 ];
 
 const byId = new Map(THINGS.map((thing) => [thing.id, thing]));

@@ -1,10 +1,14 @@
+import { add } from '#model/commands/add.ts';
 import { applyDiff } from '#model/document/diff.ts';
+import { platformOf } from '#model/document/document.ts';
 import { isPlaced } from '#model/document/records.ts';
 import { readDocument } from '#model/file-format/read.ts';
 import { writeDocument } from '#model/file-format/write.ts';
 import { describe, expect, it } from 'vitest';
 import { found, SHELVES, THINGS, thingOf, type Thing } from '../../../renderer/store/things.ts';
 import { newConcert } from '../../../renderer/store/new-concert.ts';
+import { newStorage } from '../../../renderer/store/recipes.ts';
+import { behindPlatform } from '../../../renderer/canvas/placing.ts';
 import { VENUE_MODELS } from '#model/catalogue/venues.ts';
 import { aDocument, SETUP } from '../../helpers/build.ts';
 
@@ -28,7 +32,7 @@ describe('the store', () => {
       const document = applyDiff(aDocument(), outcome.diff);
       expect(outcome.select).toHaveLength(1);
       const selected = document.records.get(outcome.select?.[0] ?? '');
-      expect(selected && isPlaced(selected)).toBe(true);
+      expect(selected && (isPlaced(selected) || selected.kind === 'storage')).toBe(true);
       expect(readDocument(writeDocument(document)).ok).toBe(true);
     },
   );
@@ -55,6 +59,32 @@ describe('the store', () => {
       expect.arrayContaining(['player-viola', 'player-cello']),
     );
     expect(found('').length).toBe(THINGS.length);
+  });
+});
+
+describe('a storage place', () => {
+  const storage = thingOf('storage');
+
+  it('is found by what it is for, and stays for the whole concert', () => {
+    expect(found('backstage')).toEqual([storage]);
+    if (!storage) throw new Error('no storage place');
+    const [added] = [...place(storage).diff.values()];
+    expect(added?.after).toMatchObject({ kind: 'storage', x: 500, y: 2000, door: null });
+    expect(added?.after && 'setup' in added.after).toBe(false);
+  });
+
+  it('goes behind the platform when nobody points, one beside the other', () => {
+    let document = aDocument();
+    const deepest = Math.max(...platformOf(document).outline.map(({ y }) => y));
+    const spots = [1, 2, 3].map(() => {
+      const spot = behindPlatform(document);
+      const outcome = add(document, newStorage(spot));
+      if (!outcome.ok) throw new Error(outcome.reason);
+      document = applyDiff(document, outcome.diff);
+      return spot;
+    });
+    expect(new Set(spots.map(({ x }) => x)).size).toBe(3);
+    for (const { y } of spots) expect(y).toBeGreaterThan(deepest);
   });
 });
 
