@@ -78,6 +78,7 @@ export class Hands {
   }
 
   up(at: PointerAt): void {
+    if (this.#editor.view.carried) return this.#letGo(at);
     const press = this.#press;
     this.#press = null;
     if (!press) return;
@@ -171,6 +172,13 @@ export class Hands {
     const placed = this.#editor.carryOut(placingOutcome(this.#editor, thing, { x, y }));
     if (placed && !at.add) view.armed = null;
     if (!placed) session.dropDraft();
+  }
+
+  /** What was carried here from the shelf stays; where it may not, it goes back. */
+  #letGo(at: PointerAt): void {
+    this.#place({ ...at, add: false });
+    this.#editor.view.armed = null;
+    this.#hover(at);
   }
 
   #hover(at: PointerAt): void {

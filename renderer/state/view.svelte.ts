@@ -25,6 +25,8 @@ export class View {
 
   /** What the next click on the plan sets down. */
   armed: Thing | null = $state.raw(null);
+  /** Where in the window the pointer carries it from the shelf, still pressed; null: it waits for a click. */
+  carried: Vec2 | null = $state.raw(null);
   withStand = $state(true);
 
   /** What takes the clicks on the plan, until it is ended. */

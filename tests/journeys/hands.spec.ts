@@ -117,3 +117,98 @@ test('a house is made of five numbers, drawn while they are typed', async ({ edi
   await expect(corner.getByLabel('From the centre line')).toHaveValue('4500 SL');
   await expect(corner.getByLabel('From the front edge')).toHaveValue('4500 US');
 });
+
+test('a thing is dragged from its shelf onto the plan, and goes back where that is broken off', async ({
+  editor,
+  page,
+}) => {
+  const { mouse, keyboard } = page;
+  const rows = editor.items.getByRole('option');
+  const count = await rows.count();
+  await editor.plan.focus();
+  await keyboard.press('1');
+  await page.getByRole('searchbox').fill('trap table');
+  const thing = page.getByRole('button', { name: 'Trap table, padded' });
+  const shelf = await thing.boundingBox();
+  if (!shelf) throw new Error('the shelf is not shown');
+  const box = await editor.box();
+  const spot = { x: box.x + box.width * 0.62, y: box.y + box.height * 0.35 };
+  const grasp = async (): Promise<void> => {
+    await mouse.move(shelf.x + 60, shelf.y + 15);
+    await mouse.down();
+    await mouse.move(shelf.x + 90, shelf.y + 25, { steps: 3 });
+  };
+  const carried = page.locator('[data-carried]');
+
+  // Seen under the pointer from the shelf on, and judged over the plan before it is let go.
+  await grasp();
+  await expect(carried).toHaveText('Trap table, padded');
+  await mouse.move(spot.x, spot.y, { steps: 4 });
+  await expect(page.getByText('Let go over the plan to set down: Trap table, padded')).toBeVisible();
+  await expect(carried).toBeHidden();
+  await expect(rows).toHaveCount(count + 1);
+  await mouse.up();
+  await expect(page.getByRole('button', { name: /^Undo add/ })).toBeVisible();
+  await expect(rows).toHaveCount(count + 1);
+  await expect(editor.plan).toBeFocused();
+  await expect(thing).toHaveAttribute('aria-pressed', 'false');
+  const there = await editor.position();
+  await mouse.move(spot.x, spot.y);
+  await keyboard.press('Control+z');
+  await expect(rows).toHaveCount(count);
+  expect(there.y).toBeGreaterThan(0);
+
+  // Escape, another place than the plan, and back on the shelf: nothing is set down, and nothing waits for a click.
+  for (const breakOff of [
+    () => keyboard.press('Escape'),
+    () => mouse.move(shelf.x + 60, box.y + box.height + 40),
+    () => mouse.move(shelf.x + 60, shelf.y + 15),
+  ]) {
+    await grasp();
+    await mouse.move(spot.x, spot.y, { steps: 3 });
+    await expect(rows).toHaveCount(count + 1);
+    await breakOff();
+    await mouse.up();
+    await expect(rows).toHaveCount(count);
+    await expect(carried).toBeHidden();
+    await expect(thing).toHaveAttribute('aria-pressed', 'false');
+    await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeVisible();
+  }
+  await thing.click();
+  await expect(thing).toHaveAttribute('aria-pressed', 'true');
+  await mouse.click(spot.x, spot.y);
+  await expect(rows).toHaveCount(count + 1);
+});
+
+test('copies of what stands at the front edge stay on the platform', async ({ editor, page }) => {
+  await editor.select(/^Viola/);
+  await editor.field('From the front edge').fill('150');
+  await page.keyboard.press('Enter');
+  await editor.plan.focus();
+  for (const [copies, again] of [
+    [2, () => page.keyboard.press('Control+d')],
+    [3, () => page.getByRole('button', { name: 'Duplicate', exact: true }).click()],
+  ] as const) {
+    await again();
+    await expect(editor.items.getByRole('option', { name: /^Viola/ })).toHaveCount(copies);
+    expect((await editor.position()).y).toBeGreaterThanOrEqual(150);
+  }
+});
+
+test('a storage place is on the shelf and in the list of commands', async ({ editor, page }) => {
+  const storages = editor.items.getByRole('option', { name: /^Storage/ });
+  const count = await storages.count();
+  await page.getByRole('searchbox').fill('storage');
+  await page.getByRole('button', { name: 'Storage place' }).click();
+  const box = await editor.box();
+  await page.mouse.click(box.x + box.width * 0.1, box.y + box.height * 0.4);
+  await expect(storages).toHaveCount(count + 1);
+  await expect(editor.field('Through')).toBeVisible();
+
+  await page.keyboard.press('Control+k');
+  await editor.dialog.getByRole('combobox').fill('place storage');
+  await page.keyboard.press('Enter');
+  await expect(storages).toHaveCount(count + 2);
+  // Behind everything that the platform holds.
+  expect((await editor.position()).y).toBeGreaterThan(3000);
+});
