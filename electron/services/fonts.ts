@@ -9,6 +9,8 @@ import { fontFiles } from './font-files.ts';
 export interface Face {
   readonly name: string;
   readonly font: Font;
+  /** As it lies on the disk. */
+  readonly file: Uint8Array;
 }
 
 /** The faces of a weight, the preferred one first. */
@@ -111,9 +113,10 @@ function facesOf(weight: FontWeight): readonly [Face, Face] {
 }
 
 function faceFrom(path: string): Face {
-  const font = create(readFileSync(path));
+  const file = readFileSync(path);
+  const font = create(file);
   if (!('layout' in font)) throw new Error(`${path} is a collection of fonts, not a font`);
-  return { name: font.postscriptName, font: remembering(font) };
+  return { name: font.postscriptName, font: remembering(font), file };
 }
 
 /**
@@ -146,7 +149,7 @@ function faceFor(
 }
 
 /** pdfkit lays a line out word by word, each with the space behind it; no kerning crosses that border. */
-function wordsOf(text: string): string[] {
+export function wordsOf(text: string): string[] {
   return text.split(/(?<= )/);
 }
 

@@ -6,8 +6,9 @@ import { paperNamed } from '#model/drawing/papers.ts';
 import { sheetToSvg } from '#model/drawing/to-svg.ts';
 import { textOf } from './export.ts';
 import type { PackFormat } from './pack-formats.ts';
-import { openPack, printOpened, type OpenedPack, type PackOrder, type PackWatch } from './pack.ts';
+import { notesOf, openPack, printOpened, type OpenedPack, type PackOrder, type PackWatch } from './pack.ts';
 import { scratchFile } from './scratch-file.ts';
+import { letteringOf } from './svg-lettering.ts';
 import { openPngPainter, refuseTooManyDots, type ToPng } from './svg-to-png.ts';
 
 export interface FilesOrder extends PackOrder {
@@ -48,7 +49,7 @@ export async function writePack(
   await taker.willTake(names);
   for (const { name, text } of data) await taker.take(name, Buffer.from(text()));
   if (pack) await takeSheets(order, pack, taker);
-  return { sheets: pack?.counted.sheets ?? 0, names, notes: [...(pack?.notes ?? [])] };
+  return { sheets: pack?.counted.sheets ?? 0, names, notes: pack ? notesOf(pack) : [] };
 }
 
 function hasSheets({ formats }: FilesOrder): boolean {
@@ -131,12 +132,14 @@ interface Taking {
 
 async function takePictures(
   { formats, dpi }: FilesOrder,
-  { counted }: OpenedPack,
+  pack: OpenedPack,
   { sheet: { sheet, entry, number }, taker, toPng }: Taking,
 ): Promise<void> {
   if (!formats.some(isPicture)) return;
-  const name = sheetName(entry.name, number, counted.sheets);
-  const svg = sheetToSvg(sheet);
+  const name = sheetName(entry.name, number, pack.counted.sheets);
+  const { lettering, missing } = letteringOf(sheet);
+  const svg = sheetToSvg(sheet, lettering);
+  for (const character of missing) pack.missing.add(character);
   if (formats.includes('svg')) await taker.take(`${name}.svg`, Buffer.from(svg));
   if (toPng) await taker.take(`${name}.png`, toPng(svg, sheet, dpi));
 }

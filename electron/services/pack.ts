@@ -58,6 +58,8 @@ export interface OpenedPack {
   readonly sheets: Iterable<PackSheet>;
   /** What could not be shown, of the sheets drawn by now. */
   readonly notes: Set<string>;
+  /** Characters that no font has, of the sheets painted by now. */
+  readonly missing: Set<string>;
 }
 
 export interface PrintedPack {
@@ -81,7 +83,12 @@ export async function openPack(order: PackOrder, watch: PackWatch = {}): Promise
   const request = packRequest(order);
   const counted = await countedPack(request, watch);
   const notes = new Set(counted.notes);
-  return { counted, notes, sheets: sheetsOf(request, counted, { watch, told: (note) => notes.add(note) }) };
+  return {
+    counted,
+    notes,
+    missing: new Set(),
+    sheets: sheetsOf(request, counted, { watch, told: (note) => notes.add(note) }),
+  };
 }
 
 /** Does something with a sheet before the next one is drawn. */
@@ -90,15 +97,21 @@ export type EachSheet = (sheet: PackSheet) => Promise<void>;
 /** Each sheet goes to `each`, too, so that it is drawn once however many files it is in. */
 export async function printOpened(
   { document, now }: PackOrder,
-  { counted, sheets, notes }: OpenedPack,
+  pack: OpenedPack,
   sink: Writable,
   each?: EachSheet,
 ): Promise<PrintedPack> {
   const { name, author } = concertOf(document);
   const meta = { title: name || 'Concert', author, created: now, language: 'en' };
-  const { missingGlyphs } = await paintPdfTo(sink, passedOn(sheets, each), meta);
-  if (missingGlyphs.length > 0) notes.add(`No font has ${missingGlyphs.join(' ')}: printed as a box.`);
-  return { sheets: counted.sheets, entries: counted.entries, notes: [...notes] };
+  const { missingGlyphs } = await paintPdfTo(sink, passedOn(pack.sheets, each), meta);
+  for (const character of missingGlyphs) pack.missing.add(character);
+  return { sheets: pack.counted.sheets, entries: pack.counted.entries, notes: notesOf(pack) };
+}
+
+/** What the one who prints should know, once everything is painted. */
+export function notesOf({ notes, missing }: OpenedPack): string[] {
+  if (missing.size === 0) return [...notes];
+  return [...notes, `No font has ${[...missing].join(' ')}: printed as a box.`];
 }
 
 async function* passedOn(sheets: Iterable<PackSheet>, each: EachSheet | undefined): AsyncGenerator<Sheet> {

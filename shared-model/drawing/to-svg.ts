@@ -1,6 +1,7 @@
 /** A sheet as an SVG document: millimetres, foreign text escaped, the same painting order as everywhere. */
 
 import type {
+  FontWeight,
   GroupPrimitive,
   PathItem,
   PathPrimitive,
@@ -9,36 +10,63 @@ import type {
   TextPrimitive,
 } from './primitives.ts';
 
-/** The typefaces by name; a viewer without them takes its own. */
-const FAMILIES = "'Atkinson Hyperlegible Next', 'DejaVu Sans', sans-serif";
+/** What texts are set in where the drawing is looked at. Families are lists as in a style sheet. */
+export interface SvgLettering {
+  /** Of all texts for which nothing else is said. */
+  readonly families: string;
+  /** Rules for a style sheet: the typefaces that the drawing carries. */
+  readonly style: string;
+  readonly set: (text: string, weight: FontWeight) => SetText;
+}
 
-export function sheetToSvg(sheet: Sheet): string {
+interface SetText {
+  /** At font size 1: whatever a viewer sets it in, it gets no wider. */
+  readonly width: number;
+  readonly runs: readonly { readonly text: string; readonly families: string }[];
+}
+
+/** The typefaces by name alone; a viewer without them takes its own. */
+const INSTALLED: SvgLettering = {
+  families: "'Atkinson Hyperlegible Next', 'DejaVu Sans', sans-serif",
+  style: '',
+  set: (text) => ({ width: 0, runs: [{ text, families: INSTALLED.families }] }),
+};
+
+interface Painting {
+  readonly clips: string[];
+  readonly lettering: SvgLettering;
+}
+
+export function sheetToSvg(sheet: Sheet, lettering: SvgLettering = INSTALLED): string {
   const clips: string[] = [];
-  const body = sheet.children.map((child) => primitiveToSvg(child, clips)).join('');
+  const painting: Painting = { clips, lettering };
+  const body = sheet.children.map((child) => primitiveToSvg(child, painting)).join('');
   const [width, height] = [number(sheet.width), number(sheet.height)];
   return [
     '<?xml version="1.0" encoding="UTF-8"?>\n',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" `,
-    `viewBox="0 0 ${width} ${height}" font-family="${escaped(FAMILIES)}" role="img">`,
+    `viewBox="0 0 ${width} ${height}" font-family="${escaped(lettering.families)}" role="img">`,
     `<title>${escaped(sheet.title)}</title>`,
+    lettering.style === '' ? '' : `<style>${escaped(lettering.style)}</style>`,
     clips.length > 0 ? `<defs>${clips.join('')}</defs>` : '',
     body,
     '</svg>\n',
   ].join('');
 }
 
-function primitiveToSvg(primitive: Primitive, clips: string[]): string {
+function primitiveToSvg(primitive: Primitive, painting: Painting): string {
   if (primitive.kind === 'path') return pathToSvg(primitive);
-  return primitive.kind === 'text' ? textToSvg(primitive) : groupToSvg(primitive, clips);
+  if (primitive.kind === 'text') return textToSvg(primitive, painting.lettering);
+  return groupToSvg(primitive, painting);
 }
 
-function groupToSvg({ children, subject, clip, description }: GroupPrimitive, clips: string[]): string {
+function groupToSvg({ children, subject, clip, description }: GroupPrimitive, painting: Painting): string {
   const attributes = [
     subject === undefined ? '' : ` data-subject="${escaped(subject)}"`,
-    clip === undefined ? '' : ` clip-path="url(#${addClip(clip, clips)})"`,
+    clip === undefined ? '' : ` clip-path="url(#${addClip(clip, painting.clips)})"`,
   ];
   const title = description === undefined ? '' : `<title>${escaped(description)}</title>`;
-  const inner = children.map((child) => primitiveToSvg(child, clips)).join('');
+  const inner = children.map((child) => primitiveToSvg(child, painting)).join('');
   return `<g${attributes.join('')}>${title}${inner}</g>`;
 }
 
@@ -63,11 +91,21 @@ function itemToSvg(item: PathItem): string {
   return letter + numbers.map(number).join(' ');
 }
 
-function textToSvg({ text, x, y, size, weight, anchor, colour, turn }: TextPrimitive): string {
+function textToSvg(
+  { text, x, y, size, weight, anchor, colour, turn }: TextPrimitive,
+  { families, set }: SvgLettering,
+): string {
+  const { width, runs } = set(text, weight);
   const rotation = turn ? ` transform="rotate(${number(turn)} ${number(x)} ${number(y)})"` : '';
   const place = `x="${number(x)}" y="${number(y)}" font-size="${number(size)}"`;
   const look = `font-weight="${weight === 'bold' ? 700 : 400}" text-anchor="${anchor}" fill="${escaped(colour)}"`;
-  return `<text ${place} ${look}${rotation} xml:space="preserve">${escaped(text)}</text>`;
+  const length = width > 0 ? ` textLength="${number(width * size)}" lengthAdjust="spacingAndGlyphs"` : '';
+  const inner = runs.map((run) =>
+    run.families === families
+      ? escaped(run.text)
+      : `<tspan font-family="${escaped(run.families)}">${escaped(run.text)}</tspan>`,
+  );
+  return `<text ${place} ${look}${length}${rotation} xml:space="preserve">${inner.join('')}</text>`;
 }
 
 /** Thousandths of a millimetre are enough, and no exponents. */

@@ -19,6 +19,7 @@ import { readDocument } from '#model/file-format/read.ts';
 import { loadFaces } from '../../electron/services/fonts.ts';
 import { packRequest, printPack, type PackOrder } from '../../electron/services/pack.ts';
 import { paintPdfTo } from '../../electron/services/pdf-painter.ts';
+import { letteringOf } from '../../electron/services/svg-lettering.ts';
 
 const SHEETS = 30;
 const ROUNDS = 9;
@@ -135,7 +136,7 @@ const median = (times: readonly number[]): number =>
 
 async function toSvgs(sheets: readonly Sheet[]): Promise<void> {
   for (const [index, sheet] of sheets.entries())
-    await writeFile(join(folder, `${index}.svg`), sheetToSvg(sheet));
+    await writeFile(join(folder, `${index}.svg`), sheetToSvg(sheet, letteringOf(sheet).lettering));
 }
 
 async function speed(): Promise<void> {

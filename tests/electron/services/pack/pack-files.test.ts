@@ -1,15 +1,12 @@
 /** A pack as many files: their names, what is in them, and pictures beside poppler's picture of the same page. */
 
-import { execFileSync } from 'node:child_process';
-import { readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { inflateSync } from 'node:zlib';
 import { SaxesParser } from 'saxes';
 import { describe, expect, it } from 'vitest';
+import { documentOf } from '#model/document/document.ts';
 import { writePack, type FilesOrder } from '../../../../electron/services/pack-files.ts';
 import { openPngPainter, refuseTooManyDots } from '../../../../electron/services/svg-to-png.ts';
-import { temporaryFolder } from '../../../helpers/folders.ts';
 import { EVENING } from '../../../shared-model/drawing/pack/pack-request.ts';
+import { greyOfPng, meanDifference, popplerGrey } from './grey.ts';
 import { readDxf } from '../../../shared-model/drawing/dxf/reading.ts';
 
 const DPI = 100;
@@ -82,6 +79,17 @@ describe('the files of a pack', () => {
     expect(fileIn(files, 'marks-2.csv').toString()).not.toContain('Clarinet');
   });
 
+  it.each(['pdf', 'svg', 'png'] as const)(
+    'a character that no typeface has is told of with %s',
+    async (format) => {
+      const [concert, ...others] = [...EVENING.records.values()];
+      if (concert?.kind !== 'concert') throw new Error('no concert');
+      const document = documentOf([{ ...concert, name: 'Evening 𓀀' }, ...others]);
+      const { notes } = await written({ document, formats: [format], sheets: ['cover'], dpi: 40 });
+      expect(notes).toEqual(['No font has 𓀀: printed as a box.']);
+    },
+  );
+
   it('nothing is made when one of them cannot be taken', async () => {
     const order: FilesOrder = {
       ...{ document: EVENING, paper: 'A4', sheets: ['cover'], dpi: DPI, formats: ['svg'] },
@@ -97,86 +105,12 @@ describe('the files of a pack', () => {
   });
 });
 
-/** Brightness from 0 to 255 of every dot. */
-interface Grey {
-  readonly width: number;
-  readonly height: number;
-  readonly dots: Uint8Array;
-}
-
-/** 8-bit RGBA without interlacing (PNG specification, 9.2: filters), all of it opaque. */
-function greyOfPng(png: Buffer): Grey {
-  const [width, height] = [png.readUInt32BE(16), png.readUInt32BE(20)];
-  expect([...png.subarray(24, 29)]).toEqual([8, 6, 0, 0, 0]);
-  const parts: Buffer[] = [];
-  for (let at = 8; at < png.length; at += 12 + png.readUInt32BE(at))
-    if (png.toString('latin1', at + 4, at + 8) === 'IDAT')
-      parts.push(png.subarray(at + 8, at + 8 + png.readUInt32BE(at)));
-  const rows = inflateSync(Buffer.concat(parts));
-  const stride = width * 4;
-  const plain = new Uint8Array(stride * height);
-  for (let y = 0; y < height; y++) {
-    const filter = rows[y * (stride + 1)] ?? 0;
-    for (let x = 0; x < stride; x++) {
-      const at = y * stride + x;
-      const left = x < 4 ? 0 : (plain[at - 4] ?? 0);
-      const up = y === 0 ? 0 : (plain[at - stride] ?? 0);
-      const corner = x < 4 || y === 0 ? 0 : (plain[at - stride - 4] ?? 0);
-      const guess = [0, left, up, (left + up) >> 1, paeth(left, up, corner)][filter] ?? 0;
-      plain[at] = (rows[y * (stride + 1) + 1 + x] ?? 0) + guess;
-    }
-  }
-  const dots = Uint8Array.from({ length: width * height }, (_, dot) =>
-    brightness(plain[dot * 4] ?? 0, plain[dot * 4 + 1] ?? 0, plain[dot * 4 + 2] ?? 0),
-  );
-  return { width, height, dots };
-}
-
-function paeth(left: number, up: number, corner: number): number {
-  const [a, b, c] = [Math.abs(up - corner), Math.abs(left - corner), Math.abs(left + up - 2 * corner)];
-  return a <= b && a <= c ? left : b <= c ? up : corner;
-}
-
-/** ITU-R BT.601, as poppler greys (from memory). */
-function brightness(red: number, green: number, blue: number): number {
-  return Math.round(0.299 * red + 0.587 * green + 0.114 * blue);
-}
-
-/** A page painted by poppler; null when it is not on this machine. */
-function popplerGrey(pdf: Buffer, page: number): Grey | null {
-  const folder = temporaryFolder();
-  writeFileSync(join(folder, 'a.pdf'), pdf);
-  const [from, out] = [join(folder, 'a.pdf'), join(folder, 'page')];
-  try {
-    const pages = ['-f', String(page), '-l', String(page), '-singlefile'];
-    execFileSync('pdftoppm', ['-r', String(DPI), '-gray', ...pages, from, out]);
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error;
-    console.warn('NOT RUN: pdftoppm of poppler is not on this machine, so no picture was compared.');
-    return null;
-  }
-  const pgm = readFileSync(`${out}.pgm`);
-  const head = /^P5\s(\d+)\s(\d+)\s255\s/.exec(pgm.toString('latin1', 0, 40));
-  if (!head) throw new Error('pdftoppm wrote something else than a grey map');
-  return { width: Number(head[1]), height: Number(head[2]), dots: pgm.subarray(head[0].length) };
-}
-
-/** Over the dots that both have; the second one moved down by some rows. */
-function meanDifference(a: Grey, b: Grey, down = 0): number {
-  const [width, height] = [Math.min(a.width, b.width), Math.min(a.height, b.height) - down];
-  let sum = 0;
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++)
-      sum += Math.abs((a.dots[y * a.width + x] ?? 0) - (b.dots[(y + down) * b.width + x] ?? 0));
-  return sum / (width * height);
-}
-
 describe('pictures of a pack', () => {
   // Letter at 100 dots per inch is a whole number of dots, so that neither painter has to cut one.
   it('show what poppler shows of the PDF at the same resolution', async () => {
     const { files } = await written({ formats: ['pdf', 'png'], paper: 'Letter' });
     for (const [page, name] of ['01-cover.png', '02-plot-1.png'].entries()) {
-      const theirs = popplerGrey(fileIn(files, 'pack.pdf'), page + 1);
+      const theirs = popplerGrey(fileIn(files, 'pack.pdf'), page + 1, DPI);
       if (!theirs) return;
       const ours = greyOfPng(fileIn(files, name));
       expect([ours.width, ours.height].sort()).toEqual([1100, 850]);
