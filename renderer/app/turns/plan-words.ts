@@ -6,7 +6,8 @@ import type { Judgement } from '#model/pages/planner/judge.ts';
 import type { PlanCost, StationPlan, Turn } from '#model/pages/planner/plan.ts';
 import type { Remedy } from '#model/pages/planner/remedies.ts';
 import type { RemedyPair } from '#model/pages/planner/remedy-pairs.ts';
-import type { Without } from '#model/pages/planner/ways-out.ts';
+import type { Without } from '#model/pages/planner/first-without.ts';
+import { withoutWords as whereItFails } from '#model/pages/planner/without-words.ts';
 import { barWords } from '#model/score/words/bar-words.ts';
 import { tenthsWords } from '#model/score/words/clock-words.ts';
 import { text } from '../text.ts';
@@ -76,8 +77,9 @@ export function pairWords(pair: RemedyPair, nameOf: NameOf, pins: readonly Pin[]
   return words.remedy.both(pair.map((remedy) => remedyWords(remedy, nameOf, pins)));
 }
 
-export function withoutWords({ player, page, at }: Without, nameOf: NameOf): string {
-  return words.without(nameOf(player), page, tenthsWords(at));
+/** Where it fails, and why. */
+export function withoutWords(without: Without, nameOf: NameOf): string {
+  return words.without(whereItFails(without, nameOf));
 }
 
 function pinRemedyWords(pin: Pin | undefined, nameOf: NameOf): string {

@@ -138,8 +138,7 @@ export const turnsWords = {
     eachNeeds: 'Each of these players needs one of the remedies named here:',
     together: (names: readonly string[]) => names.join(' with '),
     noOwnRemedy: 'no single rest, wider stand or further stand was found that helps.',
-    without: (player: string, page: number, at: string) =>
-      `It can be planned up to ${at}, where ${player} has to play on without page ${page}.`,
+    without: (where: string) => `${where.slice(0, 1).toUpperCase()}${where.slice(1)}.`,
     twoAtOnce: 'Two changes at once do:',
     noRemedies: 'No single rest, wider stand or further stand was found that makes one.',
     remedy: {

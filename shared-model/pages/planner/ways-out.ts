@@ -3,20 +3,12 @@
  * blocked no single change makes a plan, so each of them is told its own.
  */
 
-import type { Seconds } from '../../score/time-line.ts';
+import { firstWithout, untilBegun, type Without } from './first-without.ts';
 import { groupsOf, type Group } from './group.ts';
-import { limitsOf, MOMENT, type PlanInstance } from './instance.ts';
-import { needsOf } from './needs.ts';
-import { planning, type PlanProgress, type PlanResult } from './planner.ts';
+import type { PlanInstance } from './instance.ts';
+import { planning, type PlanProgress } from './planner.ts';
 import { remedyPairsFor, type RemedyPair } from './remedy-pairs.ts';
-import { remediesFor, STATES_A_TRIAL, type Remedy } from './remedies.ts';
-
-/** The first page that a player has to begin without having it in view. */
-export interface Without {
-  readonly player: string;
-  readonly page: number;
-  readonly at: Seconds;
-}
+import { remediesFor, type Remedy } from './remedies.ts';
 
 /** Players who read together and have no plan, whatever the others do. */
 export interface Blocked {
@@ -25,7 +17,7 @@ export interface Blocked {
   readonly remedies: readonly Remedy[];
   /** Told where no single remedy is found: changes that make a plan together. */
   readonly pairs: readonly RemedyPair[];
-  /** Told where there is no remedy; null: not asked, or not known for certain. */
+  /** Where it fails and why; null: not known for certain, or it is the pins that leave no plan. */
   readonly without: Without | null;
 }
 
@@ -63,8 +55,8 @@ export function* waysOutOf(instance: PlanInstance): Steps<WaysOut> {
 /** Indices of pins are those of `instance`. */
 function* told(instance: PlanInstance, group: Group, remedies: readonly Remedy[]): Steps<Blocked> {
   const players = playersOf(instance, group);
-  if (remedies.length > 0) return { players, remedies, pairs: [], without: null };
   const without = yield* firstWithout(withoutOthers(instance, group));
+  if (remedies.length > 0) return { players, remedies, pairs: [], without };
   const upTo = without && { at: without.at, cut: (changed: PlanInstance) => untilBegun(changed, without.at) };
   return { players, remedies, pairs: yield* remedyPairsFor(instance, upTo), without };
 }
@@ -101,37 +93,4 @@ function wholePins(instance: PlanInstance, group: Group, remedies: readonly Reme
   return remedies.map((remedy) =>
     remedy.kind === 'pin' ? { ...remedy, index: indices[remedy.index] ?? remedy.index } : remedy,
   );
-}
-
-/** By halving: what is played up to a page can be planned only if all that comes before it can. Pins are left out. */
-function* firstWithout(instance: PlanInstance): Steps<Without | null> {
-  const needs = needsOf(instance).toSorted((a, b) => a.from - b.from);
-  let [low, high] = [0, needs.length];
-  let isProved = false;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    const result = yield* briefly(untilBegun(instance, needs[middle]?.from ?? 0));
-    if (result.status === 'none') [high, isProved] = [middle, result.proved];
-    else low = middle + 1;
-  }
-  const first = needs[low];
-  const player = first && instance.players[first.player]?.id;
-  return first && player !== undefined && isProved ? { player, page: first.page, at: first.from } : null;
-}
-
-/** What is played until then; without pins. */
-function untilBegun(instance: PlanInstance, time: Seconds): PlanInstance {
-  const end = time + 4 * MOMENT;
-  const players = instance.players.map((player) => ({
-    ...player,
-    readings: player.readings.flatMap((reading) =>
-      reading.from < end ? [{ ...reading, to: Math.min(reading.to, end) }] : [],
-    ),
-  }));
-  return { ...instance, players, pins: [] };
-}
-
-function* briefly(instance: PlanInstance): Steps<PlanResult> {
-  const maxStates = Math.min(limitsOf(instance).maxStates, STATES_A_TRIAL);
-  return yield* planning({ ...instance, limits: { ...instance.limits, maxStates } });
 }

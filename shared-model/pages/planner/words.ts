@@ -18,7 +18,8 @@ import type { Beside } from './plan-json.ts';
 import type { PlanResult } from './planner.ts';
 import type { Remedy } from './remedies.ts';
 import type { RemedyPair } from './remedy-pairs.ts';
-import type { Blocked, Without } from './ways-out.ts';
+import type { Blocked } from './ways-out.ts';
+import { withoutWords } from './without-words.ts';
 
 export type NameOf = (id: string) => string;
 
@@ -53,6 +54,7 @@ export function wordsOf(
     case 'none':
       return [
         result.proved ? 'there is no plan' : 'no plan was found in the steps allowed',
+        ...(remedies.length > 0 ? whereLines(blocked, nameOf) : []),
         ...remedies.map((remedy) => `  would make one: ${remedyWords(remedy, instance, nameOf)}`),
         ...(remedies.length === 0 ? blockedLines(blocked, instance, nameOf) : []),
       ];
@@ -144,23 +146,21 @@ function turnWords(turn: Turn, nameOf: NameOf): string {
   return `${clockWords(turn.at)}${bar} ${nameOf(turn.player)} turns ${nameOf(turn.station)}${way} with the ${turn.hand} hand${page}${partner}; ${seconds(turn.margin)} to spare`;
 }
 
-/** "  Violin 1: a rest of 4.0 s …; or room for 3 pages at desk 1" */
+function whereLines(blocked: readonly Blocked[], nameOf: NameOf): string[] {
+  return blocked.flatMap(({ without }) => (without ? [`  ${withoutWords(without, nameOf)}`] : []));
+}
+
+/** "  Violin 1: it can be planned up to …; would make one: a rest of 4.0 s …; or room for 3 pages at desk 1" */
 function blockedLines(blocked: readonly Blocked[], instance: PlanInstance, nameOf: NameOf): string[] {
   const lines = blocked.map(({ players, remedies, pairs, without }, index) => {
     const who = `${index === 0 ? '' : 'and '}${players.map(nameOf).join(' with ')}`;
+    const where = without ? [withoutWords(without, nameOf)] : [];
     const ways = remedies.map((remedy) => remedyWords(remedy, instance, nameOf)).join('; or ');
     const both = pairs.map((pair) => pairWords(pair, instance, nameOf)).join('; or ');
-    const none = withoutWords(without, nameOf);
-    return `  ${who}: ${ways || (both ? `${none}; two changes at once do: ${both}` : none)}`;
+    const single = ways === '' ? 'no single remedy was found' : `would make one: ${ways}`;
+    return `  ${who}: ${[...where, single, ...(both === '' ? [] : [`two changes at once do: ${both}`])].join('; ')}`;
   });
   return blocked.length > 1 ? ['  each of these needs one of its own remedies:', ...lines] : lines;
-}
-
-function withoutWords(without: Without | null, nameOf: NameOf): string {
-  const found = 'no single remedy was found';
-  if (without === null) return found;
-  const { player, page, at } = without;
-  return `${found}; it can be planned up to ${clockWords(at)}, where ${nameOf(player)} has to play on without page ${page}`;
 }
 
 /** "a rest of 2.0 s for …, and one more station like desk 1" */

@@ -68,7 +68,12 @@ describe('planning the turns of a setup', () => {
     if (answer.kind !== 'none') throw new Error(answer.kind);
     expect(answer.proved).toBe(true);
     expect(answer.remedies).toContainEqual({ kind: 'wider', station: desk.id, pages: 3 });
-    expect(answer.blocked).toMatchObject([{ players: [harp.id], without: null }]);
+    expect(answer.blocked).toMatchObject([
+      {
+        players: [harp.id],
+        without: { player: harp.id, page: 3, bar: '8', reason: { kind: 'rest', since: 1 } },
+      },
+    ]);
   });
 
   it('says what is missing', () => {

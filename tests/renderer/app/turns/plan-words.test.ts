@@ -46,8 +46,10 @@ const RIDGE: StationPlan = {
 };
 
 it('where no remedy is found the first missing page is named', () => {
-  expect(withoutWords({ player: 'player-1', page: 2, at: 30 }, named)).toBe(
-    'It can be planned up to 0:30.0, where <player-1> has to play on without page 2.',
+  const where = { player: 'player-1', page: 2, at: 30, bar: '16', pass: null };
+  expect(withoutWords({ ...where, reason: { kind: 'reach' } }, named)).toBe(
+    'It can be planned up to 0:30.0 (bar 16), where <player-1> has to play on without page 2: nobody who could turn in ' +
+      'time reaches a leaf there.',
   );
 });
 

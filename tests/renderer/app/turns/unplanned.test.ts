@@ -9,7 +9,7 @@ import type { Remedy } from '#model/pages/planner/remedies.ts';
 import type { Blocked } from '#model/pages/planner/ways-out.ts';
 
 let server: ViteDevServer;
-let told: (blocked: readonly Blocked[]) => string;
+let told: (blocked: readonly Blocked[], remedies?: readonly Remedy[]) => string;
 
 beforeAll(async () => {
   server = await createServer({
@@ -27,12 +27,12 @@ beforeAll(async () => {
     provideEditor({ session: { document: documentOf([]), setup: 'setup-1' } });
     return unplanned(...given);
   };
-  told = (blocked) => {
+  told = (blocked, remedies = []) => {
     const answer = {
       kind: 'none',
       proved: true,
       instance: { players: [], stations: [] },
-      remedies: [],
+      remedies,
       blocked,
     };
     const { body } = render(inEditor as Component<Record<string, unknown>>, {
@@ -71,4 +71,15 @@ it('names them beside each player who needs them', () => {
   const words = told([blocked('player-1', [[more, more]]), blocked('player-2', [])]);
   expect(words.match(/Two changes at once do/g)).toHaveLength(1);
   expect(words).toMatch(/player-1: .*Two changes at once do: two more stands like .*player-2:/);
+});
+
+it('says where it fails and why, beside what would help', () => {
+  const reason = { kind: 'wide', pages: 3, room: 2 } as const;
+  const without = { player: 'player-1', page: 5, at: 137.6, bar: '48', pass: { time: 2, of: 2 }, reason };
+  const where =
+    /It can be planned up to 2:17\.6 \(bar 48, second time\), where player-1 has to play on without page 5: 3 pages have to be in view at once there, and there is room for 2\./g;
+  const group = { ...blocked('player-1', []), without };
+  expect(told([group], [more]).match(where)).toHaveLength(1);
+  expect(told([group], []).match(where)).toHaveLength(1);
+  expect(told([group, blocked('player-2', [])]).match(where)).toHaveLength(1);
 });

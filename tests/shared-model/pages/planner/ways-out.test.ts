@@ -49,6 +49,10 @@ const BOTH: PlanInstance = {
 };
 const NONE = { status: 'none', proved: true } as const;
 
+const whereItFails = (who: string): string =>
+  `it can be planned up to 1:00.0, where ${who} has to play on without page 3: from page 1 on no rest has the 3.5 s ` +
+  'that a turn and the look ahead take, and there is room for 2 pages';
+
 describe('two groups without a plan', () => {
   const ways = finished(waysOutOf(BOTH));
 
@@ -65,7 +69,12 @@ describe('two groups without a plan', () => {
       expect(remedies).toContainEqual({ kind: 'wider', station, pages: 3 });
       expect(remedies).toContainEqual({ kind: 'station', like: station });
       expect(remedies[0]).toMatchObject({ kind: 'rest', player: players[0] });
-      expect(without).toBeNull();
+      expect(without).toMatchObject({
+        player: players[0],
+        page: 3,
+        at: 60,
+        reason: { kind: 'rest', since: 1 },
+      });
     }
   });
 
@@ -81,8 +90,8 @@ describe('two groups without a plan', () => {
     expect(wordsOf(BOTH, NONE, ways)).toEqual([
       'there is no plan',
       '  each of these needs one of its own remedies:',
-      '  first: a rest of 3.5 s for first after page 1, at 0:30; or room for 3 pages at desk of first; or one more station like desk of first',
-      '  and second: a rest of 3.5 s for second after page 1, at 0:30; or room for 3 pages at desk of second; or one more station like desk of second',
+      `  first: ${whereItFails('first')}; would make one: a rest of 3.5 s for first after page 1, at 0:30; or room for 3 pages at desk of first; or one more station like desk of first`,
+      `  and second: ${whereItFails('second')}; would make one: a rest of 3.5 s for second after page 1, at 0:30; or room for 3 pages at desk of second; or one more station like desk of second`,
     ]);
     expect(planJson(BOTH, NONE, ways)).toMatchObject({
       status: 'none',
@@ -109,17 +118,25 @@ describe('where no remedy is found', () => {
   /** One page of nine goes on the desk, and nobody ever rests. */
   const long: PlanInstance = { players: [violin('first', 9)], stations: [desk('first', 0, 1)] };
 
-  it('says who first has to play on without which page, and when', () => {
+  const tooWide = { bar: null, pass: null, reason: { kind: 'wide', pages: 2, room: 1 } };
+
+  it('says who first has to play on without which page, and when, and why', () => {
     const ways = finished(waysOutOf(long));
     expect(ways).toEqual({
       remedies: [],
       blocked: [
-        { players: ['first'], remedies: [], pairs: [], without: { player: 'first', page: 2, at: 30 } },
+        {
+          players: ['first'],
+          remedies: [],
+          pairs: [],
+          without: { player: 'first', page: 2, at: 30, ...tooWide },
+        },
       ],
     });
     expect(wordsOf(long, NONE, ways)).toEqual([
       'there is no plan',
-      '  first: no single remedy was found; it can be planned up to 0:30, where first has to play on without page 2',
+      '  first: it can be planned up to 0:30.0, where first has to play on without page 2: 2 pages have to be in view at ' +
+        'once there, and there is room for 1; no single remedy was found',
     ]);
   });
 
@@ -132,8 +149,11 @@ describe('where no remedy is found', () => {
     };
     const { blocked } = finished(waysOutOf(two));
     expect(blocked.map(({ without }) => without)).toEqual([
-      { player: 'first', page: 2, at: 30 },
-      { player: 'second', page: 4, at: 90 },
+      { player: 'first', page: 2, at: 30, ...tooWide },
+      expect.objectContaining({
+        ...{ player: 'second', page: 4, at: 90 },
+        reason: { kind: 'rest', seconds: 3.5, longest: 0, since: 2, room: 2, shared: false },
+      }),
     ]);
   });
 });
@@ -173,7 +193,7 @@ describe('where it takes two changes at once', () => {
       ],
     ]);
     expect(wordsOf(five, NONE, ways)[1]).toBe(
-      '  first: no single remedy was found; it can be planned up to 1:00, where first has to play on without page 3; ' +
+      `  first: ${whereItFails('first')}; no single remedy was found; ` +
         'two changes at once do: room for 3 pages at desk of first, and one more station like desk of first; ' +
         'or two more stations like desk of first; or a rest of 3.5 s for first after page 1, at 0:30, and one more station like desk of first',
     );
@@ -206,5 +226,91 @@ describe('where it takes two changes at once', () => {
     expect(steps.return({ remedies: [], blocked: [] }).done).toBe(true);
     const { blocked } = finished(waysOutOf(long));
     expect(blocked).toMatchObject([{ remedies: [], pairs: [], without: { page: 3, at: 60 } }]);
+  });
+});
+
+describe('why there is no plan, and where', () => {
+  /** Four pages, two before the reader: page 3 has to come into view in a rest behind page 2. */
+  const silent = (from: number, to: number, hands = BOTH_HANDS) => ({ from, to, hands, silent: true });
+  const told = (instance: PlanInstance) => {
+    expect(planNow(instance)).toEqual(NONE);
+    const { blocked, remedies } = finished(waysOutOf(instance));
+    return {
+      without: blocked[0]?.without,
+      words: wordsOf(instance, NONE, { blocked, remedies }).slice(0, 2),
+    };
+  };
+  const one = (fields: Partial<PlanPlayer>, station: Partial<PlanStation> = {}): PlanInstance => ({
+    players: [{ ...violin('first', 4), ...fields }],
+    stations: [{ ...desk('first', 0), ...station }],
+  });
+
+  it('no rest is long enough: the bar, which time it is, and the longest rest', () => {
+    const bars = Array.from({ length: 12 }, (_, bar) => ({
+      label: String(1 + (bar % 6)),
+      from: 10 * bar,
+      pass: { time: bar < 6 ? 1 : 2, of: 2 },
+    }));
+    const { without, words } = told(one({ bars, lookAhead: 2, free: [silent(58, 60)] }));
+    expect(without).toEqual({
+      ...{ player: 'first', page: 3, at: 60, bar: '1', pass: { time: 2, of: 2 } },
+      reason: { kind: 'rest', seconds: 3.5, longest: 2, since: 1, room: 2, shared: false },
+    });
+    expect(words).toEqual([
+      'there is no plan',
+      '  it can be planned up to 1:00.0 (bar 1, second time), where first has to play on without page 3: from page 1 on no ' +
+        'rest has the 3.5 s that a turn and the look ahead take; the longest has 2.0 s, and there is room for 2 pages',
+    ]);
+    expect(planNow(one({ bars, lookAhead: 2, free: [silent(56.4, 60)] })).status).toBe('planned');
+  });
+
+  it('no hand is free: the rest is there, and the right one cannot reach', () => {
+    const { without, words } = told(one({ free: [silent(50, 60, ['right'])] }));
+    expect(without?.reason).toEqual({ kind: 'hand' });
+    expect(words[1]).toMatch(
+      /page 3: nobody who reaches a leaf there has a hand free while nobody reads from it$/,
+    );
+    expect(planNow(one({ free: [silent(50, 60, ['left'])] })).status).toBe('planned');
+  });
+
+  it('nobody reaches, and he who has a rest does not', () => {
+    const free = [silent(50, 60)];
+    const { without, words } = told(one({ free }, { reach: [] }));
+    expect(without?.reason).toEqual({ kind: 'reach' });
+    expect(words[1]).toMatch(/page 3: nobody who could turn in time reaches a leaf there$/);
+    // Somebody else reaches it in time, but is never free.
+    const busy: PlanPlayer = { id: 'second', pages: 0, readings: [], free: [] };
+    const reach = [{ player: 'second', hand: 'left', side: 0, seconds: 1.5 }] as const;
+    const beside = one({ free }, { reach });
+    expect(told({ ...beside, players: [...beside.players, busy] }).without?.reason).toEqual({ kind: 'hand' });
+  });
+
+  it('too much has to be in view at once', () => {
+    const sides = [{ reader: 'first', width: 1, position: 0 }] as const;
+    expect(told(one({}, { sides })).without?.reason).toEqual({ kind: 'wide', pages: 2, room: 1 });
+  });
+
+  it('those who share a stand do not rest together', () => {
+    const reach = ['first', 'second'].flatMap((player) =>
+      ([0, 1] as const).map((side) => ({ player, hand: 'left', side, seconds: 1.5 }) as const),
+    );
+    const shared: PlanStation = {
+      ...desk('first', 0),
+      sides: [
+        { reader: 'first', width: 2, position: 0 },
+        { reader: 'second', width: 2, position: 0 },
+      ],
+      bindings: ['ridge'],
+      reach,
+    };
+    const players = [
+      { ...violin('first', 4), free: [silent(55, 60)] },
+      { ...violin('second', 4), free: [silent(70, 75)] },
+    ];
+    const { without, words } = told({ players, stations: [shared] });
+    expect(without).toMatchObject({ player: 'first', page: 3, reason: { kind: 'rest', shared: true } });
+    expect(words[1]).toMatch(/page 3: all who read there share no rest of \d+\.\d s$/);
+    const together = players.map((player) => ({ ...player, free: [silent(55, 60)] }));
+    expect(planNow({ players: together, stations: [shared] }).status).toBe('planned');
   });
 });
