@@ -3,6 +3,7 @@
 import { create, type Font, type GlyphRun } from 'fontkit';
 import { readFileSync } from 'node:fs';
 import type { FontWeight, MeasureText } from '#model/drawing/primitives.ts';
+import { visualPieces } from './bidi.ts';
 import { fontFiles } from './font-files.ts';
 
 /** A typeface in one weight. `name` is unique. */
@@ -69,7 +70,7 @@ function has({ font }: Face, character: string): boolean {
 }
 
 function widthInRuns(faces: Faces, text: string, weight: FontWeight): number {
-  return runsOf(faces, text, weight).runs.reduce((sum, run) => sum + runWidth(run), 0);
+  return setRuns(faces, text, weight).runs.reduce((sum, run) => sum + runWidth(run), 0);
 }
 
 export interface Runs {
@@ -93,6 +94,15 @@ export function runsOf(faces: Faces, text: string, weight: FontWeight): Runs {
     else runs.push({ face: chosen, text: letter });
   }
   return { runs, missing };
+}
+
+/** The same in the order in which they are set from left to right, words that are written from the right turned round. */
+export function setRuns(faces: Faces, text: string, weight: FontWeight): Runs {
+  const cut = visualPieces(text).map((piece) => {
+    const { runs, missing } = runsOf(faces, piece.text, weight);
+    return { runs: piece.rightToLeft ? runs.toReversed() : runs, missing };
+  });
+  return { runs: cut.flatMap(({ runs }) => runs), missing: cut.flatMap(({ missing }) => missing) };
 }
 
 /** Marks of direction, joiners and the like have no shape of their own. */

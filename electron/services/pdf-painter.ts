@@ -5,7 +5,7 @@ import { Writable } from 'node:stream';
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import PDFDocument from 'pdfkit';
 import type { Box, PathPrimitive, Primitive, Sheet, TextPrimitive } from '#model/drawing/primitives.ts';
-import { createMeasure, loadFaces, runsOf, runWidth, type Face, type Faces } from './fonts.ts';
+import { createMeasure, loadFaces, runWidth, setRuns, type Face, type Faces } from './fonts.ts';
 import { startBookmarks } from './pdf-bookmarks.ts';
 import { escapeMetadata } from './pdf-metadata.ts';
 import { startStructure } from './pdf-structure.ts';
@@ -189,7 +189,7 @@ class Painter {
 
   private paintText({ text, x, y, size, weight, anchor, colour, turn }: TextPrimitive): void {
     const { document } = this;
-    const { runs, missing } = runsOf(this.faces, text, weight);
+    const { runs, missing } = setRuns(this.faces, text, weight);
     for (const character of missing) this.missing.add(character);
     const widths = runs.map((run) => runWidth(run) * size);
     const whole = widths.reduce((sum, width) => sum + width, 0);

@@ -60,7 +60,7 @@ export function textLine(
   const { size, weight, colour, anchor = 'start', turn } = look;
   return {
     kind: 'text',
-    text,
+    text: withNamesApart(text),
     x: at.x,
     y: at.y,
     size,
@@ -69,6 +69,16 @@ export function textLine(
     colour,
     ...(turn === undefined || turn === 0 ? {} : { turn }),
   };
+}
+
+const FROM_RIGHT = String.raw`[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]`;
+const NAME_THEN_FIGURE = new RegExp(String.raw`(?<=${FROM_RIGHT})(?=[^\p{L}\p{N}]*\p{Nd})`, 'gu');
+/** Unseen, and counts as a letter written from the left. */
+const FROM_LEFT = '\u200e';
+
+/** In an English line a figure behind a name written from the right belongs to the line, not to the name. */
+function withNamesApart(text: string): string {
+  return /\p{Script=Latin}/u.test(text) ? text.replace(NAME_THEN_FIGURE, FROM_LEFT) : text;
 }
 
 function printable(text: string): string {
