@@ -166,8 +166,8 @@ async function memoryOfLargeHall(): Promise<void> {
 }
 
 async function chosen(page: Page, name: string): Promise<void> {
-  const list = page.getByRole('listbox', { name: 'On the platform' });
-  await list.getByRole('option', { name: new RegExp(`^${name}\\b`) }).click();
+  const list = page.getByRole('tree', { name: 'On the platform' });
+  await list.getByRole('treeitem', { name: new RegExp(`^${name}\\b`) }).click();
 }
 
 async function pressed(page: Page, keys: string, rest = 600): Promise<void> {

@@ -69,7 +69,7 @@ test('targets are at least 24 pixels in both directions', async ({ editor, page 
   const small = await page.evaluate(() =>
     [
       ...document.querySelectorAll(
-        'button, a, select, input:not([type="checkbox"]), [role="option"], [role="tab"]',
+        'button, a, select, input:not([type="checkbox"]), [role="option"], [role="treeitem"], [role="tab"]',
       ),
     ]
       .filter((element) => element.checkVisibility())
@@ -113,7 +113,7 @@ test('single letters as keys can be switched off, and stay off', async ({ editor
     expect([keys, await editor.ratio()]).toEqual([keys, before]);
   }
   await expect(section).toBeHidden();
-  await expect(editor.items.getByRole('option', { selected: true })).toHaveCount(0);
+  await expect(editor.items.getByRole('treeitem', { selected: true })).toHaveCount(0);
   // Everything is in the list of commands, without the keys that do nothing now.
   await page.keyboard.press('Control+k');
   await page.keyboard.type('section through');
@@ -164,13 +164,13 @@ test('a duo is set up and printed without a mouse', async ({ editor, page, progr
     await keyboard.press('Control+i');
     await keyboard.type(what);
     await keyboard.press('Enter');
-    await expect(editor.items.getByRole('option', { name: new RegExp(what, 'i') })).toBeVisible();
+    await expect(editor.items.getByRole('treeitem', { name: new RegExp(what, 'i') })).toBeVisible();
     await keyboard.press('Escape');
     await keyboard.press('F6');
     for (let i = 0; i < 8; i++)
       await keyboard.press(what === 'cello' ? 'Shift+ArrowRight' : 'Shift+ArrowLeft');
   }
-  await expect(editor.items.getByRole('option')).toHaveCount(5);
+  await expect(editor.items.getByRole('treeitem')).toHaveCount(5);
   await keyboard.press('Control+s');
   await expect(editor.dialog.last().getByLabel('File name')).toBeFocused();
   await keyboard.press('Control+a');

@@ -4,7 +4,7 @@ import { Editor, expect, test } from './editor.ts';
 
 test('a thing of the store is set down with a click, and Escape puts it back', async ({ editor, page }) => {
   const { keyboard, mouse } = page;
-  const count = await editor.items.getByRole('option').count();
+  const count = await editor.items.getByRole('treeitem').count();
   await page.getByRole('searchbox').fill('trap table');
   await page.getByRole('button', { name: 'Trap table, padded' }).click();
   await expect(page.getByText('Click on the plan to set down')).toBeVisible();
@@ -14,14 +14,14 @@ test('a thing of the store is set down with a click, and Escape puts it back', a
   const box = await editor.box();
   await mouse.move(box.x + box.width * 0.62, box.y + box.height * 0.35);
   // It is judged before it is placed, so it is in the list already.
-  await expect(editor.items.getByRole('option')).toHaveCount(count + 1);
+  await expect(editor.items.getByRole('treeitem')).toHaveCount(count + 1);
   await keyboard.press('Escape');
-  await expect(editor.items.getByRole('option')).toHaveCount(count);
+  await expect(editor.items.getByRole('treeitem')).toHaveCount(count);
   await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeVisible();
 
   await page.getByRole('button', { name: 'Trap table, padded' }).click();
   await mouse.click(box.x + box.width * 0.62, box.y + box.height * 0.35);
-  await expect(editor.items.getByRole('option')).toHaveCount(count + 1);
+  await expect(editor.items.getByRole('treeitem')).toHaveCount(count + 1);
   await expect(page.getByRole('button', { name: /^Undo add/ })).toBeVisible();
 });
 
@@ -128,13 +128,13 @@ test('Escape closes the chosen finding from the list, and lets go from the tabs'
 });
 
 test('what a player sees follows what is done', async ({ editor, page }) => {
-  await editor.items.getByRole('option', { name: /^Viola/ }).click();
+  await editor.items.getByRole('treeitem', { name: /^Viola/ }).click();
   const picture = page.getByRole('img', { name: /^View from Viola\./ });
   await expect(picture).toHaveAttribute('aria-label', /Clarinet \(player 1\)/);
-  await editor.items.getByRole('option', { name: /^Clarinet/ }).click();
+  await editor.items.getByRole('treeitem', { name: /^Clarinet/ }).click();
   await editor.plan.focus();
   await page.keyboard.press('Delete');
-  await editor.items.getByRole('option', { name: /^Viola/ }).click();
+  await editor.items.getByRole('treeitem', { name: /^Viola/ }).click();
   await expect(picture).toHaveAttribute('aria-label', 'View from Viola.');
 });
 
@@ -199,7 +199,7 @@ test('a player goes with what only he needs, which is said, and one undo brings 
   page,
 }) => {
   await editor.showSetup('2b Hedgerow Dances');
-  const count = await editor.items.getByRole('option').count();
+  const count = await editor.items.getByRole('treeitem').count();
   await editor.select(/^Viola/);
   await editor.plan.focus();
   await page.keyboard.press('Delete');
@@ -207,9 +207,9 @@ test('a player goes with what only he needs, which is said, and one undo brings 
     .getByRole('status')
     .filter({ hasText: 'Deleted Viola (player 2), and what came along' });
   await expect(notice).toContainText('stand 2');
-  await expect(editor.items.getByRole('option')).toHaveCount(count - 2);
+  await expect(editor.items.getByRole('treeitem')).toHaveCount(count - 2);
   await page.keyboard.press('Control+z');
-  await expect(editor.items.getByRole('option')).toHaveCount(count);
+  await expect(editor.items.getByRole('treeitem')).toHaveCount(count);
   await expect(notice).toHaveCount(0);
 });
 
@@ -293,7 +293,7 @@ test('the platform stays fitted when the window shrinks, unless the view was mov
 });
 
 test('the platform is edited by its corners and by numbers, and doors follow', async ({ editor, page }) => {
-  await editor.items.getByRole('option', { name: 'Platform' }).click();
+  await editor.items.getByRole('treeitem', { name: 'Platform' }).click();
   const depth = page.getByRole('group', { name: 'Corner 1' }).getByLabel('From the front edge');
   await expect(depth).toHaveValue('at edge');
   await depth.fill('400 US');
@@ -343,7 +343,7 @@ test('what is copied is pasted in another window', async ({ editor, page, progra
   const other = await context.newPage();
   await other.goto(program.address());
   const there = new Editor(other);
-  const violas = there.items.getByRole('option', { name: /^Viola/ });
+  const violas = there.items.getByRole('treeitem', { name: /^Viola/ });
   await expect(violas).toHaveCount(1);
   await there.plan.focus();
   await other.keyboard.press('Control+v');
@@ -356,7 +356,7 @@ test('the right mouse button offers what can be done with the item under it', as
   const middle = await editor.middleOfSelection();
   await page.mouse.click(middle.x, middle.y, { button: 'right' });
   await page.getByRole('menuitem', { name: 'Duplicate what is selected' }).click();
-  await expect(editor.items.getByRole('option', { name: /^Clarinet/ })).toHaveCount(2);
+  await expect(editor.items.getByRole('treeitem', { name: /^Clarinet/ })).toHaveCount(2);
 });
 
 test('a marquee selects what lies wholly in it, and dragging moves all of it in one step', async ({
@@ -371,7 +371,7 @@ test('a marquee selects what lies wholly in it, and dragging moves all of it in 
   await page.mouse.down();
   await page.mouse.move(box.x + box.width - 8, box.y + box.height - 8, { steps: 5 });
   await page.mouse.up();
-  const chosen = editor.items.getByRole('option', { selected: true });
+  const chosen = editor.items.getByRole('treeitem', { selected: true });
   expect(await chosen.count()).toBeGreaterThan(3);
   await page.keyboard.press('Shift+ArrowUp');
   await expect(page.getByRole('button', { name: /^Undo move \d+ items/ })).toBeVisible();
@@ -447,11 +447,11 @@ test('a figure far outside the house is refused in words, and what was typed sta
 });
 
 test('the list of commands finds what can be set down', async ({ editor, page }) => {
-  const count = await editor.items.getByRole('option').count();
+  const count = await editor.items.getByRole('treeitem').count();
   await page.keyboard.press('Control+k');
   await editor.dialog.getByRole('combobox').fill('stand orch');
   await page.keyboard.press('Enter');
   await expect(editor.dialog).toBeHidden();
-  await expect(editor.items.getByRole('option')).toHaveCount(count + 1);
+  await expect(editor.items.getByRole('treeitem')).toHaveCount(count + 1);
   await expect(page.getByRole('button', { name: /^Undo add stand/ })).toBeVisible();
 });

@@ -125,7 +125,7 @@ export class Editor {
   }
 
   get items() {
-    return this.page.getByRole('listbox', { name: 'On the platform' });
+    return this.page.getByRole('tree', { name: 'On the platform' });
   }
 
   /** The concert's name, its file, and whether that is up to date. */
@@ -147,7 +147,7 @@ export class Editor {
   }
 
   async select(item: RegExp): Promise<void> {
-    await this.items.getByRole('option', { name: item }).click();
+    await this.items.getByRole('treeitem', { name: item }).click();
   }
 
   /** Share of the places that see a player well, in per cent, as the strip says it. */

@@ -5,7 +5,7 @@ import { Editor, expect, test } from './editor.ts';
 /** Clarinet and stand 1 of the demo's first setup as one. */
 async function grouped(editor: Editor): Promise<void> {
   await editor.select(/^Clarinet/);
-  await editor.items.getByRole('option', { name: /^stand 1/ }).click({ modifiers: ['Control'] });
+  await editor.items.getByRole('treeitem', { name: /^stand 1/ }).click({ modifiers: ['Control'] });
   await editor.plan.focus();
   await editor.page.keyboard.press('Control+g');
   await expect(editor.page.getByRole('button', { name: 'Undo group 2 items' })).toBeVisible();
@@ -15,7 +15,7 @@ test('a click takes hold of the whole group, a double click of one thing in it, 
   editor,
   page,
 }) => {
-  const chosen = editor.items.getByRole('option', { selected: true });
+  const chosen = editor.items.getByRole('treeitem', { selected: true, name: /in group 1/ });
   await editor.select(/^Clarinet/);
   const clarinet = await editor.middleOfSelection();
   await grouped(editor);
@@ -62,7 +62,7 @@ test('what is locked is not moved by keys or by hand, which is said, until it is
   // A frame round everything leaves it alone.
   await editor.plan.focus();
   await keyboard.press('Control+a');
-  await expect(editor.items.getByRole('option', { name: /^Viola/ })).toHaveAttribute(
+  await expect(editor.items.getByRole('treeitem', { name: /^Viola/ })).toHaveAttribute(
     'aria-selected',
     'false',
   );
@@ -83,15 +83,15 @@ test('what is hidden counts on, cannot be hit, and the window says how much is h
   const middle = await editor.middleOfSelection();
   await page.keyboard.press('x');
   await expect(page.getByText('1 thing is hidden; checks count it')).toBeVisible();
-  await expect(editor.items.getByRole('option', { name: /^Viola.*hidden/ })).toHaveCount(1);
+  await expect(editor.items.getByRole('treeitem', { name: /^Viola.*hidden/ })).toHaveCount(1);
   await expect(editor.findings.getByText('Checking…')).toBeHidden();
   await expect(editor.findings.getByRole('listitem')).toHaveCount(found);
   await page.mouse.click(middle.x, middle.y);
-  await expect(editor.items.getByRole('option', { selected: true, name: /^Viola/ })).toHaveCount(0);
+  await expect(editor.items.getByRole('treeitem', { selected: true, name: /^Viola/ })).toHaveCount(0);
   await page.getByRole('button', { name: 'Show all', exact: true }).click();
   await expect(page.getByText('1 thing is hidden')).toHaveCount(0);
   await page.mouse.click(middle.x, middle.y);
-  await expect(editor.items.getByRole('option', { selected: true, name: /^Viola/ })).toHaveCount(1);
+  await expect(editor.items.getByRole('treeitem', { selected: true, name: /^Viola/ })).toHaveCount(1);
 });
 
 test('a group is pasted as a group in another window', async ({ editor, page, program, context }) => {
@@ -104,8 +104,8 @@ test('a group is pasted as a group in another window', async ({ editor, page, pr
   await there.plan.focus();
   await other.keyboard.press('Control+v');
   await expect(other.getByRole('button', { name: /^Undo add/ })).toBeVisible();
-  await expect(there.items.getByRole('option', { name: /in group 1/ })).toHaveCount(2);
-  await expect(there.items.getByRole('option', { selected: true })).toHaveCount(2);
+  await expect(there.items.getByRole('treeitem', { name: /in group 1/ })).toHaveCount(2);
+  await expect(there.items.getByRole('treeitem', { selected: true, name: /in group 1/ })).toHaveCount(2);
 });
 
 test('the menu of the keyboard is about what is selected', async ({ editor, page }) => {

@@ -47,7 +47,7 @@ test('a notch of the wheel looks closer at what is under the pointer, small step
   // The viola is still under the pointer.
   await page.keyboard.press('Escape');
   await page.mouse.click(middle.x, middle.y);
-  await expect(editor.items.getByRole('option', { selected: true, name: /^Viola/ })).toHaveCount(1);
+  await expect(editor.items.getByRole('treeitem', { selected: true, name: /^Viola/ })).toHaveCount(1);
   await page.mouse.wheel(0, 30);
   await editor.settled();
   expect(await editor.ratio()).toBe(before);
@@ -63,10 +63,10 @@ test('dragging with Alt leaves the original and moves a copy', async ({ editor, 
   await page.mouse.move(x + 90, y + 30, { steps: 5 });
   await page.mouse.up();
   await page.keyboard.up('Alt');
-  await expect(editor.items.getByRole('option', { name: /^Viola/ })).toHaveCount(2);
+  await expect(editor.items.getByRole('treeitem', { name: /^Viola/ })).toHaveCount(2);
   await expect(page.getByRole('button', { name: /^Undo duplicate Viola/ })).toBeVisible();
   await editor.items
-    .getByRole('option', { name: /^Viola/ })
+    .getByRole('treeitem', { name: /^Viola/ })
     .first()
     .click();
   expect(await editor.position()).toEqual(before);
@@ -112,7 +112,7 @@ test('a house is made of five numbers, drawn while they are typed', async ({ edi
   await page.keyboard.press('Escape');
   await editor.dialog.getByRole('button', { name: 'Take this house' }).click();
   await expect(page.getByRole('button', { name: 'Undo change the venue' })).toBeVisible();
-  await editor.items.getByRole('option', { name: 'Platform' }).click();
+  await editor.items.getByRole('treeitem', { name: 'Platform' }).click();
   const corner = page.getByRole('group', { name: 'Corner 3' });
   await expect(corner.getByLabel('From the centre line')).toHaveValue('4500 SL');
   await expect(corner.getByLabel('From the front edge')).toHaveValue('4500 US');
@@ -123,7 +123,7 @@ test('a thing is dragged from its shelf onto the plan, and goes back where that 
   page,
 }) => {
   const { mouse, keyboard } = page;
-  const rows = editor.items.getByRole('option');
+  const rows = editor.items.getByRole('treeitem');
   const count = await rows.count();
   await editor.plan.focus();
   await keyboard.press('1');
@@ -190,13 +190,13 @@ test('copies of what stands at the front edge stay on the platform', async ({ ed
     [3, () => page.getByRole('button', { name: 'Duplicate', exact: true }).click()],
   ] as const) {
     await again();
-    await expect(editor.items.getByRole('option', { name: /^Viola/ })).toHaveCount(copies);
+    await expect(editor.items.getByRole('treeitem', { name: /^Viola/ })).toHaveCount(copies);
     expect((await editor.position()).y).toBeGreaterThanOrEqual(150);
   }
 });
 
 test('a storage place is on the shelf and in the list of commands', async ({ editor, page }) => {
-  const storages = editor.items.getByRole('option', { name: /^Storage/ });
+  const storages = editor.items.getByRole('treeitem', { name: /^Storage/ });
   const count = await storages.count();
   await page.getByRole('searchbox').fill('storage');
   await page.getByRole('button', { name: 'Storage place' }).click();

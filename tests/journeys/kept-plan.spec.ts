@@ -34,7 +34,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     });
     await sentence.focus();
     await page.keyboard.press('Enter');
-    await expect(editor.items.getByRole('option', { name: /^Clarinet/ })).toHaveAttribute(
+    await expect(editor.items.getByRole('treeitem', { name: /^Clarinet/ })).toHaveAttribute(
       'aria-selected',
       'true',
     );

@@ -109,7 +109,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await own.first().click();
     await expect(own.first()).toHaveAttribute('aria-pressed', 'true');
     for (const name of [/^Viola/, /^stand 2/])
-      await expect(editor.items.getByRole('option', { name })).toHaveAttribute('aria-selected', 'true');
+      await expect(editor.items.getByRole('treeitem', { name })).toHaveAttribute('aria-selected', 'true');
     await expect(turns.getByRole('table')).not.toHaveCount(0);
     expect(await axeComplaints(page), 'turns').toEqual([]);
 

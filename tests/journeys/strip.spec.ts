@@ -114,7 +114,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     expect(turnAt).toBeGreaterThanOrEqual(42);
     expect(turnAt).toBeLessThan(52);
     for (const name of [/^Viola/, /^stand 2/])
-      await expect(editor.items.getByRole('option', { name })).toHaveAttribute('aria-selected', 'true');
+      await expect(editor.items.getByRole('treeitem', { name })).toHaveAttribute('aria-selected', 'true');
 
     // After it the third page stands where the plan has it.
     await slider.focus();

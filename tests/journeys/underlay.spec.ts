@@ -77,7 +77,10 @@ test('a drawing goes under the plan, is scaled by two points and traced', async 
   await expect(editor.field('Strength')).toHaveValue('60');
   await expect(editor.field('Width')).toHaveValue('10000 mm');
   await expect(editor.field('Lower left corner across')).toHaveValue('5000 SR');
-  await expect(editor.items.getByRole('option', { name: /^room/ })).toHaveAttribute('aria-selected', 'true');
+  await expect(editor.items.getByRole('treeitem', { name: /^room/ })).toHaveAttribute(
+    'aria-selected',
+    'true',
+  );
   expect(await axeComplaints(page)).toEqual([]);
 
   // It lies fast: what is drawn over it is a marquee, or nothing.
@@ -128,9 +131,9 @@ test('a drawing goes under the plan, is scaled by two points and traced', async 
   await expect(editor.field('Lower left corner across')).toHaveValue('5000 SR');
   await editor.plan.focus();
   await page.keyboard.press('Delete');
-  await expect(editor.items.getByRole('option', { name: /^room/ })).toHaveCount(0);
+  await expect(editor.items.getByRole('treeitem', { name: /^room/ })).toHaveCount(0);
   await page.keyboard.press('Control+z');
-  await expect(editor.items.getByRole('option', { name: /^room/ })).toHaveCount(1);
+  await expect(editor.items.getByRole('treeitem', { name: /^room/ })).toHaveCount(1);
 });
 
 test('the plan is saved as DXF, and nothing is replaced unasked', async ({ editor, page, program }) => {

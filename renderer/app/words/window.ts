@@ -78,6 +78,7 @@ export const windowWords = {
     house: 'Platform and house',
     hiddenUnderlay: 'Underlay, hidden',
     findings: (count: number) => counted(count, 'finding', 'findings'),
+    things: (count: number) => counted(count, 'thing', 'things'),
   },
 
   lost: {
