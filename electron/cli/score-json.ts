@@ -50,7 +50,7 @@ export function scoreAsData({ file, root, roots, score, music }: ToldScore): obj
       seconds: performance.clock.lengths[index] ?? 0,
     })),
     parts: music.parts.map((part, index) => partAsData(music, part, performance, score.parts[index])),
-    remarks: music.remarks.map((remark) => ({ ...remark, text: remarkSentence(remark, music.bars) })),
+    remarks: music.remarks.map((remark) => ({ ...remark, text: remarkSentence(remark, music) })),
   };
 }
 

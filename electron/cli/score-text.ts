@@ -1,10 +1,12 @@
 /** `score` in words, for a terminal. */
 
-import type { BarRange, Music, Part } from '#model/score/music.ts';
+import type { Music, Part } from '#model/score/music.ts';
 import { inScoreOrder, performanceOf, type Performance } from '#model/score/music/performance.ts';
 import { barsIn } from '#model/score/music/ranges.ts';
 import { readingsOf } from '#model/score/music/readings.ts';
 import { restsOf, type Rest } from '#model/score/music/rests.ts';
+import { barLabels, labelRange } from '#model/score/words/bar-labels.ts';
+import { barWords, passesOf, stretchOfBars, type PassedBar } from '#model/score/words/bar-words.ts';
 import { tenthsWords } from '#model/score/words/clock-words.ts';
 import { remarkSentence } from '#model/score/words/remark-sentence.ts';
 import { longestRests, restCounts, type ToldScore } from './score-json.ts';
@@ -40,35 +42,30 @@ function barsWords(count: number): string {
   return count === 1 ? '1 bar' : `${count} bars`;
 }
 
-/** By printed numbers, and by places in the file where several bars print one number. */
+/** By printed numbers, with their movements; by places in the file where one movement has a number twice. */
 function orderLines(music: Music): string[] {
   const name = barNames(music);
-  const words = music.order.map((range) => rangeWords(name, range)).join(', ');
+  const words = music.order.map(([first, last]) => labelRange(name(first), name(last))).join(', ');
   return words.includes('#')
-    ? [words, '(#4 is the 4th bar of the file: some numbers stand more than once.)']
+    ? [words, '(#4 is the 4th bar of the file: some bars have no number, or one that stands more than once.)']
     : [words];
 }
 
-function rangeWords(name: (bar: number) => string, [first, last]: BarRange): string {
-  return first === last ? name(first) : `${name(first)} to ${name(last)}`;
-}
-
-function barNames({ bars }: Music): (bar: number) => string {
-  const seen = new Map<string, number>();
-  for (const { number } of bars) seen.set(number, (seen.get(number) ?? 0) + 1);
-  return (bar) => {
-    const number = bars[bar]?.number ?? '';
-    return number !== '' && seen.get(number) === 1 ? onOneLine(number) : `#${bar + 1}`;
-  };
+/** As bars are named everywhere. */
+function barNames(music: Music): (bar: number) => string {
+  const name = barLabels(music);
+  return (bar) => onOneLine(name(bar));
 }
 
 function partLines(music: Music, part: Part, index: number, performance: Performance): string[] {
   const rests = restsOf(music, part, performance);
   return [
     onOneLine(part.name || `Part ${index + 1}`),
-    ...[...pageLines(music, part, performance), ...restLines(music, rests), ...changeLines(music, part)].map(
-      indented,
-    ),
+    ...[
+      ...pageLines(music, part, performance),
+      ...restLines(music, rests, performance),
+      ...changeLines(music, part),
+    ].map(indented),
   ];
 }
 
@@ -81,27 +78,41 @@ function pageLines(music: Music, part: Part, performance: Performance): string[]
   return [`pages: ${begins}`, `the page changes ${turns} ${turns === 1 ? 'time' : 'times'}`];
 }
 
-function restLines(music: Music, rests: readonly Rest[]): string[] {
+function restLines(music: Music, rests: readonly Rest[], performance: Performance): string[] {
   if (rests.length === 0) return ['no rests'];
   const { atLeast2s, atLeast3s, atLeast5s } = restCounts(rests);
-  const name = barNames(music);
+  const where = restPlaces(music, performance);
   return [
     `rests: ${atLeast2s} of 2 s or more, ${atLeast3s} of 3 s, ${atLeast5s} of 5 s; the longest:`,
     ...longestRests(rests).map(
-      ({ from, to, fromBar, toBar }) =>
-        `  ${(to - from).toFixed(1).padStart(6)} s at ${tenthsWords(from).padStart(7)}, bar ${name(fromBar)}${fromBar === toBar ? '' : ` to ${name(toBar)}`}`,
+      (rest) =>
+        `  ${(rest.to - rest.from).toFixed(1).padStart(6)} s at ${tenthsWords(rest.from).padStart(7)}, ${where(rest)}`,
     ),
   ];
 }
 
-function changeLines(music: Music, part: Part): string[] {
+/** "bars 3 to 4, second time" */
+function restPlaces(music: Music, { played, begins }: Performance): (rest: Rest) => string {
   const name = barNames(music);
-  return part.instruments.map((change) => `takes up ${onOneLine(change.name)} in bar ${name(change.bar)}`);
+  const passes = passesOf(played);
+  const passed = (bar: number, time: number): PassedBar => {
+    const index = played.findLastIndex((one, place) => one === bar && (begins[place] ?? 0) <= time + 1e-6);
+    return { label: name(bar), pass: passes[index] ?? null };
+  };
+  return ({ from, to, fromBar, toBar }) => stretchOfBars(passed(fromBar, from), passed(toBar, to - 1e-6));
 }
 
-function remarkLines({ remarks, bars }: Music): string[] {
+function changeLines(music: Music, part: Part): string[] {
+  const name = barNames(music);
+  return part.instruments.map(
+    (change) => `takes up ${onOneLine(change.name)} in ${barWords(name(change.bar), null)}`,
+  );
+}
+
+function remarkLines(music: Music): string[] {
+  const { remarks } = music;
   if (remarks.length === 0) return [];
-  return ['To know', ...remarks.map((remark) => indented(onOneLine(remarkSentence(remark, bars))))];
+  return ['To know', ...remarks.map((remark) => indented(onOneLine(remarkSentence(remark, music))))];
 }
 
 function indented(line: string): string {

@@ -1,8 +1,7 @@
 /** Bars, pages and times of a piece in words, in the form in which they can be typed back. */
 
 import type { BarRange, Music, Part } from '#model/document/music.ts';
-import { movementOf } from '#model/score/music/bar-names.ts';
-import { text } from '../text.ts';
+import { barLabels, labelsWords } from '#model/score/words/bar-labels.ts';
 
 /** By the printed number where that is plain and stands once, else "#14", the fourteenth bar of the file. */
 export function barNames({ bars }: Music): (bar: number) => string {
@@ -14,33 +13,10 @@ export function barNames({ bars }: Music): (bar: number) => string {
   };
 }
 
-/**
- * "bar 3", "bars 3 to 4"; "movement 2, bars 3 to 4" where a number stands in several movements; "#14" where it stands
- * twice in one.
- */
+/** "bar 3", "bars 3 to 4 of movement 2": as bars are named everywhere. */
 export function barsInWords(music: Music): (first: number, last?: number) => string {
-  const name = barNames(music);
-  const inMovement = namesInMovements(music);
-  return (first, last = first) => {
-    const plain = [name(first), name(last)];
-    const movement = movementOf(music, first);
-    const near = movementOf(music, last) === movement ? [inMovement(first), inMovement(last)] : [null];
-    const [from, to] = near;
-    if (plain.some((one) => one.startsWith('#')) && from && to)
-      return text.music.barsOfMovement(movement + 1, from, to);
-    return text.music.barsNamed(name(first), name(last));
-  };
-}
-
-/** The printed number where it stands once in its movement, else null. */
-function namesInMovements(music: Music): (bar: number) => string | null {
-  const keyOf = (bar: number): string => `${movementOf(music, bar)} ${music.bars[bar]?.number ?? ''}`;
-  const counts = new Map<string, number>();
-  music.bars.forEach((_, bar) => counts.set(keyOf(bar), (counts.get(keyOf(bar)) ?? 0) + 1));
-  return (bar) => {
-    const number = music.bars[bar]?.number ?? '';
-    return counts.get(keyOf(bar)) === 1 && PLAIN.test(number) ? number : null;
-  };
+  const label = barLabels(music);
+  return (first, last = first) => labelsWords(label(first), label(last));
 }
 
 const PLAIN = /^[\p{L}\p{N}.]+$/u;

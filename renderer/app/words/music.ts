@@ -64,9 +64,6 @@ export const musicWords = {
     noPages: 'Give the first bar of each page, for instance 1, 38, 77.',
     rests: 'Longest rests',
     rest: (seconds: string, at: string, bars: string) => `${seconds} at ${at}, ${bars}`,
-    barsNamed: (from: string, to: string) => (from === to ? `bar ${from}` : `bars ${from} to ${to}`),
-    barsOfMovement: (movement: number, from: string, to: string) =>
-      `movement ${movement}, ${from === to ? `bar ${from}` : `bars ${from} to ${to}`}`,
     noRests: 'none',
     takesUp: (instrument: string, bar: string) => `takes up ${instrument} in ${bar}`,
     seconds: (seconds: number) => `${seconds.toFixed(1)}\u00a0s`,

@@ -8,6 +8,7 @@ import type { InstrumentSwap } from '../../pages/running/changes.ts';
 import type { Run } from '../../pages/running/run.ts';
 import { isThin } from '../../pages/running/warnings.ts';
 import type { Seconds } from '../../score/time-line.ts';
+import { barWords } from '../../score/words/bar-words.ts';
 import { clockWords } from '../../score/words/clock-words.ts';
 import type { Moment } from './moments.ts';
 import type { PlannedPaper } from './order.ts';
@@ -44,17 +45,22 @@ export function wordsOfMoment(reader: Reader, moment: Moment): Said {
 
 function whenOf({ run }: Reader, at: Seconds, bar: string | null): string[] {
   const known = barAt(run, at + MOMENT);
-  const named = known !== '' ? known.split(', ') : bar === null || bar === '' ? [] : [`bar ${bar}`];
-  const [first, ...times] = named;
-  return first === undefined ? [clockWords(at)] : [first, clockWords(at), ...times];
+  if (known !== '') return timed(known, at);
+  return bar === null || bar === '' ? [clockWords(at)] : timed(barWords(bar, null), at);
 }
 
-function swapWords({ name: instrument, at, bar, seconds: needed, window }: InstrumentSwap): Said {
+/** "bar 48", "2:17", "movement 2", "second time": lines of a narrow column. */
+function timed(bar: string, at: Seconds): string[] {
+  const [first = bar, ...times] = bar.split(/, | of (?=movement )/);
+  return [first, clockWords(at), ...times];
+}
+
+function swapWords({ name: instrument, at, bar, pass, seconds: needed, window }: InstrumentSwap): Said {
   const rest = window.to - window.from;
   const takes = needed === null ? '' : `; the change takes ${seconds(needed)}`;
   const isTight = needed === null ? rest <= 0 : isThin(rest - needed, needed);
   return {
-    when: [`bar ${bar}`, clockWords(at)],
+    when: timed(barWords(bar, pass), at),
     what: at <= 0 && rest <= 0 ? `Begin with: ${instrument}.` : `Take up: ${instrument}.`,
     more: at <= 0 && rest <= 0 ? [] : [`Free for ${seconds(rest)}${takes}.`],
     warning: isTight && at > 0 ? 'Thin: hardly time to change!' : null,

@@ -9,6 +9,7 @@ import type { Player } from '../../document/records.ts';
 import { freeHands } from '../../checks/reach/hands.ts';
 import { performanceOf, type Performance } from '../../score/music/performance.ts';
 import { timeLineOf } from '../../score/music/readings.ts';
+import { barLabels } from '../../score/words/bar-labels.ts';
 import { passesOf } from '../../score/words/bar-words.ts';
 import { pinsOf } from '../kept/plan-of.ts';
 import { playerOf, type PlanInstance, type PlanPlayer } from '../planner/instance.ts';
@@ -93,8 +94,9 @@ interface Planned extends Playing {
 
 function planPlayer({ document, setup, player, part, music, performance }: Planned): PlanPlayer {
   const { played, begins } = performance;
+  const labelAt = barLabels(music);
   const bars = passesOf(played).map((pass, index) => ({
-    label: music.bars[played[index] ?? 0]?.number ?? '',
+    label: labelAt(played[index] ?? 0),
     from: begins[index] ?? 0,
     ...(pass.of > 1 ? { pass } : {}),
   }));

@@ -15,7 +15,7 @@ export interface FreeWindow extends Interval {
 
 /** A bar as it is played: a repeated bar is listed each time. */
 export interface PlayedBar {
-  /** As printed in the part. */
+  /** As printed in the part; as of `barLabels` where that does not tell which bar it is. */
   readonly label: string;
   /** Left out: not known, or played once. */
   readonly pass?: Pass;

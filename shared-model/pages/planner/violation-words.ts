@@ -1,7 +1,7 @@
 /** What a plan breaks, in plain sentences, and what each of them is about. Ids go by `nameOf`. */
 
 import type { Interval, Seconds } from '../../score/time-line.ts';
-import { barWords } from '../../score/words/bar-words.ts';
+import { barWords, stretchOfBars } from '../../score/words/bar-words.ts';
 import { tenthsWords } from '../../score/words/clock-words.ts';
 import { barAt, type Pin, type PlanInstance, type PlayedBar } from './instance.ts';
 import type { Violation } from './judge.ts';
@@ -106,9 +106,8 @@ function stretchWords({ instance }: Judged, player: string, { from, to }: Interv
 }
 
 function barsWords(first: PlayedBar, last: PlayedBar): string {
-  const [from, to] = [first, last].map(({ label, pass }) => barWords(label, pass ?? null));
-  if (from === to) return from ?? '';
-  return first.pass || last.pass ? `${from}, to ${to}` : `bars ${first.label} to ${last.label}`;
+  const [from, to] = [first, last].map(({ label, pass }) => ({ label, pass: pass ?? null }));
+  return from && to ? stretchOfBars(from, to) : '';
 }
 
 function moment({ at, bar, pass }: Turn): string {

@@ -11,6 +11,6 @@ export function barAt({ bars }: Run, time: Seconds): string {
 }
 
 export function barWords(bar: RunBar | null): string {
-  if (bar === null || bar.label === '') return '';
-  return namedBar(bar.label, { time: bar.pass, of: bar.passes });
+  if (bar === null || bar.name === '') return '';
+  return namedBar(bar.name, { time: bar.pass, of: bar.passes });
 }

@@ -9,6 +9,8 @@ import { partPlayedBy } from '../../document/parts.ts';
 import type { Instrument } from '../../document/records.ts';
 import type { Performance } from '../../score/music/performance.ts';
 import type { Interval, Seconds } from '../../score/time-line.ts';
+import { barLabels } from '../../score/words/bar-labels.ts';
+import { passesOf, type Pass } from '../../score/words/bar-words.ts';
 import { MOMENT } from '../planner/instance.ts';
 
 export interface Spot {
@@ -26,8 +28,10 @@ export interface InstrumentSwap {
   readonly seconds: Seconds | null;
   /** The rest that he has for it; nothing long when there is none. */
   readonly window: Interval;
-  /** The bar from which on he plays it, as printed. */
+  /** The bar from which on he plays it, as of `barLabels`. */
   readonly bar: string;
+  /** Which time through that bar. */
+  readonly pass: Pass;
   /** From his place to where one of the two instruments waits; null: nobody knows. */
   readonly spots: { readonly from: Spot; readonly to: Spot } | null;
   /** He leaves his place for it. */
@@ -50,7 +54,8 @@ export function instrumentSwaps(request: SwapRequest): InstrumentSwap[] {
   const { document, setup, player, performance, rests, busy } = request;
   const played = partPlayedBy(document, setup, player);
   if (!played) return [];
-  const { bars } = played.music;
+  const nameOf = barLabels(played.music);
+  const passes = passesOf(performance.played);
   const asked = new Map(played.part.instruments.map(({ bar, name }) => [bar, name]));
   const swaps: InstrumentSwap[] = [];
   let holds: string | null = null;
@@ -62,7 +67,8 @@ export function instrumentSwaps(request: SwapRequest): InstrumentSwap[] {
     const window = restAround(rests, begins, performance.begins[index + 1] ?? begins);
     const { seconds, spots, walk } = wayTo(document, setup, player, [name, holds]);
     const at = firstFree(window, busy, seconds ?? 0);
-    swaps.push({ player, name, at, seconds, window, bar: bars[bar]?.number ?? '', spots, walk });
+    const pass = passes[index] ?? { time: 1, of: 1 };
+    swaps.push({ player, name, at, seconds, window, bar: nameOf(bar), pass, spots, walk });
     holds = name;
   }
   return swaps;

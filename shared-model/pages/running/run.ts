@@ -5,9 +5,11 @@
 
 import type { Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
+import type { Music } from '../../document/music.ts';
 import { scoreOf } from '../../document/parts.ts';
 import { performanceOf, type Performance } from '../../score/music/performance.ts';
 import type { Interval, Seconds } from '../../score/time-line.ts';
+import { barLabels } from '../../score/words/bar-labels.ts';
 import { passesOf } from '../../score/words/bar-words.ts';
 import type { PlanInstance } from '../planner/instance.ts';
 import { needsOf } from '../planner/needs.ts';
@@ -20,6 +22,8 @@ import { stationLanes, type StationLane } from './station-lane.ts';
 export interface RunBar extends Interval {
   /** As printed. */
   readonly label: string;
+  /** In a sentence: as of `barLabels`. */
+  readonly name: string;
   /** 1: for the first time; counted only where the music itself is known. */
   readonly pass: number;
   /** How often it is played in all. */
@@ -55,10 +59,7 @@ export function runOf(instance: PlanInstance, plan: Plan, ground: Ground | null 
   const seconds = players.reduce((most, { spans }) => Math.max(most, spans.at(-1)?.to ?? 0), 0);
   return {
     seconds,
-    bars:
-      music && performance
-        ? barsPlayed(performance, (bar) => music.bars[bar]?.number ?? '')
-        : barsKnown(instance, seconds),
+    bars: music && performance ? barsPlayed(performance, music) : barsKnown(instance, seconds),
     players,
     stations,
     turns,
@@ -66,9 +67,11 @@ export function runOf(instance: PlanInstance, plan: Plan, ground: Ground | null 
   };
 }
 
-function barsPlayed({ played, begins }: Performance, labelOf: (bar: number) => string): RunBar[] {
+function barsPlayed({ played, begins }: Performance, music: Music): RunBar[] {
+  const nameOf = barLabels(music);
   return passesOf(played).map(({ time, of }, index) => ({
-    label: labelOf(played[index] ?? 0),
+    label: music.bars[played[index] ?? 0]?.number ?? '',
+    name: nameOf(played[index] ?? 0),
     pass: time,
     passes: of,
     from: begins[index] ?? 0,
@@ -81,6 +84,7 @@ function barsKnown({ players }: PlanInstance, seconds: Seconds): RunBar[] {
   const bars = players.find((player) => (player.bars ?? []).length > 0)?.bars ?? [];
   return bars.map(({ label, from, pass }, index) => ({
     label,
+    name: label,
     pass: pass?.time ?? 1,
     passes: pass?.of ?? 1,
     from,

@@ -1,5 +1,7 @@
 /** Bars as people call them when they are played more than once. */
 
+import { labelsWords } from './bar-labels.ts';
+
 /** Which of the times that the same bar is played. */
 export interface Pass {
   /** 1: the first. */
@@ -13,6 +15,25 @@ const TIMES = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'] as const;
 /** "bar 48"; "bar 48, second time" of one that is played more than once. */
 export function barWords(label: string, pass: Pass | null): string {
   return pass === null || pass.of === 1 ? `bar ${label}` : `bar ${label}, ${timeWords(pass.time)}`;
+}
+
+/** As `barWords`; of two it is "bars 3 to 4, second time", or "bar 3, first time, to bar 4". */
+export function stretchOfBars(first: PassedBar, last: PassedBar): string {
+  const [time, other] = [timeOf(first), timeOf(last)];
+  if (time !== other) return `${barWords(first.label, first.pass)}, to ${barWords(last.label, last.pass)}`;
+  return `${labelsWords(first.label, last.label)}${time === null ? '' : `, ${timeWords(time)}`}`;
+}
+
+/** Null: it is played once, or not known. */
+function timeOf({ pass }: PassedBar): number | null {
+  return pass === null || pass.of === 1 ? null : pass.time;
+}
+
+export interface PassedBar {
+  /** As of `barLabels`. */
+  readonly label: string;
+  /** Null: played once, or not known. */
+  readonly pass: Pass | null;
 }
 
 function timeWords(time: number): string {

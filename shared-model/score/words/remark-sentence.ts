@@ -1,11 +1,12 @@
 /** What could not be known of a score, in one sentence each. */
 
-import type { Bar } from '../music.ts';
+import type { Music } from '../music.ts';
 import type { Remark, RemarkCode } from '../remark.ts';
+import { barLabels } from './bar-labels.ts';
 
 /** What a sentence may name. */
 interface Named {
-  /** "bar 12" or "bar 12 (the 14th)" where printed numbers are not plain. */
+  /** "bar 12", "bar 12 of movement 2": as of `barLabels`. */
   readonly bar: string;
   readonly part: string;
   readonly text: string;
@@ -60,23 +61,15 @@ const SENTENCES: Readonly<Record<RemarkCode, (named: Named) => string>> = {
     'The edges of notes are rounded to 1/80,640 of a quarter: the parts count in units that do not fit together.',
 };
 
-/** `music.bars` to name bars as they are printed. */
-export function remarkSentence(remark: Remark, bars: readonly Bar[]): string {
+/** The music to name bars as they are printed. */
+export function remarkSentence(remark: Remark, music: Pick<Music, 'bars' | 'movements'>): string {
   return SENTENCES[remark.code]({
-    bar: remark.bar === null ? 'the score' : barName(remark.bar, bars),
+    bar: remark.bar === null ? 'the score' : `bar ${barLabels(music)(remark.bar)}`,
     part: remark.part ?? '',
     text: remark.text ?? '',
     count: remark.count ?? 0,
     whole: remark.bar === null,
   });
-}
-
-/** "bar 12", and which bar of all where several print that number. */
-export function barName(bar: number, bars: readonly Bar[]): string {
-  const number = bars[bar]?.number ?? '';
-  const shared = bars.filter((other) => other.number === number).length > 1;
-  if (number === '') return `bar ${bar + 1} of the file`;
-  return shared ? `bar ${number} (no. ${bar + 1} of the file)` : `bar ${number}`;
 }
 
 function bars(count: number): string {

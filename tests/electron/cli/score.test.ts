@@ -97,10 +97,30 @@ describe('score', () => {
     const { code, out } = await run(DANCES);
     expect(code).toBe(0);
     expect(out).toContain('Two Dances\n10 bars, 0:18.0 as written; 16 bars, 0:28.7 as performed');
-    expect(out).toContain('  0 to X1, 0 to #4, #6 to #10, #7 to #8');
+    expect(out).toContain(
+      '  0 to X1, 0 to 3 of movement 1, 4 of movement 1 to 4 of movement 2, 1 to 2 of movement 2',
+    );
+    expect(out).toContain('  pages: 1 from 0, 2 from 1 of movement 2');
+    expect(out).toContain('     4.0 s at  0:02.7, bars 2 to 3 of movement 1, first time');
+    expect(out).toContain('     4.0 s at  0:10.7, bars 2 to 3 of movement 1, second time');
+  });
+
+  it('names bars by their places where one movement has a number twice, and says so', async () => {
+    const file = join(temporaryFolder(), 'twice.musicxml');
+    const whole = '<note><rest/><duration>4</duration></note>';
+    const bars = ['1', '2', '2', ''].map((number, index) => {
+      const divisions = index === 0 ? '<attributes><divisions>1</divisions></attributes>' : '';
+      return `<measure number="${number}">${divisions}${whole}</measure>`;
+    });
+    const list = '<score-part id="P1"><part-name>Oboe</part-name></score-part>';
+    writeFileSync(
+      file,
+      `<score-partwise version="4.0"><part-list>${list}</part-list><part id="P1">${bars.join('')}</part></score-partwise>`,
+    );
+    const { out } = await run(file, '--order', '1-#2, #3-#4');
+    expect(out).toContain('  1 to #2, #3 to #4');
     expect(out).toContain('#4 is the 4th bar of the file');
-    expect(out).toContain('  pages: 1 from 0, 2 from #7');
-    expect(out).toContain('     4.0 s at  0:02.7, bar #3 to #4');
+    expect(out).toContain('bars 1 to #4');
   });
 
   it('takes what is typed over', async () => {

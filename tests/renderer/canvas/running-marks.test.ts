@@ -110,6 +110,7 @@ describe('marks of a moment on the plan', () => {
       seconds: 3,
       window: { from: 0, to: 5 },
       bar: '4',
+      pass: { time: 1, of: 1 },
       spots: { from: { x: 0, y: 1000 }, to: { x: 900, y: 1000 } },
       walk: true,
     };

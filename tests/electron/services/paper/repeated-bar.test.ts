@@ -11,6 +11,7 @@ import { planNow } from '#model/pages/planner/planner.ts';
 import { wordsOf } from '#model/pages/planner/words.ts';
 import { createMeasure } from '../../../../electron/services/fonts.ts';
 import { aDocument, aPlayer, aScore, aStand, MUSIC, SETUP, SIDE } from '../../../helpers/build.ts';
+import { textsIn } from '../../../shared-model/drawing/drawings.ts';
 import { planned } from './plans.ts';
 
 /** Bars of 4 s; 3 to 6 are played twice, 4 to 6 are silent; pages begin with bars 1, 3, 7 and 9. */
@@ -51,21 +52,46 @@ it('on the cue card', () => {
   expect(written).toContain('second time');
 });
 
+it('on the cue card, where an instrument is taken up', () => {
+  const model = paperModel('a4');
+  if (!model) throw new Error('there is A4');
+  const tools = { palette: PALETTES.print, measure: createMeasure() };
+  const [part] = music.parts;
+  // Bar 7 begins after the second time through bars 3 to 6; bar 4 asks for the other instrument each time.
+  const instruments = [
+    { bar: 3, name: 'Cor anglais' },
+    { bar: 5, name: 'Oboe' },
+  ];
+  const changing = { ...music, parts: [{ ...part!, instruments }] };
+  const asked = planned(aDocument(player, stand, aScore({ players: [player.id], music: changing })), SETUP);
+  const { sheets } = cardSheets({ ...asked, units: 'metric', paper: model, tools });
+  const written = sheets.flatMap(({ children }) => textsIn(children).map(({ text }) => text));
+  const taken = written.flatMap((words, index) => (words === 'Take up: Cor anglais.' ? [index] : []));
+  expect(taken.map((index) => written.slice(index - 3, index))).toEqual([
+    ['bar 4', '0:12', 'first time'],
+    ['bar 4', '0:28', 'second time'],
+  ]);
+});
+
 it('in the note on the leaf', () => {
   const [station] = paper.plan.stations;
   if (!station) throw new Error('the plan uses the stand');
   expect(bookletOfStation(paper, station).cues).toEqual(['in bar 4, second time (0:28)']);
 });
 
-it('and not in bars that are played once, even when another movement has the same number', () => {
+it('and in which movement, where a bar is played once, and its number stands in two of them', () => {
   const twoMovements: Music = {
     ...music,
     bars: music.bars.map((bar, index) => ({ ...bar, number: String((index % 5) + 1) })),
+    movements: [0, 5],
     order: [[0, 9]],
   };
   const once = planned(
     aDocument(player, stand, aScore({ players: [player.id], music: twoMovements })),
     SETUP,
   );
-  expect(once.plan.turns.map(({ bar, pass }) => [bar, pass])).toEqual([['4', null]]);
+  expect(once.plan.turns.map(({ bar, pass }) => [bar, pass])).toEqual([['4 of movement 1', null]]);
+  expect(wordsOf(once.instance, planNow(once.instance)).join('\n')).toMatch(
+    /^0:12 bar 4 of movement 1, player-1 turns/m,
+  );
 });

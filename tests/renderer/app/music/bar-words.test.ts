@@ -33,13 +33,13 @@ describe('bars in words', () => {
     const bars = barsInWords(two);
     expect([bars(0), bars(1, 2), bars(3), bars(3, 6), bars(6)]).toEqual([
       'bar 0',
-      'movement 1, bars 1 to 2',
-      'movement 2, bar 1',
-      'movement 2, bars 1 to 7',
+      'bars 1 to 2 of movement 1',
+      'bar 1 of movement 2',
+      'bars 1 of movement 2 to 7',
       'bar 7',
     ]);
     expect(bars(4, 5)).toBe('bars #5 to #6');
-    expect(bars(2, 3)).toBe('bars #3 to #4');
+    expect(bars(2, 3)).toBe('bars 2 of movement 1 to 1 of movement 2');
   });
 
   it('the order as it is shown, typed, is the same order', () => {

@@ -40,6 +40,7 @@ function performance(minutes: number, players: number): Run {
   const seconds = minutes * 60;
   const bars = Array.from({ length: seconds / 2 }, (_, bar) => ({
     label: String(bar < 20 ? bar + 1 : bar - 9),
+    name: String(bar < 20 ? bar + 1 : bar - 9),
     pass: bar >= 20 && bar < 30 ? 2 : 1,
     passes: bar >= 10 && bar < 30 ? 2 : 1,
     from: 2 * bar,

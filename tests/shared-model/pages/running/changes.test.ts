@@ -89,4 +89,32 @@ describe('a change of instrument', () => {
     );
     expect(swapsIn(twice).map(({ bar }) => bar)).toEqual(['52', '76']);
   });
+
+  it('says which time through a bar that is played more than once', () => {
+    // Back to the bar of the change once the other instrument has been taken up: bar 52 asks for it twice.
+    const twice = changed((record) =>
+      record.kind === 'score'
+        ? {
+            ...record,
+            music: {
+              ...record.music,
+              order: [
+                [0, 80],
+                [45, 83],
+              ],
+            },
+          }
+        : record,
+    );
+    expect(swapsIn(twice).map(({ bar, pass }) => [bar, pass.time, pass.of])).toEqual([
+      ['52', 1, 2],
+      ['76', 1, 2],
+      ['52', 2, 2],
+      ['76', 2, 2],
+    ]);
+    expect(swapsIn(demo).map(({ pass }) => pass)).toEqual([
+      { time: 1, of: 1 },
+      { time: 1, of: 1 },
+    ]);
+  });
 });
