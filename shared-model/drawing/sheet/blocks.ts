@@ -4,7 +4,7 @@ import { line } from '../outline.ts';
 import type { Palette } from '../palette.ts';
 import type { GroupRole, MeasureText, Primitive } from '../primitives.ts';
 import { ASCENT, LEADING, TEXT, WEIGHT } from '../style.ts';
-import { textLine, wrapped, type Type } from '../text.ts';
+import { fitted, textLine, wrapped, type Type } from '../text.ts';
 
 export interface TextTools {
   readonly palette: Palette;
@@ -31,21 +31,37 @@ export interface Block {
   readonly air?: boolean;
 }
 
-export function heading(words: string, width: number, { palette }: TextTools): Block {
+/** Long words take more lines, so that nothing beside the column is run into; what is longer than that is cut. */
+export function heading(words: string, width: number, { palette, measure }: TextTools): Block {
   const before = 3.5;
+  const leading = TEXT.heading * LEADING;
+  const lines = headingLines(words, width, measure);
   return {
-    height: before + TEXT.heading * LEADING + 1,
+    height: before + lines.length * leading + 1,
     keepsWithNext: true,
     draw: ({ x, y }) => {
       const baseline = y + before + TEXT.heading * ASCENT;
-      const text = textLine(words, { x, y: baseline }, { ...HEADING_TYPE, colour: palette.ink });
-      const rule = line({ x, y: baseline + 1.9 }, { x: x + width, y: baseline + 1.9 });
+      const under = baseline + (lines.length - 1) * leading + 1.9;
+      const rule = line({ x, y: under }, { x: x + width, y: under });
+      const look = { ...HEADING_TYPE, colour: palette.ink };
       return [
-        grouped('heading', [text]),
+        grouped(
+          'heading',
+          lines.map((text, index) => textLine(text, { x, y: baseline + index * leading }, look)),
+        ),
         { kind: 'path', path: rule, stroke: { colour: palette.ink, width: WEIGHT.medium } },
       ];
     },
   };
+}
+
+const MOST_HEADING_LINES = 3;
+
+function headingLines(words: string, width: number, measure: MeasureText): readonly string[] {
+  const lines = wrapped(words, width, HEADING_TYPE, measure);
+  if (lines.length <= MOST_HEADING_LINES) return lines;
+  const rest = lines.slice(MOST_HEADING_LINES - 1).join(' ');
+  return [...lines.slice(0, MOST_HEADING_LINES - 1), fitted(rest, width, HEADING_TYPE, measure)];
 }
 
 export const HEADING_TYPE = { size: TEXT.heading, weight: 'bold' } as const;

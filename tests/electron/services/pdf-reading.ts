@@ -104,6 +104,17 @@ export async function pageTexts(page: PDFPageProxy): Promise<PageText[]> {
 /** Of the font size: capitals and figures. */
 const LETTER_HEIGHT = 0.67;
 
+/** Pairs of texts on one page that have more than a hair in common. */
+export function overlaps(page: readonly PageText[]): string[] {
+  return page.flatMap((a, index) =>
+    page.slice(index + 1).flatMap((b) => {
+      const width = Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x);
+      const height = Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y);
+      return Math.min(width, height) < 0.2 ? [] : [`${a.text} | ${b.text}`];
+    }),
+  );
+}
+
 /** Runs one of poppler's programs on the bytes; null when poppler is not on this machine. */
 export function poppler(
   program: 'pdfinfo' | 'pdffonts' | 'pdftotext',
