@@ -25,7 +25,7 @@ export function inventoryTable({ document, setup }: Pick<PlotSheetRequest, 'docu
 }
 
 /** How many of each thing the setup needs, by what the crew calls it. */
-export function countedThings(document: Document, setup: Id<'setup'>): ReadonlyMap<string, number> {
+function countedThings(document: Document, setup: Id<'setup'>): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
   const add = (thing: string, count = 1): void => {
     const what = capitalised(thing);

@@ -8,8 +8,18 @@ import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { csvText, type CsvCell } from '#model/drawing/csv.ts';
 import { inventoryRows, markRows } from '#model/drawing/csv-tables.ts';
-import { asId } from '#model/document/ids.ts';
-import { aDocument, aLamp, anInstrument, aPlayer, aSetup, aStand, SETUP, SIDE } from '../../helpers/build.ts';
+import { asId, type Id } from '#model/document/ids.ts';
+import {
+  aDocument,
+  aLamp,
+  anInstrument,
+  aPlayer,
+  aSetup,
+  aStand,
+  aStock,
+  SETUP,
+  SIDE,
+} from '../../helpers/build.ts';
 import '../../helpers/seed.ts';
 
 const PLAIN = { byteOrderMark: false };
@@ -122,13 +132,39 @@ describe('inventoryRows', () => {
       aStand({ id: 'stand-4', setup: null }),
     );
     const rows = inventoryRows(document);
-    expect(rows[0]).toEqual(['What', 'Most at once', 'Trio', 'Setup 2']);
+    expect(rows[0]).toEqual(['What', 'Most at once', 'Venue has', 'Borrowed', 'Missing', 'Trio', 'Setup 2']);
     // A back-to-back pair is two stands; what stays for the whole concert is needed in both.
-    expect(rows.find(([what]) => String(what).includes('stand'))?.slice(1)).toEqual([4, 4, 2]);
+    expect(rows.find(([what]) => String(what).includes('stand'))?.slice(1)).toEqual([
+      ...[4, null, null, null],
+      ...[4, 2],
+    ]);
     expect(
       rows
         .find(([what]) => what === 'B-flat clarinet' || String(what).toLowerCase().includes('clarinet'))
         ?.slice(1),
-    ).toEqual([1, 1, 0]);
+    ).toEqual([1, null, null, null, 1, 0]);
+  });
+
+  it('tells what the venue has, what is borrowed, and what is missing in the programme', () => {
+    const [second, version] = [asId<'setup'>('setup-2'), asId<'setup'>('setup-3')];
+    const stands = (count: number, setup: Id<'setup'>) =>
+      Array.from({ length: count }, (_, index) => aStand({ id: `stand-${setup}-${index}`, setup }));
+    const document = aDocument(
+      aSetup({ id: 'setup-2', name: 'Second', order: 2 }),
+      // A version is only tried: what it would lack is not missed.
+      aSetup({ id: 'setup-3', name: 'Wide', order: 3, variantOf: second }),
+      ...[...stands(3, asId('setup-1')), ...stands(5, second), ...stands(9, version)],
+      aStock({ item: 'stand', model: '', owned: 2, borrowed: 1 }),
+    );
+    const [titles = [], ...rows] = inventoryRows(document);
+    expect(titles.slice(-1)).toEqual(['Wide']);
+    // The model is not said, so those three fill in for any: 5 - 3 are missing in the second piece.
+    expect(rows[0]?.slice(1)).toEqual([5, 0, 0, 2, 3, 5, 9]);
+    const { model } = aStand();
+    const exact = aDocument(
+      ...stands(4, asId('setup-1')),
+      aStock({ item: 'stand', model, owned: 2, borrowed: 1 }),
+    );
+    expect(inventoryRows(exact)[1]?.slice(1)).toEqual([4, 2, 1, 1, 4]);
   });
 });
