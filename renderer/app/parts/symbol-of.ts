@@ -14,6 +14,8 @@ import type { Thing } from '../../store/things.ts';
 
 export interface Symbol {
   readonly records: readonly AnyRecord[];
+  /** At which lines and dashes suit its size. */
+  readonly scale: number;
   readonly draw: (scale: number) => Primitive[];
 }
 
@@ -36,6 +38,9 @@ const EMPTY = newConcert(
   'metric',
 );
 
+/** Lines and fills as on a plan at 1:20; of what is drawn as large as a room, as on one at 1:150. */
+const [USUAL_SCALE, ROOM_SCALE] = [20, 150];
+
 const SETUP = asId<'setup'>('setup-1');
 
 /** Null for what draws nothing. */
@@ -47,6 +52,7 @@ export function symbolOf(thing: Thing, theme: 'light' | 'dark'): Symbol | null {
   const records = [...outcome.diff.values()].flatMap(({ after }) => after ?? []);
   return {
     records,
+    scale: records.some(({ kind }) => kind === 'storage') ? ROOM_SCALE : USUAL_SCALE,
     draw: (scale) => {
       const context = contextOf(document, scale, theme);
       return [...drawItems(context), ...drawStorages(context).flatMap(withoutWords)];

@@ -67,7 +67,7 @@ export const windowWords = {
     nothing: (search: string) => `Nothing called “${search}”.`,
     how: 'Drag one onto the plan, or click one, then click on the plan. Enter puts it in the middle.',
     placing: (name: string) => `Click on the plan to set down: ${name}`,
-    carrying: (name: string) => `Let go over the plan to set down: ${name}`,
+    carrying: (name: string) => `Let go over the plan to set down: ${name}. To put it back:`,
     stop: 'Stop placing',
     count: (count: number) => counted(count, 'thing', 'things'),
   },
