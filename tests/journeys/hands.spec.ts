@@ -144,7 +144,7 @@ test('a thing is dragged from its shelf onto the plan, and goes back where that 
   await grasp();
   await expect(carried).toHaveText('Trap table, padded');
   await mouse.move(spot.x, spot.y, { steps: 4 });
-  await expect(page.getByText('Let go over the plan to set down: Trap table, padded')).toBeVisible();
+  await expect(page.getByText('Let go to set down: Trap table, padded')).toBeVisible();
   await expect(carried).toBeHidden();
   await expect(rows).toHaveCount(count + 1);
   await mouse.up();
