@@ -23,7 +23,7 @@ export const HELP = `Standlines without a window.
       Prints the plot of a setup. If none is given: the paper used last in the window, otherwise A4 for
       metric concerts and Letter for imperial ones; the largest standard scale that fits.
   standlines pack FILE --out-dir DIR [--sheets cover,plot,marks-2] [--paper A4|A3|Letter|Tabloid]
-                  [--format pdf,svg,png,dxf,csv] [--dpi 150] [--replace]
+                  [--scale 1:50] [--format pdf,svg,png,dxf,csv] [--dpi 150] [--replace]
       Prints the pack of a concert as DIR/pack.pdf: one PDF with bookmarks and numbered sheets.
       --sheets  which sheets, in this order; all of them if left out. A kind stands for all sheets of it, a
                 kind with the number of a piece in the programme for that piece's (marks-2; a second
@@ -43,6 +43,7 @@ export const HELP = `Standlines without a window.
                   inventory   things, lamps, cables and sockets of the whole concert
                   cautions    what to read before setting
       --paper    as for plot; every drawing has the largest standard scale that fits it
+      --scale    of the stage plots alone, all of them; refused with what would do where one does not fit
       --format   what is written, pdf alone if left out:
                    pdf  all sheets in DIR/pack.pdf, in place of one that is there
                    svg  each sheet as a drawing (03-plot-1.svg)
@@ -119,6 +120,8 @@ export interface PackOrder {
   readonly sheets: readonly string[] | null;
   /** Null: the one used last, otherwise the one that goes with the concert's units. */
   readonly paper: PlotOptions['paper'] | null;
+  /** Of the stage plots; null: the largest that fits each. */
+  readonly scale: number | null;
   /** Each once, in the order in which they are told of. */
   readonly formats: readonly PackFormat[];
   /** Of pictures. */
@@ -264,6 +267,7 @@ function packOrder(words: readonly string[]): Order {
     'out-dir': text,
     sheets: text,
     paper: text,
+    scale: text,
     format: text,
     dpi: text,
     replace: { type: 'boolean' },
@@ -278,6 +282,7 @@ function packOrder(words: readonly string[]): Order {
     outDir,
     sheets: sheetsOf(textOf(values['sheets'])),
     paper: paperOf(textOf(values['paper'])),
+    scale: scaleOf(textOf(values['scale'])),
     replace: values['replace'] === true,
     ...formsOf(textOf(values['format']), textOf(values['dpi'])),
   };

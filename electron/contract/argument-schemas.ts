@@ -15,8 +15,8 @@ const recordId = v.pipe(v.string(), v.regex(/^[A-Za-z][A-Za-z0-9_-]{0,63}$/));
 const fileName = v.pipe(v.string(), v.minLength(1), v.maxLength(1024));
 const text = v.pipe(v.string(), v.maxLength(LONGEST_TEXT));
 const hash = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/));
-const savedType = v.picklist(['standlines', 'pdf', 'dxf', 'csv']);
-const fileType = v.picklist(['standlines', 'pdf', 'score', 'table', 'underlay', 'dxf', 'csv']);
+const savedType = v.picklist(['standlines', 'pdf', 'dxf', 'csv', 'zip']);
+const fileType = v.picklist(['standlines', 'pdf', 'score', 'table', 'underlay', 'dxf', 'csv', 'zip']);
 
 const saveRequest = v.strictObject({
   handle,
@@ -42,13 +42,15 @@ const settings = v.strictObject({
 
 const paperName = v.picklist(['A4', 'A3', 'Letter', 'Tabloid']);
 
+const scale = v.nullable(v.pipe(v.number(), v.finite(), v.minValue(1), v.maxValue(10_000)));
+
 const plotRequest = v.strictObject({
   text,
   setup: recordId,
   options: v.strictObject({
     paper: paperName,
     orientation: v.picklist(['portrait', 'landscape', 'auto']),
-    scale: v.nullable(v.pipe(v.number(), v.finite(), v.minValue(1), v.maxValue(10_000))),
+    scale,
   }),
 });
 
@@ -61,6 +63,14 @@ const packOrder = v.strictObject({
   sheets: v.nullable(
     v.pipe(v.array(v.pipe(v.string(), v.regex(/^[a-z0-9-]{1,64}$/))), v.maxLength(MOST_SHEETS)),
   ),
+  scale,
+  formats: v.pipe(
+    v.array(v.picklist(['pdf', 'svg', 'png', 'dxf', 'csv'])),
+    v.minLength(1),
+    v.maxLength(5),
+    v.checkItems((format, index, formats) => formats.indexOf(format) === index),
+  ),
+  dpi: v.pipe(v.number(), v.finite()),
 });
 
 const step = v.pipe(v.number(), v.integer(), v.minValue(-1));

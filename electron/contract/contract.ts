@@ -77,7 +77,7 @@ export interface FolderListing {
 }
 
 /** `underlay`: a picture, a PDF or a DXF. */
-export type FileType = 'standlines' | 'pdf' | 'score' | 'table' | 'underlay' | 'dxf' | 'csv';
+export type FileType = 'standlines' | 'pdf' | 'score' | 'table' | 'underlay' | 'dxf' | 'csv' | 'zip';
 
 /** Scores, tables and underlays are only read. */
 export type SavedType = Exclude<FileType, 'score' | 'table' | 'underlay'>;
@@ -174,6 +174,12 @@ export interface PackOrder {
   readonly paper: PlotOptions['paper'];
   /** Names of entries of the pack, in the order of the sheets; null: the usual ones. */
   readonly sheets: readonly string[] | null;
+  /** Of the stage plots: the ratio's denominator, 50 for 1:50; null picks the largest standard scale that fits each. */
+  readonly scale: number | null;
+  /** What it is made as: `pdf` alone makes one PDF, anything else a zip of the files. */
+  readonly formats: readonly ('pdf' | 'svg' | 'png' | 'dxf' | 'csv')[];
+  /** Of pictures, dots per inch. */
+  readonly dpi: number;
 }
 
 /** How far a pack is. */
@@ -275,7 +281,7 @@ export interface Contract {
   'pack.stop': (job: string) => Result<null>;
   /** The whole pack in base64, to be looked at. */
   'pack.bytes': (job: string) => Result<string>;
-  /** Saves the very pack that was looked at. */
+  /** Saves the very pack that was looked at, as a `.pdf` or a `.zip`. */
   'pack.save': (job: string, handle: Handle, replace: boolean) => Result<Saved>;
   /** Booklets and cue cards as one PDF. */
   'paper.save': (request: PaperRequest, handle: Handle, replace: boolean) => Result<PaperSaved>;

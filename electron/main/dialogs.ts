@@ -12,6 +12,7 @@ const FILTERS: Readonly<Record<FileType, FileFilter>> = {
   underlay: { name: 'Picture, PDF or DXF', extensions: ['png', 'jpg', 'jpeg', 'pdf', 'dxf'] },
   dxf: { name: 'DXF drawing', extensions: ['dxf'] },
   csv: { name: 'CSV table', extensions: ['csv'] },
+  zip: { name: 'Files in a ZIP', extensions: ['zip'] },
 };
 
 export function dialogsOver(window: BrowserWindow): Dialogs {

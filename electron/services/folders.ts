@@ -12,6 +12,7 @@ const SHOWN_ENDINGS: readonly string[] = [
   ...['.musicxml', '.xml', '.mxl'],
   ...['.csv', '.tsv'],
   ...['.png', '.jpg', '.jpeg', '.dxf'],
+  '.zip',
 ];
 const MOST_ENTRIES = 2_000;
 

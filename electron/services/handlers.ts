@@ -234,7 +234,9 @@ function packHandlers({ handles, files, state, packs }: Services): Pick<Handlers
     'pack.stop': (job) => settled(state, () => packs.stop(job)),
     'pack.bytes': (job) => settled(state, async () => Buffer.from(await packs.bytes(job)).toString('base64')),
     'pack.save': (job, handle, replace) =>
-      settledAt(handles, handle, async () => files.savePrint(handle, await packs.bytes(job), replace)),
+      settledAt(handles, handle, async () =>
+        files.savePrint(handle, await packs.bytes(job), replace, packs.typeOf(job)),
+      ),
   };
 }
 

@@ -6,7 +6,15 @@ import { paperNamed } from '#model/drawing/papers.ts';
 import { sheetToSvg } from '#model/drawing/to-svg.ts';
 import { textOf } from './export.ts';
 import type { PackFormat } from './pack-formats.ts';
-import { notesOf, openPack, printOpened, type OpenedPack, type PackOrder, type PackWatch } from './pack.ts';
+import {
+  notesOf,
+  openPack,
+  printOpened,
+  type OpenedPack,
+  type PackOrder,
+  type PackWatch,
+  type PrintedPack,
+} from './pack.ts';
 import { scratchFile } from './scratch-file.ts';
 import { letteringOf } from './svg-lettering.ts';
 import { openPngPainter, refuseTooManyDots, type ToPng } from './svg-to-png.ts';
@@ -26,11 +34,9 @@ export interface FileTaker {
   readonly take: (name: string, bytes: Uint8Array) => Promise<void>;
 }
 
-export interface WrittenPack {
-  /** In the pictures and the PDF; 0 when neither was asked for. */
-  readonly sheets: number;
+/** Of the pictures and the PDF; without sheets when neither was asked for. */
+export interface WrittenPack extends PrintedPack {
   readonly names: readonly string[];
-  readonly notes: readonly string[];
 }
 
 /**
@@ -49,7 +55,8 @@ export async function writePack(
   await taker.willTake(names);
   for (const { name, text } of data) await taker.take(name, Buffer.from(text()));
   if (pack) await takeSheets(order, pack, taker);
-  return { sheets: pack?.counted.sheets ?? 0, names, notes: pack ? notesOf(pack) : [] };
+  const { sheets, entries } = pack?.counted ?? { sheets: 0, entries: [] };
+  return { sheets, entries, names, notes: pack ? notesOf(pack) : [] };
 }
 
 function hasSheets({ formats }: FilesOrder): boolean {

@@ -10,6 +10,7 @@ import { pieceOfEntry } from '#model/drawing/pack/pack.ts';
 import { readDocument } from '#model/file-format/read.ts';
 import { FaultError, faultOf } from './faults.ts';
 import { printPack, type PackStep, type PrintedPack } from './pack.ts';
+import { zipPack } from './pack-zip.ts';
 import { scratchFile, type ScratchFile } from './scratch-file.ts';
 
 export interface PackJobs {
@@ -21,9 +22,12 @@ export interface PackJobs {
   stop(job: string): Promise<null>;
   /** Throws `FaultError` when it is not whole. */
   bytes(job: string): Promise<Uint8Array>;
+  /** The ending of its file. Throws `FaultError` when there is none of that name. */
+  typeOf(job: string): 'pdf' | 'zip';
 }
 
 interface Job {
+  readonly type: 'pdf' | 'zip';
   readonly stopper: AbortController;
   state: PackState;
   file: ScratchFile | null;
@@ -73,6 +77,7 @@ export function createPackJobs(now: () => Date): PackJobs {
       if (!file) throw new FaultError('pack.notReady', 'The pack is not whole yet.');
       return file.read();
     },
+    typeOf: (id) => jobNamed(id).type,
   };
 }
 
@@ -94,7 +99,9 @@ function started({ text, ...order }: PackOrder, now: Date): Job {
   const read = readDocument(text);
   if (!read.ok) throw new FaultError('pack.notADocument', read.problem.message);
   const { document } = read;
+  const type = order.formats.every((format) => format === 'pdf') ? 'pdf' : 'zip';
   const job: Job = {
+    type,
     stopper: new AbortController(),
     state: { step: 0, doing: 'counting', done: 0, of: 1, pack: null, fault: null },
     file: null,
@@ -102,7 +109,8 @@ function started({ text, ...order }: PackOrder, now: Date): Job {
   };
   const told = (change: Partial<PackState>): void => tell(job, change);
   const watch = { signal: job.stopper.signal, progress: (step: PackStep) => told(step) };
-  scratchFile((sink) => printPack({ ...order, document, now }, sink, watch)).then(
+  const made = type === 'pdf' ? printPack : zipPack;
+  scratchFile<PrintedPack>((sink) => made({ ...order, document, now }, sink, watch)).then(
     (file) => {
       if (job.stopper.signal.aborted) return void file.drop();
       job.file = file;

@@ -15,6 +15,7 @@ import {
   countPack,
   packEntries,
   packSheets,
+  refusedPlot,
   usualEntries,
   type CheckedSetup,
   type CountedPack,
@@ -34,6 +35,8 @@ export interface PackOrder {
   readonly paper: PaperName;
   /** Names of entries, or kinds of them, in the order of the sheets; null: the usual ones. */
   readonly sheets: readonly string[] | null;
+  /** Of the stage plots, 50 for 1:50; null: the largest that fits each. */
+  readonly scale: number | null;
   readonly now: Date;
 }
 
@@ -81,6 +84,7 @@ export async function printPack(
 /** Counts the sheets. Throws `FaultError` as `printPack` does. */
 export async function openPack(order: PackOrder, watch: PackWatch = {}): Promise<OpenedPack> {
   const request = packRequest(order);
+  refuseScale(request);
   const counted = await countedPack(request, watch);
   const notes = new Set(counted.notes);
   return {
@@ -122,9 +126,9 @@ async function* passedOn(sheets: Iterable<PackSheet>, each: EachSheet | undefine
 }
 
 /** What the drawings are made from, the usual sheets or the chosen ones. Throws `FaultError`. */
-export function packRequest({ document, paper, sheets, now }: PackOrder): PackRequest {
+export function packRequest({ document, paper, scale, sheets, now }: PackOrder): PackRequest {
   return {
-    ...{ document, paper },
+    ...{ document, paper, scale },
     entries: entriesFor(document, sheets),
     checked: rememberedChecks(document),
     measure: createMeasure(),
@@ -170,6 +174,13 @@ function checkedSetup(document: Document, setup: Id<'setup'>): CheckedSetup {
       return words;
     },
   };
+}
+
+/** Whoever asks for a scale gets it or hears which would do; no sheet is left out in silence. */
+function refuseScale(request: PackRequest): void {
+  if (request.scale === null) return;
+  const refusal = refusedPlot(request);
+  if (refusal) throw new FaultError(refusal.code, refusal.message);
 }
 
 async function countedPack(request: PackRequest, { progress, signal }: PackWatch): Promise<CountedPack> {

@@ -55,7 +55,7 @@ function counted(request: ReturnType<typeof packRequest>): CountedPack {
 
 /** Entries, the usual ones in their order, that make just so many sheets. */
 function orderOf(document: Document, sheets: number): PackOrder {
-  const order: PackOrder = { document, paper: 'A4', sheets: null, now: NOW };
+  const order: PackOrder = { document, paper: 'A4', scale: null, sheets: null, now: NOW };
   const names: string[] = [];
   let rest = sheets;
   for (const { entry, count } of counted(packRequest(order)).entries.filter(

@@ -1,6 +1,7 @@
 /** A pack as it is made beside the window: begun anew with each choice, watched, stopped, and shown as the very file it is. */
 
 import type { Host, PackOrder, PackState } from '#contract/contract.ts';
+import { followPack } from './following.ts';
 import { openPdfPages, type PdfPages } from '../music/pdf-pages.ts';
 
 /** After the last change so long is waited before a pack is begun, ms. */
@@ -60,17 +61,13 @@ export class PackMaking {
     if (round !== this.#round) return this.#forget(begun.ok ? begun.value.job : null);
     if (!begun.ok) return this.#fail(begun.error.message);
     this.#job = begun.value.job;
-    let step = -1;
-    for (;;) {
-      const answer = await this.#host.call('pack.watch', begun.value.job, step);
-      if (round !== this.#round) return;
-      if (!answer.ok) return this.#fail(answer.error.message);
-      const state = answer.value;
-      step = state.step;
-      this.progress = state;
-      if (state.doing === 'failed') return this.#fail(state.fault?.message ?? '');
-      if (state.doing === 'ready' && state.pack) return this.#show(begun.value.job, state.pack, round);
-    }
+    const made = await followPack(this.#host, begun.value.job, (state) => {
+      if (round === this.#round) this.progress = state;
+      return round === this.#round;
+    });
+    if (made === null) return;
+    if ('problem' in made) return this.#fail(made.problem);
+    return this.#show(begun.value.job, made, round);
   }
 
   async #show(job: string, pack: ShownPack['pack'], round: number): Promise<void> {

@@ -17,6 +17,7 @@ import { plotPages } from './plot.ts';
 import type { EntryPages, Numbering, PackEntry, PackKind, PackRequest } from './request.ts';
 
 export { chosenEntries, packEntries, pieceOfEntry } from './entries.ts';
+export { refusedPlot } from './plot.ts';
 export { PACK_KINDS } from './request.ts';
 export type {
   CheckedSetup,

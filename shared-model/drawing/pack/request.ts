@@ -55,6 +55,8 @@ export interface PackRequest extends Pick<
   'document' | 'measure' | 'units' | 'issued' | 'palette'
 > {
   readonly paper: PaperName;
+  /** Of the stage plots, 50 for 1:50; null: the largest that fits each. */
+  readonly scale: number | null;
   /** Asked again and again of the same setups: whoever hands it in remembers. */
   readonly checked: (setup: Id<'setup'>) => CheckedSetup;
   /** What the pack has in it, in its order; the cover lists it. */

@@ -12,9 +12,10 @@ import { EVENING } from '../../shared-model/drawing/pack/pack-request.ts';
 async function packed(folder: string, ...words: string[]) {
   const file = join(folder, 'evening.standlines');
   writeFileSync(file, writeDocument(EVENING));
+  const sheets = words.includes('--sheets') ? [] : ['--sheets', 'cautions'];
   const [printed, complaints]: [string[], string[]] = [[], []];
   const status = await commandLine(
-    ['pack', file, '--out-dir', join(folder, 'out'), '--sheets', 'cautions', '--paper', 'A4', ...words],
+    ['pack', file, '--out-dir', join(folder, 'out'), ...sheets, '--paper', 'A4', ...words],
     {
       ...{ fs: nodeFs, now: () => new Date(0), state: join(folder, 'state') },
       print: (text) => void printed.push(text),
@@ -25,6 +26,9 @@ async function packed(folder: string, ...words: string[]) {
 }
 
 it.each([
+  [['--sheets', 'plot', '--scale', '1:10'], /does not fit on A4 at 1:10\. Choose 1:\d+ on A4/],
+  [['--sheets', 'plot', '--scale', '1:37'], /1:37 is not a standard drawing scale/],
+  [['--scale', 'large'], /--scale/],
   [['--format', 'gif'], /--format "gif" is not one of pdf, svg, png, dxf, csv/],
   [['--format', ','], /names no format/],
   [['--dpi', '150'], /--dpi goes with --format png/],

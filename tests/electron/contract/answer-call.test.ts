@@ -55,7 +55,12 @@ const GOOD: { readonly [C in Channel]: Arguments<C> } = {
   'settings.write': [{ theme: 'dark', units: 'metric', paper: null, singleKeys: false }],
   'plot.render': [PLOT],
   'plot.save': [PLOT, HANDLE, false],
-  'pack.begin': [{ text: '{}', paper: 'A4', sheets: ['cover', 'plot-2b', 'seats-1-p3'] }],
+  'pack.begin': [
+    {
+      ...{ text: '{}', paper: 'A4', scale: 50, sheets: ['cover', 'plot-2b', 'seats-1-p3'] },
+      ...{ formats: ['pdf', 'png'], dpi: 150 },
+    },
+  ],
   'pack.watch': ['job-1', -1],
   'pack.stop': ['job-1'],
   'pack.bytes': ['job-1'],

@@ -18,6 +18,7 @@ async function written(order: Partial<FilesOrder>) {
   const whole: FilesOrder = {
     document: EVENING,
     paper: 'A4',
+    scale: null,
     sheets: ['cover', 'plot-1'],
     dpi: DPI,
     formats: ['pdf'],
@@ -92,7 +93,7 @@ describe('the files of a pack', () => {
 
   it('nothing is made when one of them cannot be taken', async () => {
     const order: FilesOrder = {
-      ...{ document: EVENING, paper: 'A4', sheets: ['cover'], dpi: DPI, formats: ['svg'] },
+      ...{ document: EVENING, paper: 'A4', scale: null, sheets: ['cover'], dpi: DPI, formats: ['svg'] },
       now: new Date(0),
     };
     const taken: string[] = [];

@@ -2,13 +2,17 @@
 
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import type { PackState } from '#contract/contract.ts';
+import type { PackOrder, PackState } from '#contract/contract.ts';
 import { writeDocument } from '#model/file-format/write.ts';
 import { testShell, type TestShell } from '../../../helpers/services.ts';
 import { EVENING } from '../../../shared-model/drawing/pack/pack-request.ts';
 
-const ORDER = { text: writeDocument(EVENING), paper: 'A4', sheets: ['cover', 'plot', 'cautions'] } as const;
+const ORDER: PackOrder = {
+  ...{ text: writeDocument(EVENING), paper: 'A4', scale: null, sheets: ['cover', 'plot', 'cautions'] },
+  ...{ formats: ['pdf'], dpi: 150 },
+};
 
 async function begun({ handlers }: TestShell, order: Parameters<(typeof handlers)['pack.begin']>[0] = ORDER) {
   const answer = await handlers['pack.begin'](order);
@@ -85,6 +89,46 @@ describe('a pack beside a window', () => {
       ok: false,
       error: { code: 'pack.notADocument' },
     });
+  });
+
+  it('in several forms is one zip of whole files, saved as such', async () => {
+    const shell = testShell();
+    const formats = ['pdf', 'svg', 'png', 'dxf', 'csv'] as const;
+    const job = await begun(shell, { ...ORDER, sheets: ['cautions'], formats, dpi: 40 });
+    const states = await watched(shell, job);
+    expect(states.at(-1)).toMatchObject({ doing: 'ready', pack: { sheets: 1 } });
+    const wrong = shell.services.handles.handleOf(join(shell.folder, 'pack.pdf'));
+    expect(await shell.handlers['pack.save'](job, wrong, false)).toMatchObject({
+      error: { code: 'file.wrongEnding' },
+    });
+    const path = join(shell.folder, 'pack.zip');
+    const handle = shell.services.handles.handleOf(path);
+    expect(await shell.handlers['pack.save'](job, handle, false)).toMatchObject({ ok: true });
+    const files = unzipSync(readFileSync(path));
+    expect(Object.keys(files).sort()).toEqual([
+      ...['01-cautions.png', '01-cautions.svg', 'inventory.csv'],
+      ...['marks-1.csv', 'marks-2.csv', 'marks-2b.csv', 'pack.pdf'],
+      ...['plan-1.dxf', 'plan-2.dxf', 'plan-2b.dxf'],
+    ]);
+    const head = (name: string): string => Buffer.from(files[name] ?? []).toString('latin1', 0, 5);
+    expect(head('pack.pdf')).toBe('%PDF-');
+    expect(head('01-cautions.svg')).toBe('<?xml');
+    expect(head('01-cautions.png').slice(1, 4)).toBe('PNG');
+    // Nothing that is there is replaced unless that was said.
+    expect(await shell.handlers['pack.save'](job, handle, false)).toMatchObject({ ok: false });
+    expect(await shell.handlers['pack.save'](job, handle, true)).toMatchObject({ ok: true });
+  });
+
+  it('of plans and tables alone needs no sheets', async () => {
+    const shell = testShell();
+    const job = await begun(shell, { ...ORDER, sheets: [], formats: ['csv'] });
+    expect((await watched(shell, job)).at(-1)).toMatchObject({ doing: 'ready', pack: { sheets: 0 } });
+  });
+
+  it('tells of a resolution that is too high', async () => {
+    const shell = testShell();
+    const states = await watched(shell, await begun(shell, { ...ORDER, formats: ['png'], dpi: 700 }));
+    expect(states.at(-1)).toMatchObject({ doing: 'failed', fault: { code: 'png.resolution' } });
   });
 
   it('is forgotten when newer ones take its place', async () => {

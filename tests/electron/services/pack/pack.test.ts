@@ -23,7 +23,10 @@ const NOW = new Date('2027-02-13T12:00:00');
 async function printed(document: Document, order: Partial<PackOrder> = {}) {
   const chunks: Buffer[] = [];
   const sink = new Writable({ write: (chunk: Buffer, _, done) => (chunks.push(chunk), done()) });
-  const pack = await printPack({ document, paper: 'A4', sheets: null, now: NOW, ...order }, sink);
+  const pack = await printPack(
+    { document, paper: 'A4', scale: null, sheets: null, now: NOW, ...order },
+    sink,
+  );
   const bytes = new Uint8Array(Buffer.concat(chunks));
   return { ...pack, bytes, pdf: await openPdf(bytes) };
 }
@@ -238,7 +241,13 @@ describe('printPack', () => {
   it('tells how far it is, from the first entry to the last sheet', async () => {
     const steps: PackStep[] = [];
     const sink = new Writable({ write: (_, __, done) => done() });
-    const order: PackOrder = { document: EVENING, paper: 'A4', sheets: ['plot', 'cautions'], now: NOW };
+    const order: PackOrder = {
+      document: EVENING,
+      paper: 'A4',
+      scale: null,
+      sheets: ['plot', 'cautions'],
+      now: NOW,
+    };
     const { sheets } = await printPack(order, sink, { progress: (step) => steps.push(step) });
     expect(steps[0]).toEqual({ doing: 'counting', done: 0, of: 3 });
     expect(steps.at(-1)).toEqual({ doing: 'drawing', done: sheets, of: sheets });
@@ -252,7 +261,7 @@ describe('printPack', () => {
       if (doing === 'drawing') last = done;
       if (last === 2) stopper.abort();
     };
-    const order: PackOrder = { document: EVENING, paper: 'A4', sheets: null, now: NOW };
+    const order: PackOrder = { document: EVENING, paper: 'A4', scale: null, sheets: null, now: NOW };
     await expect(printPack(order, sink, { progress, signal: stopper.signal })).rejects.toMatchObject({
       code: 'pack.stopped',
     });
@@ -263,13 +272,44 @@ describe('printPack', () => {
     const sink = new Writable({
       write: (_, __, done) => done(Object.assign(new Error('full'), { code: 'ENOSPC' })),
     });
-    const order: PackOrder = { document: EVENING, paper: 'A4', sheets: null, now: NOW };
+    const order: PackOrder = { document: EVENING, paper: 'A4', scale: null, sheets: null, now: NOW };
     await expect(printPack(order, sink)).rejects.toMatchObject({ code: 'ENOSPC' });
+  });
+
+  it('has its plots at the scale that was asked for, written on each and true on the paper', async () => {
+    const { sheets, pdf } = await printed(EVENING, { sheets: ['plot'], scale: 100 });
+    expect(sheets).toBe(2);
+    for (const number of [1, 2]) {
+      const words = (await pageTexts(await pdf.getPage(number))).map(({ text }) => text).join(' ');
+      expect(words).toContain('1:100');
+    }
+    const largest = await printed(EVENING, { sheets: ['plot-1'] });
+    const [words] = [(await pageTexts(await largest.pdf.getPage(1))).map(({ text }) => text).join(' ')];
+    expect(words).not.toContain('1:100');
+  });
+
+  it('refuses a scale at which a plot does not fit, with the largest that does', async () => {
+    const refused = printed(EVENING, { sheets: ['cover', 'plot'], scale: 10 });
+    await expect(refused).rejects.toMatchObject({ code: 'plot.doesNotFit' });
+    const message = await refused.catch((error: Error) => error.message);
+    const fits = Number(/does not fit on A4 at 1:10\. Choose 1:(\d+) on A4/.exec(String(message))?.[1]);
+    expect((await printed(EVENING, { sheets: ['plot'], scale: fits })).sheets).toBe(2);
+    await expect(printed(EVENING, { sheets: ['plot'], scale: 37 })).rejects.toMatchObject({
+      code: 'plot.unknownScale',
+    });
+    // What has no plot in it has nothing that would not fit.
+    expect((await printed(EVENING, { sheets: ['cautions'], scale: 10 })).sheets).toBe(1);
   });
 
   it('refuses a sheet that the pack cannot have, naming those it can', async () => {
     const sink = new Writable({ write: (_, __, done) => done() });
-    const order: PackOrder = { document: aDocument(), paper: 'A4', sheets: ['plot-7'], now: NOW };
+    const order: PackOrder = {
+      document: aDocument(),
+      paper: 'A4',
+      scale: null,
+      sheets: ['plot-7'],
+      now: NOW,
+    };
     await expect(printPack(order, sink)).rejects.toMatchObject({
       code: 'pack.unknownSheet',
       message: expect.stringMatching(/no sheet "plot-7".*plot-1/) as string,

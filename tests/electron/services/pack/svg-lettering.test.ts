@@ -21,7 +21,7 @@ const measure = createMeasure();
 
 /** Letter, so that at 100 dots per inch it is a whole number of dots. */
 function sheetsOfPack(names: readonly string[]): Sheet[] {
-  const request = packRequest({ document: EVENING, paper: 'Letter', sheets: names, now: NOW });
+  const request = packRequest({ document: EVENING, paper: 'Letter', scale: null, sheets: names, now: NOW });
   const steps = countPack(request);
   for (;;) {
     const step = steps.next();

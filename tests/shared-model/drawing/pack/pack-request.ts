@@ -41,6 +41,7 @@ export function packOf(document: Document, fields: Partial<PackRequest> = {}): P
   return {
     document,
     paper: 'A4',
+    scale: null,
     entries: usualEntries(packEntries(document)),
     checked: () => ({
       report: inventedReport(document),
