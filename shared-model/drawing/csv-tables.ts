@@ -1,22 +1,16 @@
 /** The marks of a setup, and what a whole concert needs, as rows for a spreadsheet. */
 
-import { concertOf, inSetup, placedInSetup, type Document } from '../document/document.ts';
+import { concertOf, placedInSetup, type Document } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import { formatAcross, formatDepth } from '../document/measures.ts';
-import type { PlacedRecord, Setup } from '../document/records.ts';
-import { stockCheck } from '../programme/stock-check.ts';
-import { thingName } from '../programme/thing.ts';
+import type { PlacedRecord } from '../document/records.ts';
+import { normaliseFacing } from '../geometry/frame.ts';
 import type { CsvCell } from './csv.ts';
 import { shortMarks } from './plan/short-marks.ts';
 import { cornersOf } from './sheet/cable-rows.ts';
-import {
-  capitalised,
-  instrumentName,
-  notesOf,
-  turnsMatter,
-  whatItIs,
-  type MarkedSetup,
-} from './sheet/marks-table.ts';
+import { notesOf, turnsMatter, whatItIs, type MarkedSetup } from './sheet/marks-table.ts';
+import { concertNeeds } from './sheet/needs.ts';
+import { pieceOf } from './sheet/page-frame.ts';
 
 const MARK_COLUMNS = [
   'Mark',
@@ -25,18 +19,28 @@ const MARK_COLUMNS = [
   'From edge',
   'x mm (stage left +)',
   'y mm (upstage +)',
-  'Faces degrees (0 = house, towards stage left +)',
+  'Faces degrees (0 = house, towards stage left +, -180 to 180)',
   'Lip mm',
   'Tilt degrees',
   'Notes',
+  'Piece',
 ];
+/** Of the whole concert: behind each row, so that a table that is cut or sorted still says which it is. */
+const ISSUE_COLUMNS = ['Concert', 'Date', 'Revision'];
 
 /** As the table of marks on the plot, with the exact figures beside the crew's words. The first row names the columns. */
 export function markRows(document: Document, setup: Id<'setup'>): CsvCell[][] {
   const marked: MarkedSetup = { document, setup, units: concertOf(document).units };
   const records = placedInSetup(document, setup);
   const marks = shortMarks(records);
-  return [MARK_COLUMNS, ...records.flatMap((record) => rowsOf(marked, record, marks.get(record.id) ?? ''))];
+  const rows = records.flatMap((record) => rowsOf(marked, record, marks.get(record.id) ?? ''));
+  const tail = [pieceOf({ document, setup }), ...issueCells(document)];
+  return [[...MARK_COLUMNS, ...ISSUE_COLUMNS], ...rows.map((row) => [...row, ...tail])];
+}
+
+function issueCells(document: Document): CsvCell[] {
+  const { name, date, revision } = concertOf(document);
+  return [name, date, revision];
 }
 
 function rowsOf(marked: MarkedSetup, record: PlacedRecord, mark: string): CsvCell[][] {
@@ -44,7 +48,7 @@ function rowsOf(marked: MarkedSetup, record: PlacedRecord, mark: string): CsvCel
     mark,
     whatItIs(record),
     ...spotCells(marked, record),
-    turnsMatter(record) ? record.facing : null,
+    turnsMatter(record) ? normaliseFacing(record.facing) : null,
     record.kind === 'stand' ? record.lip : null,
     record.kind === 'stand' ? record.tilt : null,
     notesOf(marked, record).join('; '),
@@ -65,39 +69,23 @@ function spotCells({ units }: MarkedSetup, { x, y }: { readonly x: number; reado
 }
 
 /**
- * How many of each thing every setup needs, the most that the programme needs at once, what the venue has and what is borrowed
- * (empty where nobody counted), and the most that is missing. The first row names the columns.
+ * The most of each thing that the programme needs at once, what the venue has and what is borrowed (empty where nobody counted),
+ * what is missing, and what every piece needs; then the instruments, which players bring. The figures of the inventory sheet, so
+ * that versions that are not played are left out. The first row names the columns.
  */
 export function inventoryRows(document: Document): CsvCell[][] {
-  const { setups, lines } = stockCheck(document);
-  const titles = setups.map(({ name, order }) => name || `Setup ${order}`);
+  const { setups, things, instruments } = concertNeeds(document);
+  const titles = setups.map(({ id }) => pieceOf({ document, setup: id }));
+  const tail = issueCells(document);
   return [
-    ['What', 'Most at once', 'Venue has', 'Borrowed', 'Missing', ...titles],
-    ...lines.map(({ thing, most, owned, borrowed, short, needs }): CsvCell[] => [
-      capitalised(thingName(thing)),
-      ...[most, owned, borrowed],
-      owned === null ? null : missingOf(setups, short),
-      ...needs,
+    ['What', 'Most at once', 'Venue has', 'Borrowed', 'Missing', ...titles, ...ISSUE_COLUMNS],
+    ...things.map(({ what, needs, most, owned, borrowed, missing }): CsvCell[] => [
+      ...[what, most, owned, borrowed, missing],
+      ...[...needs, ...tail],
     ]),
-    ...instrumentRows(document, setups),
+    ...instruments.map(({ what, needs, most }): CsvCell[] => [
+      ...[what, most, null, null, null],
+      ...[...needs, ...tail],
+    ]),
   ];
-}
-
-/** Versions are tried beside the programme: what they lack is not missed. */
-function missingOf(setups: readonly Setup[], short: readonly number[]): number {
-  return mostOf(short.filter((_, index) => setups[index]?.variantOf === null));
-}
-
-/** Players bring them, so nobody has them in stock. */
-function instrumentRows(document: Document, setups: readonly Setup[]): CsvCell[][] {
-  const names = setups.map(({ id }) => inSetup(document, id, 'instrument').map(instrumentName));
-  return [...new Set(names.flat())].map((name): CsvCell[] => {
-    const needs = names.map((each) => each.filter((other) => other === name).length);
-    const played = needs.filter((_, index) => setups[index]?.variantOf === null);
-    return [capitalised(name), mostOf(played), null, null, null, ...needs];
-  });
-}
-
-function mostOf(counts: readonly number[]): number {
-  return counts.reduce((most, count) => Math.max(most, count), 0);
 }

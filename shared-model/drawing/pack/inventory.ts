@@ -3,12 +3,10 @@
 import { inSetup, placedInSetup, programmeOf } from '../../document/document.ts';
 import { formatAcross, formatDepth, formatLength } from '../../document/measures.ts';
 import type { Lamp, Setup } from '../../document/records.ts';
-import { stockCheck } from '../../programme/stock-check.ts';
-import { thingName } from '../../programme/thing.ts';
 import { shortMarks } from '../plan/short-marks.ts';
 import { paragraph, type Block } from '../sheet/blocks.ts';
 import { cableLength, cornersOf } from '../sheet/cable-rows.ts';
-import { capitalised, instrumentName } from '../sheet/marks-table.ts';
+import { concertNeeds } from '../sheet/needs.ts';
 import { pieceOf } from '../sheet/page-frame.ts';
 import { tableSection, unitWords } from '../sheet/sections.ts';
 import type { Column, Table } from '../sheet/table.ts';
@@ -49,7 +47,6 @@ function pieceName(document: PackRequest['document'], { id }: Setup): string {
 const figure = (title: string, parts: number): Column => ({ title, parts, align: 'end' });
 
 function needTable({ document }: PackRequest): Table {
-  const { setups, lines } = stockCheck(document);
   const shown = shownSetups(document);
   return {
     columns: [
@@ -61,13 +58,13 @@ function needTable({ document }: PackRequest): Table {
       figure('Missing', 16),
       { title: 'There', parts: 12 },
     ],
-    rows: lines.map(({ thing, needs, most, owned, borrowed, short }) => [
-      capitalised(thingName(thing)),
-      ...shown.map(({ id }) => counted(needs[setups.findIndex((setup) => setup.id === id)])),
+    rows: concertNeeds(document).things.map(({ what, needs, most, owned, borrowed, missing }) => [
+      what,
+      ...shown.map((_, index) => counted(needs[index])),
       String(most),
       owned === null ? '' : String(owned),
       borrowed === null ? '' : counted(borrowed),
-      counted(most === 0 ? 0 : mostOf(short)),
+      counted(missing ?? 0),
       BOX,
     ]),
   };
@@ -77,20 +74,13 @@ function counted(count: number | undefined): string {
   return count ? String(count) : '–';
 }
 
-function mostOf(counts: readonly number[]): number {
-  return counts.reduce((most, count) => Math.max(most, count), 0);
-}
-
 const INSTRUMENTS = {
   title: 'Instruments',
   intro: 'Players bring them unless agreed otherwise.',
 };
 
 function instrumentTable({ document }: PackRequest): Table {
-  const setups = programmeOf(document);
   const shown = shownSetups(document);
-  const counts = setups.map(({ id }) => countsOf(inSetup(document, id, 'instrument').map(instrumentName)));
-  const names = [...new Set(counts.flatMap((each) => [...each.keys()]))];
   return {
     columns: [
       { title: 'What', parts: 58, bold: true },
@@ -98,17 +88,13 @@ function instrumentTable({ document }: PackRequest): Table {
       { ...figure('At once', 16), bold: true },
       { title: 'There', parts: 72 },
     ],
-    rows: names.map((name) => {
-      const each = counts.map((some) => some.get(name) ?? 0);
-      return [capitalised(name), ...shown.map((_, index) => counted(each[index])), String(mostOf(each)), BOX];
-    }),
+    rows: concertNeeds(document).instruments.map(({ what, needs, most }) => [
+      what,
+      ...shown.map((_, index) => counted(needs[index])),
+      String(most),
+      BOX,
+    ]),
   };
-}
-
-function countsOf(names: readonly string[]): Map<string, number> {
-  const counts = new Map<string, number>();
-  for (const name of names) counts.set(name, (counts.get(name) ?? 0) + 1);
-  return counts;
 }
 
 function powerSection(request: PackRequest, width: number): Block[] {

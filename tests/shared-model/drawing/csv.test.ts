@@ -10,6 +10,7 @@ import { csvText, type CsvCell } from '#model/drawing/csv.ts';
 import { inventoryRows, markRows } from '#model/drawing/csv-tables.ts';
 import { asId, type Id } from '#model/document/ids.ts';
 import {
+  aConcert,
   aDocument,
   aLamp,
   anInstrument,
@@ -100,8 +101,8 @@ describe('markRows', () => {
       aLamp({ x: 1000, y: 2000, cable: [{ x: 1500, y: 2000 }] }),
     );
     const [titles, ...rows] = reread(csvText(markRows(document, SETUP), PLAIN));
-    expect(titles?.length).toBe(10);
-    for (const row of rows) expect(row).toHaveLength(10);
+    expect(titles?.length).toBe(14);
+    for (const row of rows) expect(row).toHaveLength(14);
     expect(rows[0]).toEqual([
       'P1',
       `'=HYPERLINK("x") (player)`,
@@ -113,9 +114,26 @@ describe('markRows', () => {
       '',
       '',
       'stands',
+      'Trio',
+      'Test concert',
+      '',
+      '',
     ]);
     expect(rows[1]?.slice(2, 9)).toEqual(['on centre', '900 US', '0', '900', '180', '815', '65']);
     expect(rows[3]?.slice(0, 6)).toEqual(['', 'Socket of L1', '1500 SL', '2000 US', '1500', '2000']);
+  });
+});
+
+describe('markRows of a concert', () => {
+  it('says directions in one range, and in every row of which piece, day and revision it is', () => {
+    const document = aDocument(
+      aConcert({ name: 'Evening', date: '2027-03-14', revision: 'B' }),
+      aPlayer({ facing: 250 }),
+      aStand({ facing: -115 }),
+    );
+    const [, ...rows] = markRows(document, SETUP);
+    expect(rows.map((row) => row[6])).toEqual([-110, -115]);
+    for (const row of rows) expect(row.slice(10)).toEqual(['Trio', 'Evening', '2027-03-14', 'B']);
   });
 });
 
@@ -132,16 +150,27 @@ describe('inventoryRows', () => {
       aStand({ id: 'stand-4', setup: null }),
     );
     const rows = inventoryRows(document);
-    expect(rows[0]).toEqual(['What', 'Most at once', 'Venue has', 'Borrowed', 'Missing', 'Trio', 'Setup 2']);
+    expect(rows[0]).toEqual([
+      'What',
+      'Most at once',
+      'Venue has',
+      'Borrowed',
+      'Missing',
+      'Trio',
+      'Setup 2',
+      'Concert',
+      'Date',
+      'Revision',
+    ]);
     // A back-to-back pair is two stands; what stays for the whole concert is needed in both.
-    expect(rows.find(([what]) => String(what).includes('stand'))?.slice(1)).toEqual([
+    expect(rows.find(([what]) => String(what).includes('stand'))?.slice(1, 7)).toEqual([
       ...[4, null, null, null],
       ...[4, 2],
     ]);
     expect(
       rows
         .find(([what]) => what === 'B-flat clarinet' || String(what).toLowerCase().includes('clarinet'))
-        ?.slice(1),
+        ?.slice(1, 7),
     ).toEqual([1, null, null, null, 1, 0]);
   });
 
@@ -157,14 +186,14 @@ describe('inventoryRows', () => {
       aStock({ item: 'stand', model: '', owned: 2, borrowed: 1 }),
     );
     const [titles = [], ...rows] = inventoryRows(document);
-    expect(titles.slice(-1)).toEqual(['Wide']);
+    expect(titles.slice(5)).toEqual(['Trio', 'Second', 'Concert', 'Date', 'Revision']);
     // The model is not said, so those three fill in for any: 5 - 3 are missing in the second piece.
-    expect(rows[0]?.slice(1)).toEqual([5, 0, 0, 2, 3, 5, 9]);
+    expect(rows[0]?.slice(1, 7)).toEqual([5, 0, 0, 2, 3, 5]);
     const { model } = aStand();
     const exact = aDocument(
       ...stands(4, asId('setup-1')),
       aStock({ item: 'stand', model, owned: 2, borrowed: 1 }),
     );
-    expect(inventoryRows(exact)[1]?.slice(1)).toEqual([4, 2, 1, 1, 4]);
+    expect(inventoryRows(exact)[1]?.slice(1, 6)).toEqual([4, 2, 1, 1, 4]);
   });
 });
