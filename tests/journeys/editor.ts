@@ -200,7 +200,7 @@ export class Editor {
 
   /** The scale that the screen shows: 50 for 1:50. */
   async ratio(): Promise<number> {
-    const words = await this.page.getByTitle('Scale on this screen, about').innerText();
+    const words = await this.page.locator('[aria-description="Scale on this screen, about"]').innerText();
     return Number(words.replace('1:', ''));
   }
 
