@@ -133,6 +133,7 @@ test('single letters as keys can be switched off, and stay off', async ({ editor
   await page.keyboard.press('Control+k');
   await page.keyboard.type('single letters');
   await page.keyboard.press('Enter');
+  await expect(editor.dialog).toBeHidden();
   await editor.plan.focus();
   await page.keyboard.press('s');
   await expect(section).toBeVisible();
