@@ -9,35 +9,62 @@ import { tableBlocks, type Table } from '../sheet/table.ts';
 import { ASCENT, LEADING, TEXT, WEIGHT } from '../style.ts';
 import { fitted, oneLine, textLine } from '../text.ts';
 import { cautionFor, stepsFor } from './assembly-words.ts';
+import { enlarged } from './enlarged.ts';
 import type { Layout } from './layout.ts';
 import type { BookletOrder } from './order.ts';
 import { overRidgeDrawing } from './ridge-drawing.ts';
 import { stripDrawing } from './strip-drawing.ts';
 
 const MARGIN = 15;
-/** Lines much longer than this are hard to follow. */
+/** Lines of text with more letters than fit into this are hard to follow, so that larger sheets have larger letters. */
 const WIDEST = 190;
 
-/** As many sheets as it takes, on the booklet's paper. */
+/** On large paper it may be made less large than that, if it needs fewer sheets then. */
+const SHARES = [1, 0.95, 0.9, 0.85] as const;
+
+/** As many sheets as it takes, on the booklet's paper, which they fill: on large paper all but the ruler is larger. */
 export function assemblySheets(order: BookletOrder, strip: Strip, layout: Layout): Sheet[] {
   const { width, height } = order.paper;
-  const body: Box = {
-    x: MARGIN,
-    y: MARGIN,
-    width: Math.min(width - 2 * MARGIN, WIDEST),
-    height: height - 2 * MARGIN,
-  };
+  const largest = Math.max(1, (width - 2 * MARGIN) / WIDEST);
   const title = oneLine(`${order.title}: how to put it together`);
-  return flow(assemblyBlocks(order, strip, layout, body.width), body).map((children) => ({
-    title,
-    width,
-    height,
-    children,
-  }));
+  const tried = SHARES.map((share) => pagesAt(Math.max(1, share * largest), { order, strip, layout }));
+  const fewest = tried.reduce((least, pages) => Math.min(least, pages.length), Infinity);
+  const pages = tried.find(({ length }) => length === fewest) ?? [];
+  return pages.map((children) => ({ title, width, height, children }));
+}
+
+interface Assembled {
+  readonly order: BookletOrder;
+  readonly strip: Strip;
+  readonly layout: Layout;
+}
+
+/** What is on each sheet, so many times as large as it is on small paper. */
+function pagesAt(factor: number, { order, strip, layout }: Assembled): Primitive[][] {
+  const { width, height } = order.paper;
+  const body: Box = {
+    x: MARGIN / factor,
+    y: MARGIN / factor,
+    width: (width - 2 * MARGIN) / factor,
+    height: (height - 2 * MARGIN) / factor,
+  };
+  const blocks = assemblyBlocks(order, strip, layout, { width: body.width, factor });
+  return flow(blocks, body).map((children) => enlarged(children, factor));
+}
+
+export interface Room {
+  readonly width: number;
+  /** By how much it is made larger after that. */
+  readonly factor: number;
 }
 
 /** The same as pieces of text and drawings, to be set on other sheets. */
-export function assemblyBlocks(order: BookletOrder, strip: Strip, layout: Layout, width: number): Block[] {
+export function assemblyBlocks(
+  order: BookletOrder,
+  strip: Strip,
+  layout: Layout,
+  { width, factor }: Room,
+): Block[] {
   const { tools } = order;
   const steps = stepsFor(order, strip, layout);
   return [
@@ -46,7 +73,7 @@ export function assemblyBlocks(order: BookletOrder, strip: Strip, layout: Layout
     ...drawings(order, strip, width),
     heading('In this order', width, tools),
     ...steps.map((words, index) => paragraph(`${index + 1}.  ${words}`, width, tools, { after: 1.6 })),
-    ...rulerBlock(width, order),
+    ...rulerBlock({ width, factor }, order),
     heading('Who sees what', width, tools),
     ...tableBlocks(viewTable(order), width, tools, 'Who sees what'),
     paragraph(cautionFor(order), width, tools, { colour: tools.palette.warning }),
@@ -82,13 +109,14 @@ function drawings(order: BookletOrder, strip: Strip, width: number): Block[] {
 }
 
 /** A hundred millimetres to hold a ruler against. */
-function rulerBlock(width: number, { tools: { palette, measure } }: BookletOrder): Block[] {
-  const length = Math.min(100, 10 * Math.floor(width / 10));
+function rulerBlock({ width, factor }: Room, { tools: { palette, measure } }: BookletOrder): Block[] {
+  const printed = Math.min(100, 10 * Math.floor((width * factor) / 10));
+  const length = printed / factor;
   const type = { size: TEXT.small, weight: 'regular' } as const;
   const draw = ({ x, y }: { readonly x: number; readonly y: number }): Primitive[] => {
     const stroke = { colour: palette.ink, width: WEIGHT.medium };
     const words = fitted(
-      `${length} mm on the ruler, if it was printed at 100 %`,
+      `${printed} mm on the ruler, if it was printed at 100 %`,
       width - length - 4,
       type,
       measure,

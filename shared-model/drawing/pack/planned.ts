@@ -160,7 +160,8 @@ export function bookletPages(request: PackRequest, entry: PackEntry): EntryPages
     const common = { page: pageRoom(pageSizes(planned)), sizeOf: () => null, tools: request };
     const order = { ...binding, ...common, paper: paperNamed(paper) };
     const layout = layoutOf(order, strip);
-    if (layout) return textPages(request, entry, (width) => assemblyBlocks(order, strip, layout, width));
+    if (layout)
+      return textPages(request, entry, (width) => assemblyBlocks(order, strip, layout, { width, factor: 1 }));
   }
   return { ...NO_PAGES, notes: [`${entry.title}: its pages go on no paper that is offered.`] };
 }

@@ -366,3 +366,33 @@ describe('other bindings', () => {
     expect(read.slice(0, 6).filter(({ words }) => words.includes(': turn'))).toHaveLength(2);
   });
 });
+
+describe('the instructions', () => {
+  it.each([
+    ['A4', 210, 297, 2],
+    ['Letter', 215.9, 279.4, 2],
+    ['A3', 297, 420, 1],
+    ['Tabloid', 279.4, 431.8, 1],
+  ])('fill %s from margin to margin, and their ruler is true', async (name, width, height, sheets) => {
+    const small = { size: [300, 400] as const };
+    const parts = { clarinet: await part('clarinet', 6, small), cello: await part('cello', 6, small) };
+    const paper = { name, width, height };
+    const { read, printed: count } = await printed({ binding: ridge(2, 1, 0), paper, page: null }, parts);
+    const [how] = read.slice(count);
+    const lines = how?.texts ?? [];
+    const right = lines.reduce((most, { x, width: length }) => Math.max(most, x + length), 0) / MM;
+    const left = lines.reduce((least, { x }) => Math.min(least, x), Infinity) / MM;
+    // Lines are broken at words, so that the longest ends a word before the margin at the most.
+    expect(left).toBeCloseTo(15, 0);
+    expect(right).toBeGreaterThan(width - 15 - 25);
+    expect(right).toBeLessThan(width - 14.9);
+    // The words of the ruler begin 4 mm, and what these are enlarged by, behind its 100 mm.
+    const ruler = lines.find(({ text }) => text.startsWith('100 mm on the ruler'));
+    const factor = Math.max(1, (0.95 * (width - 30)) / 190);
+    expect((ruler?.x ?? 0) / MM).toBeGreaterThan(15 + 100 + 4 * factor - 0.1);
+    expect((ruler?.x ?? 0) / MM).toBeLessThan(15 + 100 + (4 * factor) / 0.94);
+    expect(read.length - count).toBe(sheets);
+    // On large paper the letters are larger, too.
+    expect(lines.reduce((least, { size }) => Math.min(least, size), Infinity)).toBeGreaterThan(6.9 * factor);
+  });
+});
