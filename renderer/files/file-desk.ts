@@ -58,7 +58,7 @@ export interface DeskNews {
   identity(now: FileIdentity, cause: 'opened' | 'saved'): void;
   saved(name: string): void;
   /** Something the user should read, but need not answer: what could not be opened, notes on a file, a save's warning. */
-  remark(message: string, topic: 'opening' | 'file' | 'saving'): void;
+  remark(message: string, topic: 'opening' | 'file' | 'version' | 'saving'): void;
   /** Another program has written the open file, which has no unsaved changes here; `load` reads it anew. */
   changed(name: string, load: () => void): void;
 }
@@ -228,7 +228,8 @@ export class FileDesk {
     this.#parts.concert.open(reading.document, true);
     const { name, location, handle, hash, readOnly } = file;
     this.#become({ ...nowhere(name), location, handle, hash, readOnly });
-    for (const note of reading.notes) this.#parts.news.remark(`${name}: ${note}`, 'file');
+    for (const note of reading.notes)
+      this.#parts.news.remark(`${name}: ${note}`, reading.quiet.includes(note) ? 'version' : 'file');
     return true;
   }
 

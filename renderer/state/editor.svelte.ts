@@ -18,6 +18,7 @@ import { Drawings } from './drawings.ts';
 import { PartFiles } from './part-files.ts';
 import { Questions } from './questions.svelte.ts';
 import {
+  kindOf,
   OF_THE_DOCUMENT,
   OF_THE_FILE,
   remarked,
@@ -174,7 +175,7 @@ export class Editor {
         this.done = text.files.saved;
         this.announce(text.files.savedAs(name));
       },
-      remark: (message, topic) => this.warn(message, topic),
+      remark: (message, topic) => this.#say({ kind: kindOf(topic), topic, message }),
       changed: (name, load) =>
         this.#say({
           kind: 'warning',

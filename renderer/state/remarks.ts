@@ -12,6 +12,8 @@ export type Topic =
   | 'opening'
   /** Said of the open file when it was read. */
   | 'file'
+  /** The open file was of an older version; a save writes the newest. */
+  | 'version'
   | 'saving'
   | 'keeping'
   /** Another program has changed the file. */
@@ -30,6 +32,11 @@ export interface Remark {
   readonly at?: Entry | null;
   /** What can be done about it. */
   readonly offer?: { readonly words: string; readonly run: () => void };
+}
+
+/** Nothing has to be done about an older version of the file. */
+export function kindOf(topic: Topic): Remark['kind'] {
+  return topic === 'version' || topic === 'done' ? 'notice' : 'warning';
 }
 
 /** Topics of which several remarks may stand at a time; of all others the newest replaces the one before. */
@@ -57,6 +64,7 @@ export function stillTrue(remarks: readonly Remark[], at: Entry | null): readonl
 export const OF_THE_DOCUMENT: readonly Topic[] = [
   'opening',
   'file',
+  'version',
   'saving',
   'keeping',
   'changed',
@@ -65,4 +73,4 @@ export const OF_THE_DOCUMENT: readonly Topic[] = [
 ];
 
 /** What a save that went well makes untrue. */
-export const OF_THE_FILE: readonly Topic[] = ['opening', 'saving', 'keeping', 'changed'];
+export const OF_THE_FILE: readonly Topic[] = ['opening', 'version', 'saving', 'keeping', 'changed'];

@@ -21,6 +21,8 @@ interface Read {
   readonly document: Document;
   /** What a user should know about a file that was read. */
   readonly notes: readonly string[];
+  /** Those of the notes that ask nothing of the user. */
+  readonly quiet: readonly string[];
 }
 
 const CURRENT: Understanding = { version: VERSION, steps: STEPS };
@@ -32,7 +34,7 @@ export function readDocument(text: string, understanding: Understanding = CURREN
   const raw = rawRecords(opened.file);
   if (!raw.ok) return raw;
   const read = documentFrom(raw.records);
-  return read.ok ? { ...read, notes: [...opened.notes, ...read.notes] } : read;
+  return read.ok ? { ...read, notes: [...opened.notes, ...read.notes], quiet: opened.notes } : read;
 }
 
 const FIELDS: readonly string[] = ['format', 'version', 'records'];
@@ -66,7 +68,7 @@ function documentFrom(raw: readonly unknown[]): ReadResult {
   }
   const document = { records };
   const broken = documentRuleBroken(document);
-  if (!broken) return { ok: true, document, notes: notesOn(records.values()) };
+  if (!broken) return { ok: true, document, notes: notesOn(records.values()), quiet: [] };
   if (!broken.record) return failure(broken.text, 'records');
   return aboutRecord(places.get(broken.record.id) ?? 0, broken.record, broken);
 }

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Document } from '#model/document/document.ts';
 import type { Entry } from '#model/document/history.ts';
 import { readDocument } from '#model/file-format/read.ts';
@@ -234,6 +235,15 @@ describe('what is told', () => {
     expect(await desk.open('torn')).toBe(false);
     expect(await desk.open('gone', { tried: true })).toBe(false);
     expect(remarks).toEqual([expect.stringMatching(/^opening: torn: /)]);
+  });
+
+  it('is that a file was of an older version, apart from what has to be looked at', async () => {
+    const url = new URL('../../fixtures/old/version-1.standlines', import.meta.url);
+    shell.files.set('old', readFileSync(url, 'utf8'));
+    expect(await desk.open('old')).toBe(true);
+    expect(remarks).toEqual([
+      expect.stringMatching(/^version: old: The file was of version 1 and has been brought/),
+    ]);
   });
 
   it('is that a document was opened or saved, so that what was said before can go', async () => {

@@ -1,6 +1,7 @@
 import type { Entry } from '#model/document/history.ts';
 import { describe, expect, it } from 'vitest';
 import {
+  kindOf,
   OF_THE_DOCUMENT,
   OF_THE_FILE,
   remarked,
@@ -45,6 +46,14 @@ describe('remarks', () => {
   it('forgets with a save what kept the file from being safe, not what was noted in it', () => {
     const all = [remark('saving', 'disk full'), remark('keeping', 'not kept'), remark('file', 'note')];
     expect(messages(settled(all, OF_THE_FILE))).toEqual(['note']);
+  });
+
+  it('say quietly that a file was of an older version, until it is saved in the newest', () => {
+    expect(kindOf('version')).toBe('notice');
+    expect((['file', 'opening', 'saving', 'refusal'] as const).map(kindOf)).toEqual(Array(4).fill('warning'));
+    const all = [remark('version', 'of version 1'), remark('file', 'note')];
+    expect(messages(settled(all, OF_THE_FILE))).toEqual(['note']);
+    expect(messages(settled(all, OF_THE_DOCUMENT))).toEqual([]);
   });
 
   it('forgets a refusal when the document has changed since', () => {

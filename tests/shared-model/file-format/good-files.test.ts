@@ -28,7 +28,8 @@ describe('files of older versions', () => {
     expect(result.notes).toEqual([expect.stringMatching(/^The file was of version \d and has been brought/)]);
     const written = writeDocument(result.document);
     expect(schemaErrors(written)).toBe('');
-    expect(readDocument(written)).toEqual({ ...result, notes: [] });
+    expect(readDocument(written)).toEqual({ ...result, notes: [], quiet: [] });
+    expect(result.quiet).toEqual(result.notes);
   });
 });
 
