@@ -9,7 +9,7 @@ export const planWords = {
     help: (fine: string, coarse: string, brackets: boolean) =>
       `Arrow keys move what is selected by ${fine}, with Shift by ${coarse}.${brackets ? ' Square brackets turn it.' : ''} The list “On the platform” has every item with its position.`,
     summary: (setup: string, items: number, seats: number) =>
-      `${setup}: ${counted(items, 'item', 'items')} on the platform, ${places(seats)} in the house.`,
+      `${setup === '' ? '' : `${setup}: `}${items === 0 ? 'Nothing' : counted(items, 'item', 'items')} on the platform, ${seats === 0 ? 'no places' : places(seats)} in the house.`,
     zoomIn: 'Larger',
     zoomOut: 'Smaller',
     fit: 'Show everything',
