@@ -10,7 +10,7 @@ import { PALETTES } from '#model/drawing/palette.ts';
 import { createMeasure } from '../../../../electron/services/fonts.ts';
 import { printPlanned } from '../../../../electron/services/planned-print.ts';
 import { openPdf, pageTexts, poppler, type PageText } from '../pdf-reading.ts';
-import { demoDuo, longBook, withoutLastTurn } from './plans.ts';
+import { demoDuo, longBook, wideConcertina, withoutLastTurn } from './plans.ts';
 
 const MM = 72 / 25.4;
 
@@ -73,6 +73,7 @@ describe.each([
   ['a duo that shares a booklet', demoDuo],
   ['a long part that is a book', longBook],
   ['a plan that breaks rules', withoutLastTurn],
+  ['a concertina of which four pages lie open', wideConcertina],
 ] as const)('cue cards of %s', (_, make) => {
   const plan = make();
 
@@ -165,6 +166,25 @@ describe('a cue card of the demo', () => {
     expect(rows.length).toBeGreaterThan(0);
     for (const row of rows) expect(row).toMatch(/\byes\s+yes\s+yes\b/);
   });
+});
+
+it('a concertina wider than two pages says how many lie open, and what a turn moves on', async () => {
+  const wide = wideConcertina();
+  const [paper, ...more] = wide.plan.stations;
+  expect([paper?.kind, paper?.leaves, paper?.pagesAcross, more]).toEqual(['concertina', 2, [4], []]);
+  const views = paper?.views[0] ?? [];
+  // Each turn moves the row on by two: what lay on the right lies on the left.
+  expect(views.slice(1).map((view) => view.slice(0, 2))).toEqual(
+    views.slice(0, -1).map((view) => view.slice(2)),
+  );
+  const { read } = await readCards(wide, 'a4');
+  const [card] = read;
+  expect(card?.words).toContain(
+    'A concertina, 2 leaves, 4 pages open at a time; each turn moves them on by two.',
+  );
+  // The pages that lie open at first and after each turn, as small rows on the right.
+  const numbers = (card?.texts ?? []).filter(({ text }) => /^\d$/.test(text)).map(({ text }) => Number(text));
+  expect(numbers.join(' ')).toContain(views.flat().join(' '));
 });
 
 it('a long part goes on over several cards, each of which says whose it is', async () => {

@@ -55,6 +55,27 @@ export function longBook(): PlannedPaper {
   return planned(aDocument(player, stand, aScore({ players: [player.id], music })), SETUP);
 }
 
+/** Eight pages of four bars of 4 s, of which four lie open; only the ends of pages 4 and 6 are silent. */
+export function wideConcertina(): PlannedPaper {
+  const pages = 8;
+  const music: Music = {
+    ...MUSIC,
+    bars: Array.from({ length: 4 * pages }, (_, index) => ({ number: String(index + 1), ticks: 8 })),
+    order: [[0, 4 * pages - 1]],
+    parts: [
+      {
+        ...MUSIC.parts[0]!,
+        silences: [14, 15, 22, 23].map((bar) => [bar, 0, 8] as const),
+        pages: Array.from({ length: pages }, (_, page) => ({ page: page + 1, bar: 4 * page })),
+      },
+    ],
+  };
+  const player = aPlayer({ name: 'Vibraphone' });
+  const side = { ...SIDE, reader: player.id, pagesAcross: 4 };
+  const stand = aStand({ y: 1500, deskWidth: 900, sides: [side] });
+  return planned(aDocument(player, stand, aScore({ players: [player.id], music })), SETUP);
+}
+
 /** The demo's duo with the pages after its last turn never in view. */
 export function withoutLastTurn(): PlannedPaper {
   const duo = demoDuo();
