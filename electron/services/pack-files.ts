@@ -1,7 +1,13 @@
 /** A pack in other forms than one PDF: each sheet a picture, each setup a table and a plan, one file after the other. */
 
 import type { Document } from '#model/document/document.ts';
-import { packEntries, type CountedPack, type PackSheet } from '#model/drawing/pack/pack.ts';
+import {
+  chosenEntries,
+  packEntries,
+  usualEntries,
+  type CountedPack,
+  type PackSheet,
+} from '#model/drawing/pack/pack.ts';
 import { paperNamed } from '#model/drawing/papers.ts';
 import { sheetToSvg } from '#model/drawing/to-svg.ts';
 import { textOf } from './export.ts';
@@ -72,9 +78,9 @@ interface DataFile {
   readonly text: () => string;
 }
 
-/** Of every setup and version, whatever sheets are chosen: a program that reads them can leave out what it does not want. */
-function dataFiles({ document, formats }: FilesOrder): DataFile[] {
-  const setups = setupsByNumber(document);
+/** Of each setup that has a sheet in the pack. */
+function dataFiles({ document, formats, sheets }: FilesOrder): DataFile[] {
+  const setups = setupsByNumber(document, sheets);
   const plans = setups.map(({ number, setup }) => ({
     name: `plan-${number}.dxf`,
     text: () => textOf(document, setup, 'dxf'),
@@ -92,10 +98,17 @@ function dataFiles({ document, formats }: FilesOrder): DataFile[] {
   ];
 }
 
-/** As the sheets number them: "2", its second version "2b". */
-function setupsByNumber(document: Document) {
-  return packEntries(document).flatMap(({ kind, setup, name }) =>
-    kind === 'plot' && setup !== null ? [{ setup, number: name.slice('plot-'.length) }] : [],
+/** As the sheets number them: "2", its second version "2b". Those of the programme where no sheet of any setup is asked for. */
+function setupsByNumber(document: Document, sheets: FilesOrder['sheets']) {
+  const all = packEntries(document);
+  const chosen = sheets === null ? null : chosenEntries(document, sheets);
+  const entries = chosen && 'entries' in chosen ? chosen.entries : usualEntries(all);
+  const shown = new Set(entries.map(({ setup }) => setup));
+  const isOfSetups = entries.some(({ setup }) => setup !== null);
+  return all.flatMap(({ kind, setup, name, usual }) =>
+    kind === 'plot' && setup !== null && (isOfSetups ? shown.has(setup) : usual)
+      ? [{ setup, number: name.slice('plot-'.length) }]
+      : [],
   );
 }
 

@@ -56,11 +56,18 @@ describe('the files of a pack', () => {
     expect([...files.keys()].sort()).toEqual(
       [
         ...['01-cover.png', '01-cover.svg', '02-plot-1.png', '02-plot-1.svg', 'inventory.csv'],
-        ...['marks-1.csv', 'marks-2.csv', 'marks-2b.csv', 'pack.pdf'],
-        ...['plan-1.dxf', 'plan-2.dxf', 'plan-2b.dxf'],
+        ...['marks-1.csv', 'pack.pdf', 'plan-1.dxf'],
       ].sort(),
     );
     expect([...asked].sort()).toEqual([...files.keys()].sort());
+  });
+
+  it('plans and tables are of the setups that have a sheet in the pack, of the programme where none has', async () => {
+    const namesWith = async (sheets: FilesOrder['sheets']) =>
+      [...(await written({ formats: ['dxf'], sheets })).files.keys()].sort();
+    expect(await namesWith(null)).toEqual(['plan-1.dxf', 'plan-2.dxf']);
+    expect(await namesWith(['marks-2b'])).toEqual(['plan-2b.dxf']);
+    expect(await namesWith(['cover'])).toEqual(['plan-1.dxf', 'plan-2.dxf']);
   });
 
   it('SVGs are well formed and as large as the paper, in millimetres', async () => {
