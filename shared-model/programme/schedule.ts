@@ -40,11 +40,23 @@ export interface Schedule {
 export type Walk = (from: number | null, to: number) => Span;
 
 export function schedule(jobs: readonly Job[], walk: Walk): Schedule {
+  const [best] = ordersFor(jobs, walk);
+  if (!best) throw new Error('no rule of preference');
+  return scheduleOf(best, jobs, walk);
+}
+
+/** The orders that the rules make, each once, the one that ends first before the others. */
+export function ordersFor(jobs: readonly Job[], walk: Walk): Turn[][] {
   const tails = tailsOf(jobs);
   const orders = RULES.map((rule) => ordered(jobs, walk, { ...rule, tails }));
-  const [first, ...rest] = orders;
-  if (!first) throw new Error('no rule of preference');
-  const turns = rest.reduce((best, next) => (isBetter(next, best) ? next : best), first);
+  const named = new Map(
+    orders.toReversed().map((turns) => [turns.map(({ job, hands }) => `${job}${hands}`).join(), turns]),
+  );
+  return [...named.values()].reverse().sort((a, b) => (isBetter(a, b) ? -1 : isBetter(b, a) ? 1 : 0));
+}
+
+/** An order with all of its times. `turns`: in an order in which they can be made. */
+export function scheduleOf(turns: readonly Turn[], jobs: readonly Job[], walk: Walk): Schedule {
   const at = (length: keyof Span): number => endOf(replayed(jobs, walk, turns, length));
   return {
     turns: turns.toSorted((a, b) => a.begins - b.begins),
@@ -92,17 +104,20 @@ function tailsOf(jobs: readonly Job[]): number[] {
   return jobs.map((_, index) => tail(index));
 }
 
+/** Of whom it is known when he is free, and at which stop. */
 interface Person {
   free: number;
   at: number | null;
 }
+
+export type Crew = Record<'A' | 'B', Person>;
 
 interface Preference extends Rule {
   readonly tails: readonly number[];
 }
 
 function ordered(jobs: readonly Job[], walk: Walk, { chain, heavy, tails }: Preference): Turn[] {
-  const crew = { A: { free: 0, at: null }, B: { free: 0, at: null } } as Record<'A' | 'B', Person>;
+  const crew: Crew = { A: { free: 0, at: null }, B: { free: 0, at: null } };
   const ends = new Map<number, number>();
   const turns: Turn[] = [];
   while (turns.length < jobs.length) {
@@ -117,7 +132,7 @@ function ordered(jobs: readonly Job[], walk: Walk, { chain, heavy, tails }: Pref
     }
     if (!best) throw new Error('jobs that wait for each other in a ring');
     turns.push(best.turn);
-    take(best.turn, jobs, crew, ends);
+    takeTurn(best.turn, jobs, crew, ends);
   }
   return turns;
 }
@@ -128,12 +143,12 @@ const EITHER = ['A', 'B'] as const;
 interface State {
   readonly jobs: readonly Job[];
   readonly walk: Walk;
-  readonly crew: Readonly<Record<'A' | 'B', Person>>;
+  readonly crew: Readonly<Crew>;
   readonly ends: ReadonlyMap<number, number>;
   readonly length: keyof Span;
 }
 
-function turnOf({ job, hands }: { job: number; hands: Hands }, state: State): Turn {
+export function turnOf({ job, hands }: Pick<Turn, 'job' | 'hands'>, state: State): Turn {
   const { jobs, walk, crew, ends, length } = state;
   const each = jobs[job];
   if (!each) throw new Error(`no job ${job}`);
@@ -143,10 +158,10 @@ function turnOf({ job, hands }: { job: number; hands: Hands }, state: State): Tu
   return { job, hands, begins, ends: begins + each.time[length] };
 }
 
-function take(
+export function takeTurn(
   { job, hands, ends: end }: Turn,
   jobs: readonly Job[],
-  crew: Record<'A' | 'B', Person>,
+  crew: Crew,
   ends: Map<number, number>,
 ): void {
   ends.set(job, end);
@@ -159,11 +174,11 @@ export function peopleOf(hands: Hands): readonly ('A' | 'B')[] {
 
 /** The same hands in the same order, with other times. */
 function replayed(jobs: readonly Job[], walk: Walk, turns: readonly Turn[], length: keyof Span): Turn[] {
-  const crew = { A: { free: 0, at: null }, B: { free: 0, at: null } } as Record<'A' | 'B', Person>;
+  const crew: Crew = { A: { free: 0, at: null }, B: { free: 0, at: null } };
   const ends = new Map<number, number>();
   return turns.map(({ job, hands }) => {
     const turn = turnOf({ job, hands }, { jobs, walk, crew, ends, length });
-    take(turn, jobs, crew, ends);
+    takeTurn(turn, jobs, crew, ends);
     return turn;
   });
 }

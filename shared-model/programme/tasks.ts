@@ -69,7 +69,7 @@ function waits(task: Task, other: Task): boolean {
 }
 
 /** Some tasks that wait for each other in a ring; null when there are none. */
-function ringIn(waitsFor: readonly (readonly number[])[]): number[] | null {
+export function ringIn(waitsFor: readonly (readonly number[])[]): number[] | null {
   const state = new Uint8Array(waitsFor.length);
   const trail: number[] = [];
   const visit = (index: number): number[] | null => {

@@ -5,16 +5,23 @@
 
 import { chairOutline } from '../../catalogue/outlines.ts';
 import { groundOf } from '../../checks/room/ground.ts';
-import { HIGHEST_STEP } from '../../checks/room/level-edges.ts';
+import { HIGHEST_STEP, levelEdges } from '../../checks/room/level-edges.ts';
 import type { Obstacle } from '../../checks/room/sites.ts';
-import { between as along, lengthOf } from '../../checks/room/walls.ts';
+import { between as along, lengthOf, type Wall } from '../../checks/room/walls.ts';
 import { allOf, concertOf, documentOf, find, platformOf, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import { doorway, edgeOf } from '../../document/openings.ts';
-import { isPlaced, type Door, type Millimetres, type Point, type Storage } from '../../document/records.ts';
+import {
+  isPlaced,
+  type Door,
+  type Millimetres,
+  type Point,
+  type Riser,
+  type Storage,
+} from '../../document/records.ts';
 import { depthInPolygon } from '../../geometry/polygon.ts';
 import { nearestOnSegment } from '../../geometry/segments.ts';
-import { netOn, type End, type Net } from './net.ts';
+import { netOn, onceOn, type End, type Floor, type Goal, type Net } from './net.ts';
 
 /**
  * How freely it goes: as wide as the concert's limits ask for; narrower, or over the edge of a level; or not at all,
@@ -39,15 +46,43 @@ export interface CarryingWays {
 /** The least that somebody with something in his hands needs. Common practice, no source. */
 export const LEAST_WAY: Millimetres = 500;
 
-/** `setup`: any of those between which is carried; of it only what stays for the whole concert counts, with `staying`. */
+/** What stands on the platform besides what stays for the whole concert. */
+export interface Standing {
+  readonly obstacles: readonly Obstacle[];
+  /** Levels, which are stepped on as far as a step goes. */
+  readonly risers: readonly Riser[];
+}
+
+export interface CarryingFloor {
+  /** For many ways past the same things. */
+  readonly past: (standing: Standing) => CarryingWays;
+  /** For a few ways past what stands at one moment. */
+  readonly pastOnce: (standing: Standing) => CarryingWays;
+}
+
+/** `setup`: any of those between which is carried; of it only what stays for the whole concert counts. */
+export function carryingFloor(document: Document, setup: Id<'setup'>): CarryingFloor {
+  const bare = withoutSetups(document);
+  const chairs = chairsOf(bare);
+  const past = (netFor: (floor: Floor) => Net) => (standing: Standing) =>
+    waysOn(bare, netsOf(bare, setup, { standing, chairs, netFor }));
+  return { past: past(netOn), pastOnce: past(onceOn) };
+}
+
+/** Ways past `staying` and what stays for the whole concert. */
 export function carryingWays(
   document: Document,
   setup: Id<'setup'>,
   staying: readonly Obstacle[] = [],
 ): CarryingWays {
-  const bare = withoutSetups(document);
-  const asked = concertOf(document).limits.routeWidth;
-  const netFor = netsOf(bare, setup, [...staying, ...chairsOf(bare)]);
+  return carryingFloor(document, setup).past({ obstacles: staying, risers: [] });
+}
+
+/** The net for ways of a width on which no step is higher. */
+type NetFor = (width: number, highestStep: number) => Net;
+
+function waysOn(bare: Document, netFor: NetFor): CarryingWays {
+  const asked = concertOf(bare).limits.routeWidth;
   const tiers = (girth: Millimetres) =>
     [
       { ease: 'clear', width: Math.max(asked, girth), highestStep: HIGHEST_STEP },
@@ -66,15 +101,11 @@ export function carryingWays(
     const chosen = find(bare, storage?.door ?? null);
     const doors = chosen ? [chosen] : openings;
     for (const { ease, width, highestStep } of tiers(girth)) {
-      const net = netFor(width, highestStep);
-      const ways = doors.flatMap((door) =>
-        crossings(bare, door, width).flatMap((crossing): Way[] => {
-          const line = net.between(spotAt(from), crossing);
-          return line ? [beyond({ ...line, ease, door: door.id }, storage)] : [];
-        }),
-      );
-      const best = shortest(ways);
-      if (best) return best;
+      const goals = doors.flatMap((door) => crossings(bare, { door, width, storage }));
+      const line = netFor(width, highestStep).toAny(spotAt(from), goals);
+      const last = line?.points.at(-1);
+      const through = last && goals.find(({ end }) => end.x === last.x && end.y === last.y);
+      if (line && through) return beyond({ ...line, ease, door: through.door }, storage);
     }
     return straightWay(from, storage ?? nearestWayOff(bare, from, doors));
   };
@@ -102,34 +133,59 @@ function chairsOf(document: Document): Obstacle[] {
   });
 }
 
-function netsOf(document: Document, setup: Id<'setup'>, staying: readonly Obstacle[]) {
+interface Furnished {
+  readonly standing: Standing;
+  readonly chairs: readonly Obstacle[];
+  readonly netFor: (floor: Floor) => Net;
+}
+
+function netsOf(document: Document, setup: Id<'setup'>, furnished: Furnished): NetFor {
+  const { standing, chairs, netFor } = furnished;
   const known = new Map<string, Net>();
-  return (width: number, highestStep: number): Net => {
+  const netOf = (width: number, highestStep: number): Net => {
+    const ground = groundOf(document, setup, { onWheels: false, highestStep });
+    const walls = [...ground.walls, ...stepsOf(standing, highestStep)];
+    const obstacles = [...ground.obstacles, ...standing.obstacles, ...chairs];
+    return netFor({ ground: { ...ground, walls, obstacles }, outline: platformOf(document).outline, width });
+  };
+  return (width, highestStep) => {
     const key = `${width} ${highestStep}`;
-    const net =
-      known.get(key) ??
-      (() => {
-        const ground = groundOf(document, setup, { onWheels: false, highestStep });
-        const obstacles = [...ground.obstacles, ...staying];
-        return netOn({ ...ground, obstacles }, platformOf(document).outline, width);
-      })();
+    const net = known.get(key) ?? netOf(width, highestStep);
     known.set(key, net);
     return net;
   };
+}
+
+function stepsOf({ risers }: Standing, highestStep: number): Wall[] {
+  return levelEdges(risers, highestStep).map(({ a, b, riser }) => ({ a, b, of: riser.id }));
 }
 
 function spotAt({ x, y }: Point): End {
   return { x, y, isDoorway: false };
 }
 
+interface Passing {
+  readonly door: Door;
+  readonly width: number;
+  readonly storage: Storage | null;
+}
+
+interface Crossing extends Goal {
+  readonly door: Id<'door'>;
+}
+
 /** Where something of this width goes through an opening: in its middle, or close to either jamb; nowhere if it does not fit. */
-function crossings(document: Document, door: Door, width: number): End[] {
+function crossings(document: Document, { door, width, storage }: Passing): Crossing[] {
   const opening = doorway(platformOf(document), door);
   const room = lengthOf(opening);
   if (room < width) return [];
   const nearJamb = width / 2 / room;
   const shares = room - width < JAMB ? [0.5] : [nearJamb, 0.5, 1 - nearJamb];
-  return shares.map((share) => ({ ...along(opening, share), isDoorway: true }));
+  return shares.map((share) => {
+    const end = { ...along(opening, share), isDoorway: true };
+    const beyondIt = storage ? Math.hypot(storage.x - end.x, storage.y - end.y) : 0;
+    return { end, beyond: beyondIt, door: door.id };
+  });
 }
 
 /** An opening with less than this to spare is crossed in its middle. */
@@ -145,10 +201,6 @@ function beyond(way: Way, storage: Storage | null): Way {
     points: [...way.points, end],
     length: way.length + Math.hypot(end.x - last.x, end.y - last.y),
   };
-}
-
-function shortest(ways: readonly Way[]): Way | null {
-  return ways.reduce<Way | null>((best, way) => (best && best.length <= way.length ? best : way), null);
 }
 
 function straightWay(from: Point, to: Point): Way {

@@ -10,6 +10,7 @@ import { between as along } from '../../checks/room/walls.ts';
 import type { Vec2 } from '../../geometry/frame.ts';
 import { depthInPolygon, pointInPolygon, type Polygon } from '../../geometry/polygon.ts';
 import { cornersRound } from './corners.ts';
+import { singleLine } from './single-line.ts';
 
 /** A spot that a way begins or ends at. */
 export interface End extends Vec2 {
@@ -28,15 +29,26 @@ export interface Line {
 export interface Net {
   /** The shortest way; null when there is none of this width. */
   readonly between: (from: End, to: End) => Line | null;
+  /** The way that is shortest with what lies beyond its goal; its length is the way's alone. */
+  readonly toAny: (from: End, goals: readonly Goal[]) => Line | null;
+}
+
+export interface Goal {
+  readonly end: End;
+  /** How far it is from there to the very end. */
+  readonly beyond: number;
 }
 
 /** Rounding must not close a way that is just wide enough, mm. */
 const SLACK = 0.05;
 
-interface Search {
+interface Room {
   readonly clearances: Clearances;
-  readonly corners: readonly Vec2[];
   readonly radius: number;
+}
+
+interface Search extends Room {
+  readonly corners: readonly Vec2[];
   readonly legsOf: (corner: number) => readonly Leg[];
 }
 
@@ -45,8 +57,73 @@ interface Leg {
   readonly length: number;
 }
 
-/** `outline`: of the platform, which no way leaves. */
-export function netOn(ground: Ground, outline: Polygon, width: number): Net {
+/** What ways are looked for on. `outline`: of the platform, which no way leaves. */
+export interface Floor {
+  readonly ground: Ground;
+  readonly outline: Polygon;
+  readonly width: number;
+}
+
+/** For a few ways on a floor that is another one for the next: little is kept. */
+export function onceOn({ ground, outline, width }: Floor): Net {
+  const radius = width / 2;
+  const room: Room = { clearances: clearancesOf(ground), radius };
+  let known: readonly Vec2[] | null = null;
+  const corners = () =>
+    (known ??= bendsOn(ground, room.clearances, radius).filter((corner) => pointInPolygon(corner, outline)));
+  const toAny = (from: End, goals: readonly Goal[]): Line | null =>
+    straightTo(room, from, goals) ?? roundCorners(room, from, { goals, corners: corners() });
+  return { between: (from, to) => toAny(from, [{ end: to, beyond: 0 }]), toAny };
+}
+
+/** The straight line to the goal with which it is shortest, if that is free: no other way is shorter. */
+function straightTo(room: Room, from: End, goals: readonly Goal[]): Line | null {
+  const whole = ({ end, beyond }: Goal): number => distance(from, end) + beyond;
+  const [best] = goals.toSorted((a, b) => whole(a) - whole(b));
+  if (!best) return null;
+  const leg = { a: point(from), b: point(best.end) };
+  const isFree = isLegFree(
+    room,
+    leg,
+    [from, best.end].map((end) => leavingFrom(room, end)),
+  );
+  return isFree ? { points: [leg.a, leg.b], length: distance(leg.a, leg.b) } : null;
+}
+
+interface Between {
+  readonly goals: readonly Goal[];
+  readonly corners: readonly Vec2[];
+}
+
+function roundCorners(room: Room, from: End, { goals, corners }: Between): Line | null {
+  const ends = [from, ...goals.map(({ end }) => end)];
+  const leaving = ends.map((end) => leavingFrom(room, end));
+  const spots = [...ends.map(point), ...corners];
+  const found = singleLine({
+    spots,
+    goals: new Map(goals.map(({ beyond }, index) => [index + 1, beyond])),
+    isFree: (a, b) => {
+      const leg = legBetween(spots, a, b);
+      return (
+        leg !== null &&
+        isLegFree(
+          room,
+          leg,
+          [leaving[a], leaving[b]].flatMap((each) => each ?? []),
+        )
+      );
+    },
+  });
+  return found && { points: found.spots.flatMap((at) => spots[at] ?? []), length: found.length };
+}
+
+function legBetween(spots: readonly Vec2[], from: number, to: number): Straight | null {
+  const [a, b] = [spots[from], spots[to]];
+  return a && b ? { a, b } : null;
+}
+
+/** For many ways on one floor: what was found for one is of use for the next. */
+export function netOn({ ground, outline, width }: Floor): Net {
   const radius = width / 2;
   const clearances = clearancesOf(ground);
   const corners = bendsOn(ground, clearances, radius).filter((corner) => pointInPolygon(corner, outline));
@@ -60,14 +137,28 @@ export function netOn(ground: Ground, outline: Polygon, width: number): Net {
     }));
   const search: Search = { clearances, corners, radius, legsOf };
   const doors = remembered((end: End) => reachedFrom(search, end));
-  return { between: (from, to) => lineBetween(search, doors(from), doors(to)) };
+  const between = (from: End, to: End): Line | null => lineBetween(search, doors(from), doors(to));
+  return { between, toAny: (from, goals) => bestOf(goals, ({ end }) => between(from, end)) };
+}
+
+function bestOf(goals: readonly Goal[], lineTo: (goal: Goal) => Line | null): Line | null {
+  let best: { line: Line; whole: number } | null = null;
+  for (const goal of goals) {
+    const line = lineTo(goal);
+    const whole = (line?.length ?? Infinity) + goal.beyond;
+    if (line && (!best || whole < best.whole)) best = { line, whole };
+  }
+  return best?.line ?? null;
 }
 
 const NOBODY: ReadonlySet<string> = new Set();
 
-function bendsOn({ walls, obstacles }: Ground, clearances: Clearances, radius: number): Vec2[] {
-  const outlines: Polygon[] = [...walls.map(({ a, b }) => [a, b]), ...obstacles.map((each) => each.outline)];
-  return outlines
+function outlinesOf({ walls, obstacles }: Ground): Polygon[] {
+  return [...walls.map(({ a, b }) => [a, b]), ...obstacles.map((each) => each.outline)];
+}
+
+function bendsOn(ground: Ground, clearances: Clearances, radius: number): Vec2[] {
+  return outlinesOf(ground)
     .flatMap((outline) => cornersRound(outline, radius))
     .filter((a) => clearanceAlong(clearances, { a, b: a }, NOBODY, radius) >= radius - SLACK);
 }
@@ -106,7 +197,7 @@ interface Leaving {
   readonly firstStep: number;
 }
 
-function leavingFrom({ clearances, radius }: Search, { x, y, isDoorway }: End): Leaving {
+function leavingFrom({ clearances, radius }: Room, { x, y, isDoorway }: End): Leaving {
   const spot = { x, y };
   if (isDoorway) return { spot, free: NOBODY, squeeze: radius, firstStep: 0 };
   const free = new Set<string>();
@@ -125,7 +216,7 @@ interface Straight {
 }
 
 /** Whether a leg is wide enough: within the first step of an end as for a squeeze, elsewhere in full. */
-function isLegFree({ clearances, radius }: Search, leg: Straight, ends: readonly Leaving[]): boolean {
+function isLegFree({ clearances, radius }: Room, leg: Straight, ends: readonly Leaving[]): boolean {
   const length = distance(leg.a, leg.b);
   let [from, to] = [0, 1];
   for (const { spot, free, squeeze, firstStep } of ends) {
