@@ -5,14 +5,14 @@
 
 import type { Units } from '../../document/measures.ts';
 import type { Millimetres, Point } from '../../document/records.ts';
-import { isSteep, taped, type Base } from './tapes.ts';
+import { isFlat, isSteep, type Base } from './tapes.ts';
 
 const FOOT: Millimetres = 304.8;
 /** Half the length of the line, and how far it lies off the nearest mark, in metres or in steps of three feet. */
 const HALVES = [1, 1.5, 2, 2.5, 3];
 const OFFS = [0.5, 1, 1.5];
-/** What it costs: a metre more of it, and if all marks need fine figures, or are met by tapes that run nearly alike. */
-const COST = { metre: 0.1, fine: 0.5, flat: 10 };
+/** What it costs: a metre more of it, and if rounding moves all marks, or they are met by tapes that run nearly alike. */
+const COST = { metre: 0.1, moved: 0.5, flat: 10 };
 
 export interface FloorBase {
   readonly base: Base;
@@ -35,17 +35,12 @@ export function floorBase(marks: readonly Point[], units: Units): FloorBase {
       const share = (is: (mark: Point) => boolean): number =>
         marks.filter(is).length / Math.max(1, marks.length);
       const cost =
-        COST.flat * share((mark) => !isSteep(mark, base)) +
-        COST.fine * share((mark) => needsFine(mark, base, units)) +
+        COST.flat * share((mark) => isFlat(mark, base)) +
+        COST.moved * share((mark) => !isSteep(mark, base)) +
         COST.metre * (half + off);
       if (!best || cost < best.cost) best = { base, y, cost };
     }
   }
   if (!best) throw new Error('there are bases to choose from');
   return best;
-}
-
-function needsFine(mark: Point, base: Base, units: Units): boolean {
-  const tapes = taped(mark, [base], units);
-  return !tapes || tapes.part > (units === 'metric' ? 1 : 32);
 }

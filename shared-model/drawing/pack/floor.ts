@@ -5,7 +5,7 @@
 
 import { outlineOf } from '../../catalogue/outlines.ts';
 import { placedInSetup } from '../../document/document.ts';
-import { formatBare, formatFacing, formatFine, formatLength } from '../../document/measures.ts';
+import { formatBare, formatFacing, formatLength } from '../../document/measures.ts';
 import type { PlacedRecord, Point } from '../../document/records.ts';
 import { boxOfPoints, grownBox, textBox } from '../bounds.ts';
 import { createOccupancy } from '../occupancy.ts';
@@ -30,7 +30,7 @@ import type { Block } from '../sheet/blocks.ts';
 import { floorBase, type FloorBase } from './floor-base.ts';
 import { NO_PAGES, packSheet, pieceName, plotRequestOf, roomiest, textPages } from './pages.ts';
 import type { EntryPages, PackEntry, PackRequest } from './request.ts';
-import { distance, taped, tapeWords, type TapedMark } from './tapes.ts';
+import { distance, roundingWords, taped, tapeLength, tapeWords, type TapedMark } from './tapes.ts';
 
 /** The drawing first, then its table. */
 export function floorPages(request: PackRequest, entry: PackEntry): EntryPages {
@@ -249,8 +249,9 @@ function floorNotes({ plot, base }: Floor): string[] {
 }
 
 function floorTable(floor: Floor, width: number): Block[] {
-  const { plot } = floor;
-  const intro = `${unitWords(plot)}. E and F are the ends of the taped line; everything lies on the upstage side of it. Next: how far it is to the marks beside it, to try what was taped.`;
+  const { plot, base, records } = floor;
+  const tapes = records.flatMap((record) => taped(record, [base.base], plot.units) ?? []);
+  const intro = `${unitWords(plot)}. ${roundingWords(tapes, plot.units)} E and F are the ends of the taped line; everything lies on the upstage side of it. Next: how far it is to the marks beside it, to try what was taped.`;
   const blocks = tableBlocks(floorRows(floor), width, plot, 'Rehearsal floor');
   return section({ title: 'Rehearsal floor', intro }, blocks, width, plot);
 }
@@ -284,7 +285,7 @@ function floorRows({ plot, base, records }: Floor): Table {
 }
 
 function distancesOf(tapes: TapedMark | null, { units }: PlotSheetRequest): string[] {
-  return tapes ? tapes.distances.map((each) => formatFine(each, units, tapes.part)) : ['', ''];
+  return tapes ? tapes.distances.map((each) => tapeLength(each, units)) : ['', ''];
 }
 
 /** The nearest two that are not on the very same spot. */

@@ -13,7 +13,17 @@ import { tableBlocks, type Table } from '../sheet/table.ts';
 import { plotRequestOf, textPages } from './pages.ts';
 import type { EntryPages, PackEntry, PackRequest } from './request.ts';
 import { tapeKey } from './tape-key.ts';
-import { basesOf, checkWords, cornerPoints, taped, tapeWords, type Base, type FixedPoint } from './tapes.ts';
+import {
+  basesOf,
+  checkWords,
+  cornerPoints,
+  roundingWords,
+  taped,
+  tapeWords,
+  type Base,
+  type FixedPoint,
+  type TapedMark,
+} from './tapes.ts';
 
 export function marksPages(request: PackRequest, entry: PackEntry): EntryPages {
   const plot = plotRequestOf(request, entry, false);
@@ -35,7 +45,15 @@ function cornerSection(plot: PlotSheetRequest, width: number): Block[] {
 }
 
 function introOf(plot: PlotSheetRequest, points: readonly FixedPoint[]): string {
-  return `${unitWords(plot)} along the floor, for setting without a square: hook a tape at each of the two points that a row names and bring them together on the platform’s side of the line between these points. Check: from a third point. Fine figures stand where the tapes meet at a flat angle. ${pointWords(points, plot.units)}`;
+  return `${unitWords(plot)} along the floor, for setting without a square: hook a tape at each of the two points that a row names and bring them together on the platform’s side of the line between these points. Check: from a third point. ${roundingWords(tapesIn(plot, basesOf(points)), plot.units)} The points themselves are exact. ${pointWords(points, plot.units)}`;
+}
+
+function tapesIn({ document, setup, units }: PlotSheetRequest, bases: readonly Base[]): TapedMark[] {
+  const records = placedInSetup(document, setup);
+  const spots: readonly Point[] = records.flatMap((record) =>
+    record.kind === 'lamp' ? [record, ...cornersOf(record)] : [record],
+  );
+  return spots.flatMap((spot) => taped(spot, bases, units) ?? []);
 }
 
 /** "A: 4000 SR, at edge." */

@@ -17,24 +17,22 @@ export type Base = readonly [FixedPoint, FixedPoint];
 export interface TapedMark {
   readonly base: Base;
   readonly distances: readonly [Millimetres, Millimetres];
-  /** Parts of a millimetre or of an inch to which the distances have to be told. */
-  readonly part: number;
+  /** By as much as this rounding both distances moves the mark at the most. */
+  readonly off: Millimetres;
   /** The mark lies on the other side of the line than the rest of the platform. */
   readonly beyond: boolean;
   /** A third distance, to tell a slip of the tape; null: there is no third point. */
   readonly check: { readonly from: FixedPoint; readonly distance: Millimetres } | null;
 }
 
-/** A mark that is set from the printed figures comes within this of its place. */
-export const WITHIN: Millimetres = 1;
-/** Of that, what rounding may use up. */
-const SHARE = 0.9;
-
-const PARTS: Readonly<Record<Units, readonly number[]>> = { metric: [1, 10], imperial: [16, 32, 64] };
+/** What a tape can be read to: whole millimetres, sixteenths of an inch. */
+const PART: Readonly<Record<Units, number>> = { metric: 1, imperial: 16 };
 const INCH = 25.4;
 
-/** A slip of the tape moves a mark by at most four times as much. Common practice, no source. */
-const STEEP = 0.25;
+/** Tapes that cross as steeply as this, or more, are as good as any: both distances may be out by half as much as the mark. */
+const STEEP = 0.5;
+/** A slip of the tape moves a mark by more than four times as much. Common practice, no source. */
+const FLAT = 0.25;
 
 /** From the first of the bases from which the tapes cross steeply; from the steepest where they do from none. */
 export function taped(mark: Point, bases: readonly Base[], units: Units): TapedMark | null {
@@ -45,13 +43,12 @@ export function taped(mark: Point, bases: readonly Base[], units: Units): TapedM
   const [best] = tries;
   if (!best) return null;
   const { base } = best;
-  const part = partFor(best.steepness, units);
   const all = bases.flat();
   const third = all.find(({ letter }) => base.every((own) => own.letter !== letter));
   return {
     base,
     distances: [distance(mark, base[0]), distance(mark, base[1])],
-    part,
+    off: roundingOf(units) / best.steepness,
     beyond: sideOf(mark, base) < 0,
     check: third ? { from: third, distance: distance(mark, third) } : null,
   };
@@ -68,19 +65,27 @@ function steepnessAt(mark: Point, [a, b]: Base): number {
   return Math.sqrt(Math.max(0, (1 - Math.abs(cosine)) / 2));
 }
 
-function partFor(steepness: number, units: Units): number {
-  const parts = PARTS[units];
-  return parts.find((part) => roundingOf(part, units) / steepness <= SHARE * WITHIN) ?? parts.at(-1) ?? 1;
-}
-
-/** Whether a slip of the tape stays small at a mark. */
 export function isSteep(mark: Point, base: Base): boolean {
   return steepnessAt(mark, base) >= STEEP;
 }
 
-/** The most by which a figure differs from what it stands for, mm. */
-function roundingOf(part: number, units: Units): number {
-  return (units === 'metric' ? 1 : INCH) / part / 2;
+/** Tapes from these points run nearly alike at the mark. */
+export function isFlat(mark: Point, base: Base): boolean {
+  return steepnessAt(mark, base) < FLAT;
+}
+
+/** The most by which a figure differs from what it stands for. */
+function roundingOf(units: Units): Millimetres {
+  return (units === 'metric' ? 1 : INCH) / PART[units] / 2;
+}
+
+/** "Figures are rounded to whole millimetres, which moves no mark by more than 1 mm." */
+export function roundingWords(tapes: readonly TapedMark[], units: Units): string {
+  const most = tapes.reduce((so, { off }) => Math.max(so, off), 0);
+  const to = units === 'metric' ? 'whole millimetres' : 'the nearest 1/16 in';
+  const by =
+    units === 'metric' ? `${Math.ceil(most * 10) / 10} mm` : `${Math.ceil((most / INCH) * 16)}/16 in`;
+  return `Distances are rounded to ${to}, which moves no mark by more than ${by}.`;
 }
 
 /** Positive to the left of the line from the first point to the second. */
@@ -92,10 +97,14 @@ export function distance(a: Point, b: Point): Millimetres {
   return Math.hypot(a.x - b.x, a.y - b.y);
 }
 
-/** "A 3210" and "B 4480.5". */
-export function tapeWords({ base, distances, part }: TapedMark, units: Units): [string, string] {
-  const word = (index: 0 | 1): string => `${base[index].letter} ${formatFine(distances[index], units, part)}`;
+/** "A 3210" and "B 4481". */
+export function tapeWords({ base, distances }: TapedMark, units: Units): [string, string] {
+  const word = (index: 0 | 1): string => `${base[index].letter} ${tapeLength(distances[index], units)}`;
   return [word(0), word(1)];
+}
+
+export function tapeLength(length: Millimetres, units: Units): string {
+  return formatFine(length, units, PART[units]);
 }
 
 /** To tell a slip, whole millimetres or quarters of an inch are enough. */

@@ -180,7 +180,11 @@ describe('a pack in print', () => {
 });
 
 describe('marks by two tapes, set from the paper alone', () => {
-  it.each(['metric', 'imperial'] as const)('come within 1 mm of their places, %s', async (units) => {
+  it.each([
+    ['metric', 1],
+    // Sixteenths of an inch: 1/32 in off at the most, and the root of two times that where tapes cross at right angles.
+    ['imperial', (2 * 25.4) / 32],
+  ] as const)('come as near to their places as whole figures allow, %s', async (units, within) => {
     const document = { records: new Map(demo().records) };
     const concert = [...document.records.values()].find((record) => record.kind === 'concert');
     if (concert?.kind !== 'concert') throw new Error('a document has a concert');
@@ -200,7 +204,7 @@ describe('marks by two tapes, set from the paper alone', () => {
         return { from, distance: lengthIn(said.slice(2), units) };
       });
       const { x, y } = setByTapes(first!, second!);
-      expect(Math.hypot(x - record.x, y - record.y), row.what).toBeLessThan(1);
+      expect(Math.hypot(x - record.x, y - record.y), row.what).toBeLessThan(within);
       set += 1;
     }
     expect(set).toBeGreaterThan(3);
