@@ -78,6 +78,38 @@ test('the first things to try are called back from the list of commands', async 
   await expect(steps).toBeVisible();
 });
 
+test('each of the first things to try is ringed, and shown on demand', async ({ editor, page }) => {
+  await page.keyboard.press('Control+k');
+  await page.keyboard.type('first things');
+  await page.keyboard.press('Enter');
+  const steps = page.getByRole('complementary', { name: 'First steps' });
+  const ringed = page.locator('[data-hinted]');
+  const show = steps.getByRole('button', { name: 'Show me' });
+  const next = steps.getByRole('button', { name: 'Next' });
+
+  await expect(ringed).toHaveAccessibleName('What the house sees');
+  await show.click();
+  await expect(editor.house.getByRole('button', { pressed: true })).toContainText('Viola');
+  await next.click();
+  await expect(ringed).toHaveAccessibleName('Findings');
+  await show.click();
+  await expect(editor.findings.getByRole('button').first()).toBeVisible();
+  await next.click();
+  await show.click();
+  await expect(editor.plan).toBeFocused();
+  await expect(editor.items.getByRole('treeitem', { selected: true })).toContainText('stand 1');
+  await next.click();
+  await show.click();
+  await expect(editor.field('From the centre line')).toBeFocused();
+  await next.click();
+  await expect(ringed).toHaveText('Print');
+  await show.click();
+  await expect(editor.dialog).toBeVisible();
+  await page.keyboard.press('Escape');
+  await steps.getByRole('button', { name: 'Put away' }).click();
+  await expect(ringed).toHaveCount(0);
+});
+
 for (const colorScheme of ['light', 'dark'] as const) {
   test(`axe-core finds nothing in the help, ${colorScheme}`, async ({ editor, page }) => {
     await page.emulateMedia({ colorScheme });

@@ -96,10 +96,11 @@ export const windowWords = {
     lengths: { metric: '820, 2.4 m and 7\' 6"', imperial: '7\' 6", 90 and 2.4 m' },
     count: (step: number, steps: number) => `Try this, ${step} of ${steps}`,
     next: 'Next',
+    show: 'Show me',
     away: 'Put away',
     steps: (lengths: string) => [
       'Each seat is coloured and filled as far as it sees the player it sees worst. Choose another player below the plan.',
-      'Setup 2 has real faults: click one in the list of findings and the plan goes there.',
+      'Setup 2b has real faults: click one in the list of findings and the plan goes there.',
       'Drag a music stand: seats and figures follow your hand. Escape puts it back.',
       `Type the place of what is selected: ${lengths} all work.`,
       'Click a seat to see what is in its way. Then print: the plot is exactly to scale.',
