@@ -61,7 +61,7 @@ const INVENTORY_WIDTH = 130;
 export function figureSections(asked: PlotSheetRequest, request: PlotSheetRequest, width: number): Block[] {
   const unit = unitWords(request);
   return [
-    ...tableSection({ title: 'Sightlines', intro: sightIntro(request) }, sightTable(request), width, request),
+    ...sightSection(request, width),
     ...tableSection(
       {
         title: 'Rows',
@@ -82,6 +82,16 @@ export function figureSections(asked: PlotSheetRequest, request: PlotSheetReques
     ),
   ];
 }
+
+function sightSection(request: PlotSheetRequest, width: number): Block[] {
+  if (!request.report) return [];
+  const words = { title: 'Sightlines', intro: sightIntro(request) };
+  if (request.report.sight.scene.seats.length > 0)
+    return tableSection(words, sightTable(request), width, request);
+  return [heading(words.title, width, request), paragraph(NO_PLACES, width, request)];
+}
+
+const NO_PLACES = 'The house has no places yet, so it cannot be said how well anybody is seen.';
 
 function sightIntro({ document }: PlotSheetRequest): string {
   const well = Math.round(concertOf(document).limits.seesWell * 100);

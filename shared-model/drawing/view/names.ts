@@ -1,50 +1,92 @@
 /** Names over the heads that are to be seen, as far as they find room. */
 
+import type { Point } from '../../document/records.ts';
 import { textBox } from '../bounds.ts';
 import { createOccupancy, type Occupancy } from '../occupancy.ts';
 import { line } from '../outline.ts';
-import type { Primitive } from '../primitives.ts';
+import { boxesAlong } from '../plan/line-boxes.ts';
+import type { Box, Primitive, TextPrimitive } from '../primitives.ts';
 import { ASCENT, LEADING, TEXT, WEIGHT } from '../style.ts';
 import { fitted, textLine } from '../text.ts';
 import type { ViewContext } from './context.ts';
 import type { Head } from './heads.ts';
 
-/** The nearest player's name comes first; a name that finds no room is left out. */
+/**
+ * Names right over their heads come first, the nearest player's before the others; then those that have to stand elsewhere, with
+ * a line to the head that passes by every other name and head. A name that finds no room is left out.
+ */
 export function namesOver(context: ViewContext, heads: readonly Head[]): Primitive[] {
   const taken = createOccupancy(heads.map(({ box }) => box));
-  return heads
-    .filter(({ seen }) => seen)
-    .toSorted((a, b) => a.depth - b.depth)
-    .flatMap((head) => nameOver(context, head, taken));
+  const drawn: Primitive[] = [];
+  const apart: Head[] = [];
+  for (const head of heads.filter(({ seen }) => seen).toSorted((a, b) => a.depth - b.depth)) {
+    const name = rightOver(context, head, taken);
+    if (name) drawn.push(name);
+    else apart.push(head);
+  }
+  return [...drawn, ...apart.flatMap((head) => elsewhere(context, head, taken))];
 }
 
 const GAP = 1.2;
 const LONGEST = 45;
 /** Lines that a name may be put higher when others are in its way. */
-const MOST_LINES_UP = 4;
+const MOST_LINES_UP = 7;
+/** And to the sides of its head, in shares of its own width. */
+const ASIDE = [0, -0.5, 0.5, -1, 1, -1.6, 1.6];
 
-/** Right over the head, or some lines higher with a line down to it. */
-function nameOver(context: ViewContext, { player, box }: Head, taken: Occupancy): Primitive[] {
-  const { palette, measure, width } = context;
-  const look = { size: TEXT.body, weight: 'bold', colour: palette.ink, anchor: 'middle' } as const;
-  const words = fitted(player.name, LONGEST, look, measure);
-  if (words === '') return [];
-  const half = measure(words, look.size, look.weight) / 2;
-  const middle = box.x + box.width / 2;
-  const x = Math.max(half + GAP, Math.min(width - half - GAP, middle));
-  for (let lines = 0; lines <= MOST_LINES_UP; lines++) {
-    const y = box.y - GAP - lines * look.size * LEADING;
-    if (y < look.size * ASCENT) return [];
-    const text = textLine(words, { x, y }, look);
-    const room = textBox(text, measure);
-    if (taken.isTaken(room)) continue;
-    taken.take(room);
-    return lines === 0 ? [text] : [leader(context, middle, [y + GAP, box.y - GAP / 2]), text];
+const LOOK = { size: TEXT.body, weight: 'bold', anchor: 'middle' } as const;
+
+function rightOver(context: ViewContext, head: Head, taken: Occupancy): TextPrimitive | null {
+  const name = nameAt(context, head, { lines: 0, aside: 0 });
+  if (!name || taken.isTaken(textBox(name, context.measure))) return null;
+  taken.take(textBox(name, context.measure));
+  return name;
+}
+
+function elsewhere(context: ViewContext, head: Head, taken: Occupancy): Primitive[] {
+  for (let lines = 1; lines <= MOST_LINES_UP; lines++) {
+    for (const aside of ASIDE) {
+      const name = nameAt(context, head, { lines, aside });
+      if (!name) continue;
+      const room = textBox(name, context.measure);
+      const ends = leaderEnds(room, head.box);
+      const along = boxesAlong(...ends);
+      if ([room, ...along].some((box) => taken.isTaken(box))) continue;
+      for (const box of [room, ...along]) taken.take(box);
+      const stroke = { colour: context.palette.ink, width: WEIGHT.hair };
+      return [{ kind: 'path', path: line(...ends), stroke }, name];
+    }
   }
   return [];
 }
 
-function leader({ palette }: ViewContext, x: number, [from, to]: readonly [number, number]): Primitive {
-  const path = line({ x, y: from }, { x, y: to });
-  return { kind: 'path', path, stroke: { colour: palette.ink, width: WEIGHT.hair } };
+interface Spot {
+  /** Higher than right over the head. */
+  readonly lines: number;
+  readonly aside: number;
+}
+
+/** Within the picture; null: there is no name, or no room so far up. */
+function nameAt(
+  { palette, measure, width }: ViewContext,
+  { player, box }: Head,
+  spot: Spot,
+): TextPrimitive | null {
+  const words = fitted(player.name, LONGEST, LOOK, measure);
+  const y = box.y - GAP - spot.lines * LOOK.size * LEADING;
+  if (words === '' || y < LOOK.size * ASCENT) return null;
+  const half = measure(words, LOOK.size, LOOK.weight) / 2;
+  const middle = box.x + box.width / 2 + spot.aside * 2 * half;
+  const x = Math.max(half + GAP, Math.min(width - half - GAP, middle));
+  return textLine(words, { x, y }, { ...LOOK, colour: palette.ink });
+}
+
+/** From under the name, as near as may be to over the head, down to the head. */
+function leaderEnds(room: Box, head: Box): [Point, Point] {
+  const middle = head.x + head.width / 2;
+  const x = Math.max(room.x + 1, Math.min(room.x + room.width - 1, middle));
+  return [
+    { x, y: room.y + room.height + GAP / 2 },
+    { x: middle, y: head.y - GAP / 2 },
+  ];
 }
