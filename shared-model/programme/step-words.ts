@@ -85,6 +85,7 @@ export function stepNotes(telling: Telling, step: Step): string[] {
     ...becomes,
     ...turned,
     ...adjustments.map((each) => adjustmentWords(each, telling)),
+    ...cableNotes(step),
     ...wayNotes(way.ease),
   ];
 }
@@ -106,8 +107,20 @@ function adjustmentWords(adjustment: Adjustment, { units }: Telling): string {
     case 'lid':
       return `lid ${adjustment.to === 'closed' ? 'closed' : `${adjustment.to} open`}`;
     case 'cable':
-      return 'lay its cable anew';
+      return 'unplug, lay its cable anew, then plug in';
   }
+}
+
+/** What comes or goes with its cable; one that is laid anew is told as an adjustment. */
+function cableNotes({ work, from, to }: Step): string[] {
+  const isLaid = work === 'set' || work === 'bring';
+  const record = (isLaid ? to : work === 'strike' || work === 'aside' ? from : null)?.record;
+  if (record?.kind !== 'lamp' || record.cable.length === 0) return [];
+  if (isLaid)
+    return [record.cableCovered ? 'lay its cable, cover it, then plug in' : 'lay its cable, then plug in'];
+  return [
+    record.cableCovered ? 'unplug, then take up the cover and the cable' : 'unplug, then take up its cable',
+  ];
 }
 
 function wayNotes(ease: Step['way']['ease']): string[] {

@@ -3,7 +3,9 @@ import { changeover } from '#model/programme/changeover.ts';
 import { enoughTime, timeVerdict } from '#model/programme/changeover-words.ts';
 import { heavyCarryTime, walkingTime } from '#model/programme/handling.ts';
 import { documentOf } from '#model/document/document.ts';
-import { aSetup, aStand, SETUP } from '../../helpers/build.ts';
+import { stepNotes } from '#model/programme/step-words.ts';
+import type { AnyRecord } from '#model/document/records.ts';
+import { aLamp, aSetup, aStand, SETUP } from '../../helpers/build.ts';
 import { SECOND, standsAt, twoSetups } from './programme-scenes.ts';
 
 /*
@@ -63,5 +65,25 @@ describe('the time there is', () => {
     const variant = aSetup({ id: 'setup-3', order: 3, variantOf: SECOND });
     const document = documentOf([...base.records.values(), variant]);
     expect(changeover(document, SETUP, variant.id).available).toBe(77);
+  });
+});
+
+describe('a lamp with a cable', () => {
+  const cable = [
+    { x: 0, y: 1500 },
+    { x: -3000, y: 1500 },
+  ];
+  const [lamp, bare] = [cable, []].map((points) => aLamp({ cable: points, cableCovered: true }));
+  const notesOf = (from: typeof SETUP | null, record: AnyRecord | undefined): string => {
+    const document = twoSetups(...(record ? [record] : []));
+    const [step] = changeover(document, from, from ? null : SETUP).steps;
+    if (!step) throw new Error('one step was expected');
+    return stepNotes({ document, from, to: from ? null : SETUP, units: 'metric' }, step).join();
+  };
+
+  it('is told to be laid, covered and plugged in, and taken up again', () => {
+    expect(notesOf(null, lamp)).toMatch(/lay its cable, cover it, then plug in/);
+    expect(notesOf(SETUP, lamp)).toMatch(/unplug, then take up the cover and the cable/);
+    expect(notesOf(null, bare)).not.toMatch(/cable/);
   });
 });
