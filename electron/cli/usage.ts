@@ -39,7 +39,7 @@ export const HELP = `Standlines without a window.
                   cards       cue cards
                   booklet     how booklets are put together (booklet-1-1)
                   figures     figures and findings
-                  changeover  what is done before a piece (changeover-2)
+                  changeover  what is done before a piece (changeover-2), and after the last (changeover-end)
                   inventory   things, lamps, cables and sockets of the whole concert
                   cautions    what to read before setting
       --paper    as for plot; every drawing has the largest standard scale that fits it

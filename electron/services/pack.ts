@@ -14,6 +14,7 @@ import {
   chosenEntries,
   countPack,
   packEntries,
+  unknownSheetWords,
   packSheets,
   refusedPlot,
   usualEntries,
@@ -141,13 +142,9 @@ export function packRequest({ document, paper, scale, sheets, now }: PackOrder):
 function entriesFor(document: Document, sheets: readonly string[] | null): readonly PackEntry[] {
   if (sheets === null) return usualEntries(packEntries(document));
   const chosen = chosenEntries(document, sheets);
-  if ('unknown' in chosen) throw new FaultError('pack.unknownSheet', unknownSheet(document, chosen.unknown));
+  if ('unknown' in chosen)
+    throw new FaultError('pack.unknownSheet', unknownSheetWords(document, chosen.unknown));
   return chosen.entries;
-}
-
-function unknownSheet(document: Document, word: string): string {
-  const names = packEntries(document).map(({ name }) => name);
-  return `The pack of this concert has no sheet "${word.slice(0, 60)}". It can have ${names.join(', ')}.`;
 }
 
 /** Each setup is checked once, and tried against once for each of its findings. */

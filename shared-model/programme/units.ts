@@ -54,6 +54,11 @@ export function stayingUnits(document: Document, setup: Id<'setup'>): Unit[] {
     .flatMap((record) => unitsOfRecord(record, (point) => floorHeightAt(document, setup, point)));
 }
 
+/** Everything that a crew finds on the platform in this setup, chairs of players too; nothing that belongs to the building. */
+export function thingsStanding(document: Document, setup: Id<'setup'>): number {
+  return unitsOf(document, setup).length + stayingUnits(document, setup).length;
+}
+
 function unitsOfRecord(record: PlacedRecord, levelAt: (point: Point) => Millimetres): Unit[] {
   const thing = thingOf(record);
   if (!thing) return [];

@@ -1,4 +1,4 @@
-/** What is done before a piece: the plan with its arrows, and the lists for the crew. */
+/** What is done before a piece, or after the last: the plan with its arrows, and the lists for the crew. */
 
 import { asId } from '../../document/ids.ts';
 import { changeover } from '../../programme/changeover.ts';
@@ -20,7 +20,7 @@ export function changeoverPages(request: PackRequest, entry: PackEntry): EntryPa
   const page = roomiest(request.paper, scaleIn);
   const lists = textPages(request, entry, (width) => changeoverBlocks(drawing, width));
   if (!page) {
-    const note = `${pieceName(request, entry)}: the plan of the changeover fits on this paper at no standard scale; its lists are printed.`;
+    const note = `${entry.setup ? pieceName(request, entry) : entry.title}: the plan of the changeover fits on this paper at no standard scale; its lists are printed.`;
     return { ...lists, notes: [note] };
   }
   return {

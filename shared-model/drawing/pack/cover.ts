@@ -1,7 +1,8 @@
 /** The cover: what concert it is, what is played, whom to call, and which sheet is where. */
 
 import { concertOf, inSetup, programmeOf } from '../../document/document.ts';
-import { PLACED_KINDS, type Concert, type Setup } from '../../document/records.ts';
+import type { Concert } from '../../document/records.ts';
+import { thingsStanding } from '../../programme/units.ts';
 import { line } from '../outline.ts';
 import type { Primitive } from '../primitives.ts';
 import { grouped, paragraph, type Block, type TextTools } from '../sheet/blocks.ts';
@@ -98,18 +99,10 @@ function programmeTable({ document }: PackRequest): Table {
       String(index + 1),
       pieceOf({ document, setup: setup.id }),
       String(inSetup(document, setup.id, 'player').length),
-      String(thingsIn(document, setup)),
+      String(thingsStanding(document, setup.id)),
       minutes(setup.changeTime),
     ]),
   };
-}
-
-/** Everything but players that stands in the setup, what stays for the whole concert too. */
-function thingsIn(document: PackRequest['document'], { id }: Setup): number {
-  return PLACED_KINDS.filter((kind) => kind !== 'player').reduce(
-    (sum, kind) => sum + inSetup(document, id, kind).length,
-    0,
-  );
 }
 
 /** "4 min", "2 min 30 s"; empty: not known. */

@@ -7,7 +7,7 @@ import type { Setup } from '../../document/records.ts';
 import { housePlaces } from '../../document/seating.ts';
 import { judgedPlan } from '../../pages/kept/judged.ts';
 import { oneLine } from '../text.ts';
-import type { PackEntry, PackKind } from './request.ts';
+import { PACK_KINDS, type PackEntry, type PackKind } from './request.ts';
 
 /**
  * Every entry that a pack of the document could have, in the order in which it usually has them: the cover, each
@@ -19,7 +19,7 @@ export function packEntries(document: Document): PackEntry[] {
     const number = String(index + 1);
     const before = programme[index - 1];
     return [
-      ...(before ? [changeover(document, before, { setup, number })] : []),
+      changeover(document, before ?? null, { setup, number }),
       ...setupEntries(document, { setup, number }, true),
       ...versionsOf(document, setup).flatMap((version, which) =>
         setupEntries(document, { setup: version, number: `${number}${letter(which)}` }, false),
@@ -33,6 +33,7 @@ export function packEntries(document: Document): PackEntry[] {
   return [
     whole('cover', 'Cover and programme'),
     ...setups,
+    ...programme.slice(-1).map((setup) => lastStrike(document, setup)),
     whole('inventory', 'Inventory and power'),
     whole('cautions', 'Cautions'),
   ];
@@ -52,16 +53,25 @@ function letter(index: number): string {
   return index < 25 ? String.fromCharCode('b'.charCodeAt(0) + index) : `-${index + 2}`;
 }
 
-function changeover(document: Document, before: Setup, { setup, number }: NumberedSetup): PackEntry {
-  const from = before.name || labelOf(document, before.id, before.id);
+function changeover(document: Document, before: Setup | null, { setup, number }: NumberedSetup): PackEntry {
   return {
     name: `changeover-${number}`,
     kind: 'changeover',
-    title: oneLine(`Changeover from ${from}`),
+    title: before ? oneLine(`Changeover from ${nameOf(document, before)}`) : 'First set-up',
     setup: setup.id,
-    subject: before.id,
+    subject: before?.id ?? null,
     usual: true,
   };
+}
+
+/** What is struck after the last piece leads to no setup. */
+function lastStrike(document: Document, last: Setup): PackEntry {
+  const title = oneLine(`Last strike: ${nameOf(document, last)}`);
+  return { name: 'changeover-end', kind: 'changeover', title, setup: null, subject: last.id, usual: true };
+}
+
+function nameOf(document: Document, { id, name }: Setup): string {
+  return name || labelOf(document, id, id);
 }
 
 /** A view or a seat map of one player goes by the number that its sheet has in the house's or the setup's own order. */
@@ -136,6 +146,30 @@ export function chosenEntries(
     for (const entry of found) if (!chosen.includes(entry)) chosen.push(entry);
   }
   return { entries: chosen };
+}
+
+/** Why there is no such sheet, and what there is, in a sentence or two. */
+export function unknownSheetWords(document: Document, word: string): string {
+  const name = oneLine(word).slice(0, 60);
+  const none = `The pack of this concert has no sheet "${name}"`;
+  const all = packEntries(document);
+  const isPlanned = PLANNED.some((kind) => name === kind || name.startsWith(`${kind}-`));
+  if (isPlanned && !all.some(({ kind }) => PLANNED.includes(kind))) {
+    return `${none}: no plan of page turns is kept. Plan the turns first: in the window open the page turns, plan them and keep the plan. Cue cards alone come from the verb turns with --cards.`;
+  }
+  const groups = PACK_KINDS.flatMap((kind) => {
+    const names = all.filter((entry) => entry.kind === kind).map((entry) => entry.name);
+    return names.length === 0 ? [] : [names.length < 3 ? names.join(', ') : rangeOf(names)];
+  });
+  return `${none}. It can have ${groups.join('; ')}.`;
+}
+
+/** Kinds that there are once a page plan is kept. */
+const PLANNED: readonly PackKind[] = ['turns', 'cards', 'booklet'];
+
+/** "seats-1 ... seats-3-p3 (12)". */
+function rangeOf(names: readonly string[]): string {
+  return `${names[0] ?? ''} ... ${names.at(-1) ?? ''} (${names.length})`;
 }
 
 /** The piece that an entry is of, for lists; empty: the whole concert. */

@@ -16,7 +16,7 @@ import { sectionPages, seatMapPages } from './drawings.ts';
 import { plotPages } from './plot.ts';
 import type { EntryPages, Numbering, PackEntry, PackKind, PackRequest } from './request.ts';
 
-export { chosenEntries, packEntries, pieceOfEntry } from './entries.ts';
+export { chosenEntries, packEntries, pieceOfEntry, unknownSheetWords } from './entries.ts';
 export { refusedPlot } from './plot.ts';
 export { PACK_KINDS } from './request.ts';
 export type {

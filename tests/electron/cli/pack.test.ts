@@ -46,10 +46,11 @@ describe('standlines pack', () => {
 
   it.each([
     [['--sheets', 'plot'], 'pack needs --out-dir DIR'],
-    [['--out-dir', 'OUT', '--sheets', 'plot-9'], 'has no sheet "plot-9". It can have cover, plot-1,'],
+    [['--out-dir', 'OUT', '--sheets', 'plot-9'], 'has no sheet "plot-9". It can have cover; plot-1'],
     [['--out-dir', 'OUT', '--sheets', ' , '], '--sheets names no sheet'],
     [['--out-dir', 'OUT', '--paper', 'A7'], '--paper "A7" is not one of A4, A3, Letter, Tabloid'],
-    [['--out-dir', 'OUT/evening.standlines'], 'evening.standlines'],
+    [['--out-dir', 'OUT/evening.standlines'], 'evening.standlines is a file, not a folder'],
+    [['--out-dir', 'OUT/evening.standlines/sub'], 'is not a folder'],
   ])('refuses %j in one line and writes nothing', async (words, reason) => {
     const { code, out, complaints, folder } = await pack(...words);
     expect(code).toBe(2);
@@ -57,6 +58,19 @@ describe('standlines pack', () => {
     expect(complaints).toHaveLength(1);
     expect(complaints[0]).toContain(reason);
     expect(existsSync(join(folder, 'pack.pdf'))).toBe(false);
+  });
+
+  it('ends where the system lets nobody make a folder', async ({ skip }) => {
+    if (!existsSync('/proc/self')) return skip('this system has no /proc');
+    const { code, complaints } = await pack('--out-dir', '/proc/standlines/pack');
+    expect(code).toBe(2);
+    expect(complaints).toEqual([expect.stringContaining('No folder can be made in /proc')]);
+  });
+
+  it('makes the folders over it, too', async () => {
+    const { code, folder } = await pack('--out-dir', 'OUT/new/and/deep', '--sheets', 'cautions');
+    expect(code).toBe(0);
+    expect(existsSync(join(folder, 'new', 'and', 'deep', 'pack.pdf'))).toBe(true);
   });
 
   it('names every kind of sheet in its help', () => {

@@ -28,12 +28,12 @@ describe('packEntries', () => {
   it('names everything by kind and place in the programme, versions with a letter', () => {
     const names = packEntries(EVENING).map(({ name }) => name);
     expect(names).toEqual([
-      'cover',
+      ...['cover', 'changeover-1'],
       ...['plot-1', 'marks-1', 'floor-1', 'section-1', 'seats-1', 'seats-1-p1', 'seats-1-p2'],
       ...['view-1-1', 'figures-1', 'changeover-2', 'plot-2', 'marks-2', 'floor-2', 'section-2'],
       ...['seats-2', 'seats-2-p1', 'view-2-1', 'figures-2'],
       ...['plot-2b', 'marks-2b', 'floor-2b', 'section-2b', 'seats-2b', 'view-2b-1', 'figures-2b'],
-      ...['inventory', 'cautions'],
+      ...['changeover-end', 'inventory', 'cautions'],
     ]);
     expect(new Set(names).size).toBe(names.length);
   });
