@@ -1,9 +1,10 @@
 /** Steps of a changeover in words that a crew can work from. */
 
-import { find, type Document } from '../document/document.ts';
+import { find, placedInSetup, type Document } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import { labelOf } from '../document/labels.ts';
 import { formatBare, formatPosition, type Units } from '../document/measures.ts';
+import { shortMarks } from '../document/short-marks.ts';
 import type { Adjustment } from './changes.ts';
 import type { Step } from './changeover.ts';
 import { thingName } from './thing.ts';
@@ -27,14 +28,23 @@ export interface Telling {
   readonly units: Units;
 }
 
-/** "Orchestral stand (stand 3)", "Orchestra chair of Viola (player 2)": as its own setup calls it. */
+/** "S3 Orchestral stand", "S1 Orchestral stand, front side", "Orchestra chair of Viola (P2)": by the marks of its setup's plot. */
 export function unitWords({ document }: Pick<Telling, 'document'>, unit: Unit, setup: Id<'setup'>): string {
-  const label = labelOf(document, setup, unit.record.id);
+  const mark = unitMark(document, unit, setup);
   const name = thingName(unit.thing);
+  const own = 'name' in unit.record ? unit.record.name.trim() : '';
+  if (unit.record.kind === 'player') return own === '' ? `${name} of ${mark}` : `${name} of ${own} (${mark})`;
   const side = /\/(\d)$/.exec(unit.id)?.[1];
-  if (unit.record.kind === 'player') return `${name} of ${label}`;
-  const what = side === undefined ? label : `${label}, ${side === '1' ? 'front' : 'other'} side`;
-  return what.toLowerCase().startsWith(name.toLowerCase()) ? what : `${name}, ${what}`;
+  const more = [
+    ...(own === '' || name.toLowerCase().startsWith(own.toLowerCase()) ? [] : [own]),
+    ...(side === undefined ? [] : [`${side === '1' ? 'front' : 'other'} side`]),
+  ];
+  return [`${mark} ${name}`, ...more].join(', ');
+}
+
+/** "S3": on the plot of its setup; empty when it does not stand there. */
+export function unitMark(document: Document, { record }: Unit, setup: Id<'setup'>): string {
+  return shortMarks(placedInSetup(document, setup)).get(record.id) ?? '';
 }
 
 /** The thing, as it is called where it stands; what is brought, as it will be called. */
@@ -94,7 +104,7 @@ export function stepNotes(telling: Telling, step: Step): string[] {
 function newName({ document, from, to }: Telling, before: Unit, after: Unit): string[] {
   if (!from || !to) return [];
   const [old, now] = [unitWords({ document }, before, from), unitWords({ document }, after, to)];
-  return old === now ? [] : [`becomes ${labelOf(document, to, after.record.id)}`];
+  return old === now ? [] : [`becomes ${unitMark(document, after, to)}`];
 }
 
 function adjustmentWords(adjustment: Adjustment, { units }: Telling): string {

@@ -28,7 +28,7 @@ describe('standlines changeover', () => {
       'From Hedgerow Dances, opened out to Low Water',
       'Last strike: Low Water',
     ]);
-    expect(out).toMatch(/A and B {2}Set Marimba.*Percussion room, through Green room/);
+    expect(out).toMatch(/A and B {2}Set LI1 Marimba, 5 octaves: Percussion room, through Green room/);
     expect(out).toMatch(/Local codes, the venue/);
   });
 
