@@ -1,6 +1,5 @@
 /** `standlines pack` */
 
-import { mkdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { concertOf, type Document } from '#model/document/document.ts';
 import { usualPaper, type PaperName } from '#model/drawing/papers.ts';
@@ -9,6 +8,7 @@ import { errorCode, type Fs } from '../services/fs.ts';
 import { PDF_NAME, writePack, type FileTaker, type WrittenPack } from '../services/pack-files.ts';
 import { readSettings } from '../services/settings.ts';
 import { readInput } from './input.ts';
+import { makeFolder } from './made-folder.ts';
 import { savePrint } from './printed-file.ts';
 import { tellNotes, type Surroundings } from './surroundings.ts';
 import { onOneLine } from './terminal.ts';
@@ -22,7 +22,7 @@ export async function pack(order: PackOrder, surroundings: Surroundings): Promis
   const folder = resolve(order.outDir);
   const taker = takerInto(fs, folder, order.replace);
   try {
-    await mkdir(folder, { recursive: true });
+    await makeFolder(fs, folder);
     const written = await writePack({ ...order, document, paper, now: now() }, taker);
     tellNotes(ofReading, surroundings);
     const lines = [...told(order, written, paper), ...written.notes, ...taker.warnings];

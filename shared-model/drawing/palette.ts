@@ -35,13 +35,14 @@ export interface Palette {
 
 export type PaletteName = 'print' | 'light' | 'dark';
 
+/** Where figures stand there is no tint: a copier that knows only black and white makes dots of it. */
 const PRINT: Palette = {
   paper: '#ffffff',
   ink: '#191d22',
   faint: '#5d656d',
   hairline: '#d3d7da',
-  platform: '#f6f2ea',
-  riser: '#e9e2d4',
+  platform: '#ffffff',
+  riser: '#ffffff',
   building: '#7b828a',
   houseSeat: '#ffffff',
   houseSeatLine: '#878e95',
@@ -59,13 +60,14 @@ const PRINT: Palette = {
   selection: '#0a5fc2',
   reach: '#1f6f5c',
   route: '#5a4a8a',
-  tableTint: '#f5f6f6',
+  tableTint: '#ffffff',
 };
 
 const LIGHT: Palette = {
   ...PRINT,
   paper: '#fcfbf9',
   platform: '#f3eee4',
+  riser: '#e9e2d4',
   tableTint: '#f3f2ef',
 };
 

@@ -74,6 +74,8 @@ describe.each(Object.entries(PALETTES))('the %s palette', (_, palette) => {
     expect(contrast(palette.playerHead, palette.player)).toBeGreaterThan(3);
     // The lip says on which side the reader is.
     expect(contrast(palette.ink, palette.page)).toBeGreaterThan(3);
-    expect(contrast(palette.page, palette.platform)).toBeGreaterThan(palette === PALETTES.dark ? 3 : 1);
+    // On paper the platform is as white as the pages, which lie on a dark desk.
+    if (palette !== PALETTES.print)
+      expect(contrast(palette.page, palette.platform)).toBeGreaterThan(palette === PALETTES.dark ? 3 : 1);
   });
 });

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { checkSetup } from '#model/checks/check-setup.ts';
 import { figureSections } from '#model/drawing/sheet/sections.ts';
-import { aDocument, aPlayer, aSeatBlock, SETUP } from '../../helpers/build.ts';
+import { documentOf } from '#model/document/document.ts';
+import { aConcert, aDocument, aPlatform, aPlayer, aSetup, SETUP } from '../../helpers/build.ts';
 import { textsIn } from './drawings.ts';
 import { plotRequest } from './plot-request.ts';
 
@@ -15,13 +16,13 @@ const wordsOf = (document: ReturnType<typeof aDocument>): string => {
 
 describe('the figures of a concert without a house', () => {
   it('say that there are no places, and no share of them', () => {
-    const words = wordsOf(aDocument(aPlayer()));
+    const words = wordsOf(documentOf([aConcert(), aSetup(), aPlatform(), aPlayer()]));
     expect(words).toContain('The house has no places yet');
     expect(words).not.toContain('100 %');
   });
 
   it('are shares as soon as there is a place', () => {
-    const words = wordsOf(aDocument(aPlayer(), aSeatBlock()));
+    const words = wordsOf(aDocument(aPlayer()));
     expect(words).not.toContain('no places');
     expect(words).toMatch(/\d %/);
   });
