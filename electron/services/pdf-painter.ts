@@ -144,6 +144,7 @@ class Painter {
   paint(primitive: Primitive): void {
     if (primitive.kind === 'path') this.paintPath(primitive);
     else if (primitive.kind === 'text') this.paintText(primitive);
+    else if (primitive.role !== undefined) this.paintLines(primitive.children);
     else this.paintGroup(primitive.children, primitive.clip);
   }
 
@@ -151,6 +152,21 @@ class Painter {
     if (clip) this.startClip(clip);
     for (const child of children) this.paint(child);
     if (clip) this.document.restore();
+  }
+
+  /** Lines of one passage: whoever hears them or copies them gets a blank between one and the next. */
+  private paintLines(children: readonly Primitive[]): void {
+    const last = children.findLastIndex(({ kind }) => kind === 'text');
+    children.forEach((child, index) => {
+      this.paint(child);
+      if (child.kind === 'text' && index < last) this.paintBlank(child);
+    });
+  }
+
+  private paintBlank({ x, y, size, weight }: TextPrimitive): void {
+    const { document, faces } = this;
+    document.fontSize(points(size)).font(faces[weight][0].name);
+    document.text(' ', points(x), points(y), { lineBreak: false, baseline: 'alphabetic' });
   }
 
   private startClip({ x, y, width, height }: Box): void {

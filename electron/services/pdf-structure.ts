@@ -27,6 +27,7 @@ const TAGS: Readonly<Record<GroupRole, string>> = {
   table: 'Table',
   row: 'TR',
   headerCell: 'TH',
+  rowHeader: 'TH',
   cell: 'TD',
 };
 
@@ -77,7 +78,7 @@ function addRole(document: Pdf, place: Place, { role, children, whole }: RoleGro
   const { parent, paint } = place;
   // The types do not know the scope of a header cell yet.
   const options: PDFKit.Mixins.StructureElementOptions & { scope?: string } =
-    role === 'headerCell' ? { scope: 'Column' } : {};
+    role === 'headerCell' ? { scope: 'Column' } : role === 'rowHeader' ? { scope: 'Row' } : {};
   const element = document.struct(TAGS[role], options);
   parent.add(element);
   if (CONTAINERS.has(role)) addAll(document, { ...place, parent: element }, children);

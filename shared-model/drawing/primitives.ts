@@ -43,7 +43,16 @@ export interface TextPrimitive {
 }
 
 /** What a group is to somebody who has the sheet read to him. */
-export type GroupRole = 'title' | 'heading' | 'paragraph' | 'table' | 'row' | 'headerCell' | 'cell';
+export type GroupRole =
+  | 'title'
+  | 'heading'
+  | 'paragraph'
+  | 'table'
+  | 'row'
+  /** Over a column, and at the head of a row. */
+  | 'headerCell'
+  | 'rowHeader'
+  | 'cell';
 
 export interface GroupPrimitive {
   readonly kind: 'group';

@@ -81,8 +81,8 @@ export function framed(
   const stroke = { colour: source.palette.ink, width: WEIGHT.bold };
   return [
     { kind: 'path', path: rectangle(frame), stroke },
-    ...children,
     ...titleStrip(titleFields(source, page, facts), strip, source),
+    ...children,
   ];
 }
 

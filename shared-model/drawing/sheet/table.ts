@@ -123,6 +123,7 @@ function rowBlock(columns: readonly PlacedColumn[], texts: readonly string[], ro
   const { width, tools, index } = row;
   const cells = columns.map((column, at) => cellLines(texts[at] ?? '', column, typeOf(column), tools));
   const height = heightOf(cells);
+  const head = headOf(columns, cells);
   return {
     height,
     draw: (at) => [
@@ -133,13 +134,20 @@ function rowBlock(columns: readonly PlacedColumn[], texts: readonly string[], ro
           drawCell(column, cells[cell] ?? [], at, {
             type: typeOf(column),
             colour: tools.palette.ink,
-            role: 'cell',
+            role: cell === head ? 'rowHeader' : 'cell',
           }),
         ),
       ),
       rule(at, width, { y: at.y + height, colour: tools.palette.hairline, weight: WEIGHT.hair }),
     ],
   };
+}
+
+/** Which cell tells what a row is of: the first that stands out, else the first that has words. */
+function headOf(columns: readonly Column[], cells: readonly (readonly string[])[]): number {
+  const hasWords = (index: number): boolean => (cells[index] ?? []).some((line) => line !== '');
+  const bold = columns.findIndex((column, index) => column.bold && hasWords(index));
+  return bold >= 0 ? bold : columns.findIndex((_, index) => hasWords(index));
 }
 
 function typeOf(column: Column): Type {
@@ -163,7 +171,7 @@ function heightOf(cells: readonly (readonly string[])[]): number {
 interface CellLook {
   readonly type: Type;
   readonly colour: string;
-  readonly role: 'cell' | 'headerCell';
+  readonly role: 'cell' | 'headerCell' | 'rowHeader';
 }
 
 function drawCell(column: PlacedColumn, lines: readonly string[], at: Spot, look: CellLook): Primitive {

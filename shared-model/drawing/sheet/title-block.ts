@@ -105,11 +105,17 @@ function sheetNumber({ sheet, sheets }: TitleFields): string {
 
 function drawRows(rows: readonly (readonly Field[])[], box: Box, tools: TextTools): Primitive[] {
   const height = box.height / rows.length;
-  return rows.flatMap((fields, index) => {
+  const drawn = rows.flatMap((fields, index) => {
     const y = box.y + index * height;
     const rule = index > 0 ? [stroke(line({ x: box.x, y }, { x: box.x + box.width, y }), tools)] : [];
     return [...rule, ...drawRow(fields, { ...box, y, height }, tools)];
   });
+  // Whoever has the sheet read to him hears first what it is.
+  return drawn.toSorted((a, b) => Number(isTitle(b)) - Number(isTitle(a)));
+}
+
+function isTitle(primitive: Primitive): boolean {
+  return primitive.kind === 'group' && primitive.role === 'title';
 }
 
 function drawRow(fields: readonly Field[], row: Box, tools: TextTools): Primitive[] {
