@@ -7,7 +7,7 @@ import type { Explained } from './sentence-parts.ts';
 
 export const NONE_HELPS = 'None of the changes tried clears this without making something else worse.';
 
-const NOT_TRIED_HERE =
+export const NOT_TRIED_HERE =
   'Against this nothing was tried here; the window tries changes, one finding at a time.';
 
 /** An item by its id. */

@@ -26,6 +26,8 @@ export interface LabelPlaces {
   readonly dropped: readonly LabelRequest[];
   /** Placed, but without the figures that were asked for. */
   readonly withoutFigures: readonly LabelRequest[];
+  /** Placed, but with the mark alone. */
+  readonly withoutNames: readonly LabelRequest[];
 }
 
 export interface LabelSurroundings {
@@ -58,6 +60,9 @@ export function placeLabels(requests: readonly LabelRequest[], surroundings: Lab
     placed: shown.flatMap((request) => stood.get(request) ?? []),
     dropped: requests.filter((request) => !stood.has(request)),
     withoutFigures: figured.filter((request) => stood.get(request)?.request.figures.length === 0),
+    withoutNames: shown.filter(
+      (request) => request.mark !== '' && request.name !== '' && stood.get(request)?.request.name === '',
+    ),
   };
 }
 

@@ -1,6 +1,7 @@
 /** What the checks found, each with what to do about it. */
 
-import type { Severity } from '../../checks/finding.ts';
+import type { Finding, Severity } from '../../checks/finding.ts';
+import { NOT_TRIED_HERE } from '../../checks/remedy-words.ts';
 import { circle, polygon } from '../outline.ts';
 import type { Primitive } from '../primitives.ts';
 import { LEADING, TEXT, WEIGHT } from '../style.ts';
@@ -12,11 +13,48 @@ const ORDER: readonly Severity[] = ['fail', 'caution', 'note'];
 
 const WORDS: Readonly<Record<Severity, string>> = { fail: 'Fails', caution: 'Caution', note: 'Note' };
 
+/**
+ * The gravest first. Of many of one kind the first ones are told in full and the others by their headlines, then by their number:
+ * nobody reads fourteen sheets of the same, and `check` and the window list them all.
+ */
 export function findingBlocks(request: PlotSheetRequest, width: number): Block[] {
   const findings = request.report?.findings ?? [];
-  return ORDER.flatMap((severity) => findings.filter((finding) => finding.severity === severity)).map(
-    (finding) => findingBlock(finding.severity, request.explain(finding), { width, tools: request }),
+  return ORDER.flatMap((severity) =>
+    alike(findings.filter((finding) => finding.severity === severity)).flatMap((kind) =>
+      kindBlocks(request, kind, width),
+    ),
   );
+}
+
+/** Told in full of each kind; one more than these is no reason to shorten. */
+const TOLD_WHOLE = 3;
+const MOST_HEADLINES = 12;
+
+function alike(findings: readonly Finding[]): Finding[][] {
+  const kinds = new Map<Finding['code'], Finding[]>();
+  for (const finding of findings) kinds.set(finding.code, [...(kinds.get(finding.code) ?? []), finding]);
+  return [...kinds.values()];
+}
+
+function kindBlocks(request: PlotSheetRequest, kind: readonly Finding[], width: number): Block[] {
+  const whole = kind.length <= TOLD_WHOLE + 1 ? kind : kind.slice(0, TOLD_WHOLE);
+  const others = kind.slice(whole.length);
+  const blocks = whole.map((finding) =>
+    findingBlock(finding.severity, onPaper(request, finding), { width, tools: request }),
+  );
+  const [first] = others;
+  if (!first) return blocks;
+  const headlines = others.slice(0, MOST_HEADLINES).map((finding) => request.explain(finding).headline);
+  const more = others.length - headlines.length;
+  const text = [...headlines, ...(more > 0 ? [`and ${more} more`] : [])].join('; ');
+  const words = { headline: `${others.length} more of this kind`, text: `${text}.`, advice: '' };
+  return [...blocks, findingBlock(first.severity, words, { width, tools: request })];
+}
+
+/** What the window could do is of no use on paper. */
+function onPaper({ explain }: PlotSheetRequest, finding: Finding): Explanation {
+  const words = explain(finding);
+  return { ...words, advice: words.advice.replace(NOT_TRIED_HERE, '').trim() };
 }
 
 interface FindingLook {

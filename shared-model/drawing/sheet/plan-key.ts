@@ -40,12 +40,20 @@ export interface PlanFacts {
   readonly isHouseCut: boolean;
   /** Marks whose figures found no room. */
   readonly withoutFigures: readonly string[];
+  /** And those that have no name beside them, though they have one. */
+  readonly withoutNames: readonly string[];
 }
 
 /** Room for the longest notes there can be: the plan is laid out before it is known what it has to leave out. */
 export function planNotesHeight(request: PlotSheetRequest, width: number): number {
   const marks = placedInSetup(request.document, request.setup).map(() => 'PF88');
-  const longest = { marksSheet: 88, mapSheet: 88, isHouseCut: true, withoutFigures: marks };
+  const longest = {
+    marksSheet: 88,
+    mapSheet: 88,
+    isHouseCut: true,
+    withoutFigures: marks,
+    withoutNames: marks,
+  };
   return notesHeight(planNotes(request, longest), width, request);
 }
 
@@ -62,10 +70,11 @@ export function planNotes({ document, setup, units }: PlotSheetRequest, facts: P
   ];
 }
 
-function leftOut({ withoutFigures, marksSheet }: PlanFacts): string {
-  if (withoutFigures.length === 0) return '';
+function leftOut({ withoutFigures, withoutNames, marksSheet }: PlanFacts): string {
   const where = marksSheet === null ? '' : ` (sheet ${marksSheet})`;
-  return ` No room here for the figures of ${firstNames(withoutFigures)}${where}.`;
+  const lacking = (what: string, marks: readonly string[]): string =>
+    marks.length === 0 ? '' : ` No room here for the ${what} of ${firstNames(marks)}${where}.`;
+  return lacking('figures', withoutFigures) + lacking('names', withoutNames);
 }
 
 function houseNote({ mapSheet, isHouseCut }: PlanFacts): string {

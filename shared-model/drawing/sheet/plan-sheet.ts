@@ -34,12 +34,17 @@ export function planSheet(
   const { plan, labels } = drawPlan(context);
   const isHouseCut = houseShown(context).isCut;
   const withoutFigures = labels.withoutFigures.map(({ mark }) => mark);
+  const withoutNames = labels.withoutNames.map(({ mark }) => mark);
   return {
     children: [
       frameLine(request, layout),
       ...titleBlock(fields, layout.title, request),
       plan,
-      notes(planNotes(request, { ...sheets, isHouseCut, withoutFigures }), layout.notes, request),
+      notes(
+        planNotes(request, { ...sheets, isHouseCut, withoutFigures, withoutNames }),
+        layout.notes,
+        request,
+      ),
       ...planKey(request, layout.scale, layout.key),
     ],
     dropped: labels.dropped.map(({ mark, name }) => mark || name),
