@@ -24,8 +24,13 @@ interface Start {
   readonly flags: readonly string[];
 }
 
-/** A window of 1440 by 900 on the demo concert. */
-export async function openEditor({ program, browser, files, flags }: Start): Promise<Bench> {
+export interface Served {
+  readonly address: string;
+  readonly close: () => void;
+}
+
+/** The loopback shell with an empty home, but for the files named. */
+export async function serveEditor(program: string, files: Start['files'] = {}): Promise<Served> {
   const home = mkdtempSync(join(tmpdir(), 'standlines-bench-home-'));
   mkdirSync(join(home, 'state'));
   for (const [name, text] of Object.entries(files)) writeFileSync(join(home, name), text);
@@ -33,13 +38,24 @@ export async function openEditor({ program, browser, files, flags }: Start): Pro
     env: { ...process.env, HOME: home, STANDLINES_STATE_DIR: join(home, 'state') },
     stdio: ['ignore', 'pipe', 'inherit'],
   });
+  const address = await addressOf(shell);
+  const close = (): void => {
+    shell.kill();
+    rmSync(home, { recursive: true, force: true });
+  };
+  return { address, close };
+}
+
+/** A window of 1440 by 900 on the demo concert. */
+export async function openEditor({ program, browser, files, flags }: Start): Promise<Bench> {
+  const served = await serveEditor(program, files);
   const chrome = await chromium.launch({
     executablePath: browser,
     args: ['--no-sandbox', '--enable-precise-memory-info', `--js-flags=${ENGINE_FLAGS}`, ...flags],
   });
   const page = await chrome.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
   await page.addInitScript(holdTheQuestions);
-  await page.goto(await addressOf(shell));
+  await page.goto(served.address);
   await page.getByRole('application').waitFor();
   await page.getByRole('region', { name: 'What the house sees' }).getByRole('button').first().waitFor();
   const away = page.getByRole('button', { name: 'Put away' });
@@ -51,8 +67,7 @@ export async function openEditor({ program, browser, files, flags }: Start): Pro
     close: async () => {
       memory.end();
       await chrome.close();
-      shell.kill();
-      rmSync(home, { recursive: true, force: true });
+      served.close();
     },
   };
 }

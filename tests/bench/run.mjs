@@ -1,5 +1,5 @@
 /**
- * `node tests/bench/run.mjs [sightlines] [scores] [booklets] [packs] [editor] [strip]`: bundles the benchmarks as the product is bundled (test runners wrap
+ * `node tests/bench/run.mjs [sightlines] [scores] [booklets] [packs] [editor] [window] [strip]`: bundles the benchmarks as the product is bundled (test runners wrap
  * every import, which costs the kernel a factor of four) and runs each in a plain Node of its own.
  */
 
@@ -7,6 +7,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { build } from 'vite';
 import { ensureBuilt } from '../../electron/bootstrap/build.mjs';
 import { findBrowser } from '../../electron/bootstrap/tools.mjs';
@@ -23,6 +24,7 @@ const BENCHMARKS = {
   booklets: async () => [],
   packs: async () => [join(root, 'assets', 'demo-concert.standlines')],
   editor: builtEditor,
+  window: builtWindow,
   strip: builtEditor,
 };
 
@@ -32,6 +34,28 @@ async function builtEditor() {
   if (!browser) return 'no Chromium, Chrome or Edge was found';
   await ensureBuilt(['node', 'window']);
   return [join(root, 'dist', 'node', 'loopback.js'), browser];
+}
+
+/** As above, and a page with the same libraries and nothing else, built as the window is. */
+async function builtWindow() {
+  const built = await builtEditor();
+  if (typeof built === 'string') return built;
+  const emptyPage = join(outDir, 'empty-page');
+  await build({
+    configFile: false,
+    root: join(here, 'empty-page'),
+    base: './',
+    logLevel: 'error',
+    plugins: [svelte({ configFile: false })],
+    build: {
+      outDir: emptyPage,
+      emptyOutDir: true,
+      target: 'chrome120',
+      assetsInlineLimit: 0,
+      modulePreload: { polyfill: false },
+    },
+  });
+  return [...built, emptyPage];
 }
 
 const wanted = process.argv.slice(2);

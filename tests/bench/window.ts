@@ -1,0 +1,211 @@
+/**
+ * What the window costs beside nothing at all: its first frame, many things on the plan, and what a long day of edits
+ * leaves behind; see README.md in this folder.
+ */
+
+import { chromium, type Browser, type Page } from '@playwright/test';
+import { createReadStream } from 'node:fs';
+import { createServer, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import os from 'node:os';
+import { extname, join } from 'node:path';
+import { writeDocument } from '#model/file-format/write.ts';
+import { heapSizes, openEditor, serveEditor } from './editor-page.ts';
+import { manyItems } from './many-items.ts';
+
+const [program = '', browser = '', emptyPage = ''] = process.argv.slice(2);
+const cpus = os.cpus();
+console.log(
+  `${cpus.length} x ${cpus[0]?.model.trim()}, Node ${process.version}, load ${os.loadavg()[0]?.toFixed(1)}`,
+);
+
+const OPENINGS = 9;
+const FRAMES = 240;
+const ITEMS = 2000;
+const EDITS = 1000;
+
+const TYPES: Readonly<Record<string, string>> = {
+  '.html': 'text/html',
+  '.js': 'text/javascript',
+  '.css': 'text/css',
+  '.ttf': 'font/ttf',
+};
+
+function serveFolder(folder: string): Promise<Server> {
+  const server = createServer(({ url = '/' }, response) => {
+    const path = new URL(url, 'http://localhost').pathname;
+    const file = join(folder, path === '/' ? 'index.html' : path);
+    response.setHeader('content-type', TYPES[extname(file)] ?? 'application/octet-stream');
+    createReadStream(file)
+      .on('error', () => response.writeHead(404).end())
+      .pipe(response);
+  });
+  return new Promise((done) => server.listen(0, '127.0.0.1', () => done(server)));
+}
+
+/** The demo's plan with its people, and an empty stage, each in a browser that has never seen either. */
+async function firstFrames(): Promise<void> {
+  const server = await serveFolder(emptyPage);
+  const empty = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
+  const editor = await serveEditor(program);
+  const chrome = await chromium.launch({ executablePath: browser, args: ['--no-sandbox'] });
+  const times = { editor: [] as number[], empty: [] as number[] };
+  for (let round = 0; round < OPENINGS; round++) {
+    times.empty.push(await openedAfter(chrome, empty));
+    times.editor.push(await openedAfter(chrome, editor.address));
+  }
+  const [ours, nothing] = [median(times.editor), median(times.empty)];
+  console.log(`\nFirst useful frame, ${OPENINGS} openings each, nothing kept from before`);
+  console.log(`  a page with the same libraries and an empty stage  ${nothing.toFixed(0)} ms`);
+  console.log(
+    `  the demo's plan, painted                           ${ours.toFixed(0)} ms: ratio ${(ours / nothing).toFixed(2)}`,
+  );
+  await chrome.close();
+  await editor.close();
+  server.close();
+}
+
+/** Milliseconds from asking for the page to the frame after its stage was painted. */
+async function openedAfter(chrome: Browser, address: string): Promise<number> {
+  const context = await chrome.newContext({ viewport: { width: 1440, height: 900 } });
+  const page = await context.newPage();
+  await page.addInitScript(noteFirstFrame);
+  await page.goto(address);
+  const took = await page.waitForFunction(() => (globalThis as unknown as { first?: number }).first);
+  const time = Number(await took.jsonValue());
+  await context.close();
+  return time;
+}
+
+/** Runs in the page before anything else. A stage counts from the frame after it has its size and, in the editor, its drawing. */
+function noteFirstFrame(): void {
+  const isThere = (): boolean => {
+    const stage = document.querySelector('[role="application"] canvas');
+    const isEmptyPage = document.title === 'Empty';
+    return stage instanceof HTMLCanvasElement && stage.width > 0 && (isEmptyPage || isPainted(stage));
+  };
+  const isPainted = (stage: HTMLCanvasElement): boolean => {
+    const layers = [...(stage.parentElement?.querySelectorAll('canvas') ?? [])];
+    return layers.some((canvas) => {
+      const { width, height } = canvas;
+      const row = canvas.getContext('2d')?.getImageData(0, height >> 1, width, 1).data ?? [];
+      return row.some((value) => value !== 0);
+    });
+  };
+  const look = (): void => {
+    if (isThere()) Object.assign(globalThis, { first: performance.now() });
+    else requestAnimationFrame(look);
+  };
+  requestAnimationFrame(look);
+}
+
+/** Panned and zoomed by the wheel, once a frame, beside an empty platform. */
+async function manyThings(): Promise<void> {
+  for (const [words, flags] of [
+    ['frames at 60 a second', []],
+    ['frames as fast as they come', ['--disable-frame-rate-limit', '--disable-gpu-vsync']],
+  ] as const) {
+    const files = {
+      'many.standlines': writeDocument(manyItems(ITEMS)),
+      'none.standlines': writeDocument(manyItems(0)),
+    };
+    const { page, close } = await openEditor({ program, browser, files, flags });
+    const frames = { none: await wheeled(page, 'none'), many: await wheeled(page, 'many') };
+    console.log(`\nPanning and zooming, ${words}, median of ${FRAMES} frames`);
+    for (const way of ['pan', 'zoom'] as const) {
+      const [none, many] = [frames.none[way], frames.many[way]];
+      console.log(
+        `  ${way.padEnd(5)} ${ITEMS} things ${many.toFixed(2)} ms, an empty platform ${none.toFixed(2)} ms: ratio ${(many / none).toFixed(2)}`,
+      );
+    }
+    await close();
+  }
+}
+
+interface Wheeled {
+  readonly pan: number;
+  readonly zoom: number;
+}
+
+async function wheeled(page: Page, name: string): Promise<Wheeled> {
+  await page.keyboard.press('Control+o');
+  await page.getByRole('button', { name: `${name}.standlines` }).dblclick();
+  await page
+    .getByRole('heading', { level: 1 })
+    .getByText(name)
+    .or(page.getByText(`${name}.standlines`))
+    .first()
+    .waitFor();
+  await page.waitForTimeout(4000);
+  await page.getByRole('application').focus();
+  await page.keyboard.press('1');
+  await page.waitForTimeout(1500);
+  const pan = median(await wheelFrames(page, false));
+  const zoom = median(await wheelFrames(page, true));
+  return { pan, zoom };
+}
+
+/** To and fro, so that what is in view stays much the same. */
+function wheelFrames(page: Page, zooms: boolean): Promise<number[]> {
+  return page.evaluate(
+    ({ frames, zooms }) => {
+      const plan = document.querySelector('[data-plan]');
+      const box = plan?.getBoundingClientRect() ?? new DOMRect();
+      const spot = { clientX: box.x + box.width / 2, clientY: box.y + box.height / 2 };
+      return new Promise<number[]>((done) => {
+        const seen: number[] = [];
+        let last = performance.now();
+        const step = (now: number): void => {
+          seen.push(now - last);
+          last = now;
+          const way = seen.length % 60 < 30 ? 1 : -1;
+          const by = zooms ? { deltaY: way * 4, ctrlKey: true } : { deltaX: way * 8, deltaY: way * 5 };
+          plan?.dispatchEvent(new WheelEvent('wheel', { ...by, ...spot, bubbles: true, cancelable: true }));
+          if (seen.length < frames) requestAnimationFrame(step);
+          else done(seen.slice(10));
+        };
+        requestAnimationFrame(step);
+      });
+    },
+    { frames: FRAMES, zooms },
+  );
+}
+
+/** A thing of the demo nudged and put back a thousand times. */
+async function longDay(): Promise<void> {
+  const { page, close } = await openEditor({ program, browser, files: {}, flags: [] });
+  await page.getByRole('treeitem', { name: /^stand 1/ }).click();
+  await editsAndUndos(page, 50);
+  const before = await memoryOf(page);
+  await editsAndUndos(page, EDITS);
+  const after = await memoryOf(page);
+  console.log(`\n${EDITS} edits and as many undos in the demo, memory of all scripts after collecting`);
+  console.log(
+    `  before ${before.toFixed(1)} MB, after ${after.toFixed(1)} MB: ratio ${(after / before).toFixed(3)}`,
+  );
+  await close();
+}
+
+async function editsAndUndos(page: Page, count: number): Promise<void> {
+  await page.getByRole('application').focus();
+  for (let done = 0; done < count; done += 50) {
+    for (let i = 0; i < 50; i++) await page.keyboard.press(i % 2 === 0 ? 'ArrowLeft' : 'Shift+ArrowRight');
+    for (let i = 0; i < 50; i++) await page.keyboard.press('Control+z');
+  }
+  await page.waitForTimeout(3000);
+}
+
+async function memoryOf(page: Page): Promise<number> {
+  const session = await page.context().newCDPSession(page);
+  for (let i = 0; i < 3; i++) await session.send('HeapProfiler.collectGarbage');
+  await session.detach();
+  return (await heapSizes(page)).reduce((whole, { used }) => whole + used, 0);
+}
+
+function median(values: readonly number[]): number {
+  return values.toSorted((a, b) => a - b)[values.length >> 1] ?? NaN;
+}
+
+await firstFrames();
+await manyThings();
+await longDay();
