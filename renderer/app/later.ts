@@ -25,9 +25,13 @@ export const later = {
   underlayScale: () => import('./underlay/UnderlayScaleDialog.svelte'),
 } as const;
 
+/** While the first frame is made there are gaps, too. */
+const AFTER_FIRST_FRAME_MS = 1000;
+
 /** Begun when the window has nothing else to do; one that fails is asked for again when it is wanted. */
 export function fetchAllLater(): void {
-  requestIdleCallback(() => {
+  const fetchAll = (): void => {
     for (const fetch of Object.values(later)) fetch().catch(() => undefined);
-  });
+  };
+  setTimeout(() => requestIdleCallback(fetchAll), AFTER_FIRST_FRAME_MS);
 }

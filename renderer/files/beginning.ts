@@ -25,14 +25,14 @@ export interface Begun {
  * that this window worked on before it was loaded anew; null: on none; undefined: it is a new window.
  */
 export async function begin(host: Host, before?: Handle | null): Promise<Result<Begun>> {
-  const hello = await host.call('app.hello');
-  if (!hello.ok) return hello;
-  const [settings, demo, recent, kept] = await Promise.all([
+  const [hello, settings, demo, recent, kept] = await Promise.all([
+    host.call('app.hello'),
     host.call('settings.read'),
     host.call('files.demo'),
     host.call('recent.list'),
     host.call('recovery.list'),
   ]);
+  if (!hello.ok) return hello;
   if (!settings.ok) return settings;
   if (!demo.ok) return demo;
   const reading = readDocument(demo.value.text);

@@ -136,7 +136,10 @@ async function wheeled(page: Page, name: string): Promise<Wheeled> {
     .or(page.getByText(`${name}.standlines`))
     .first()
     .waitFor();
-  await page.waitForTimeout(4000);
+  await page.waitForFunction(() => !document.body.textContent.includes('Checking…'), null, {
+    timeout: 120_000,
+  });
+  await page.waitForTimeout(3000);
   await page.getByRole('application').focus();
   await page.keyboard.press('1');
   await page.waitForTimeout(1500);
