@@ -100,11 +100,14 @@ export function stepNotes(telling: Telling, step: Step): string[] {
   ];
 }
 
-/** Told only where the next setup calls it otherwise. */
+/** Told only where the next setup calls it otherwise; which side of a pair a stand was matters no more once it is moved. */
 function newName({ document, from, to }: Telling, before: Unit, after: Unit): string[] {
   if (!from || !to) return [];
-  const [old, now] = [unitWords({ document }, before, from), unitWords({ document }, after, to)];
-  return old === now ? [] : [`becomes ${unitMark(document, after, to)}`];
+  const called = (unit: Unit, setup: Id<'setup'>): string => {
+    const own = 'name' in unit.record ? unit.record.name : '';
+    return `${unitMark(document, unit, setup)} ${own}`;
+  };
+  return called(before, from) === called(after, to) ? [] : [`becomes ${unitMark(document, after, to)}`];
 }
 
 function adjustmentWords(adjustment: Adjustment, { units }: Telling): string {

@@ -4,6 +4,7 @@ import type { Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
 import type { Units } from '#model/document/measures.ts';
 import { changeoverPlan, changeoverPlanScale } from '#model/drawing/changeover/plan.ts';
+import { runsOf, runWords } from '#model/drawing/changeover/runs.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
 import { planDrawing, stageExtent } from '#model/drawing/plan.ts';
 import type { MeasureText, Sheet } from '#model/drawing/primitives.ts';
@@ -47,15 +48,19 @@ export function setupSketch(
 /** Paper enough for most platforms at 1:50, mm. */
 const PAGE = { width: 236, height: 188 };
 
-/** Null when the platform fits at no standard scale. */
-export function changeoverSketch(
+/** One for each run of steps that one can follow; none when the platform fits at no standard scale. */
+export function changeoverSketches(
   { document, units, measure }: Sketching,
   change: Changeover,
   title: string,
-): Sheet | null {
+): Sheet[] {
   const drawing = { document, units, measure, change, palette: PALETTES.print };
   const body = { x: MARGIN, y: 0, width: PAGE.width - 2 * MARGIN, height: PAGE.height - MARGIN };
   const scale = changeoverPlanScale(drawing, body);
-  if (scale === null) return null;
-  return { title, ...PAGE, children: changeoverPlan(drawing, body, scale).children };
+  if (scale === null) return [];
+  return runsOf(change).map((run) => {
+    const which = runWords(run, change.steps.length);
+    const { children } = changeoverPlan(drawing, run, { body, scale });
+    return { title: which === '' ? title : `${title}, ${which}`, ...PAGE, children };
+  });
 }

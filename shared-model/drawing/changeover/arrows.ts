@@ -2,6 +2,7 @@
 
 import type { Point } from '../../document/records.ts';
 import type { Step } from '../../programme/changeover.ts';
+import type { Unit } from '../../programme/units.ts';
 import { boxesAlong } from '../plan/line-boxes.ts';
 import { createOccupancy, type Occupancy } from '../occupancy.ts';
 import { onPage, pen, type PlanContext } from '../plan/context.ts';
@@ -10,6 +11,8 @@ import { boxContains, grownBox } from '../bounds.ts';
 import type { Box, GroupPrimitive, Primitive } from '../primitives.ts';
 import { CAP_HEIGHT, TEXT, WEIGHT } from '../style.ts';
 import { textLine } from '../text.ts';
+import { unitBox } from './marks.ts';
+import { unitsOf, type Run } from './runs.ts';
 
 /** How far beyond its opening an arrow begins or ends, mm on paper: not so far that it meets the words there. */
 const BEYOND = 1.5;
@@ -24,27 +27,43 @@ interface Arrow {
 }
 
 export interface DrawnArrows {
-  readonly children: readonly Primitive[];
+  readonly lines: readonly Primitive[];
+  readonly numbers: readonly Primitive[];
   /** Numbers of the steps for whose number there was no room. */
   readonly dropped: readonly number[];
 }
 
 /** `texts`: what numbers must not cover; they are put in it. */
-export function drawArrows(context: PlanContext, steps: readonly Step[], texts: Occupancy): DrawnArrows {
-  const arrows = steps.map((step): Arrow => ({ step, points: trackOf(context, step) }));
+export function drawArrows(context: PlanContext, run: Run, texts: Occupancy): DrawnArrows {
+  const arrows = run.steps.map((step): Arrow => ({ step, points: trackOf(context, step) }));
   const lines = arrows.flatMap(({ points }) => arrowOf(context, points));
   const crossed = createOccupancy(arrows.flatMap(({ points }) => trackBoxes(points)));
+  const solid = createOccupancy(
+    unitsOf(run)
+      .filter(isSolid)
+      .map((unit) => unitBox(context, unit)),
+  );
   const dropped: number[] = [];
   const numbers = arrows.flatMap((arrow): Primitive[] => {
-    const box = placeFor(context, arrow, { texts, crossed });
+    const box = placeFor(context, arrow, { texts, crossed, solid });
     if (!box) {
       dropped.push(arrow.step.number);
       return [];
     }
     texts.take(box);
-    return [numberAt(context, arrow.step, box)];
+    return [...leaderOf(context, arrow, box), numberAt(context, arrow.step, box)];
   });
-  return { children: [...lines, ...numbers], dropped };
+  return { lines, numbers, dropped };
+}
+
+/** Levels carry all else: a number may lie on them. */
+function isSolid({ thing }: Unit): boolean {
+  return thing.item !== 'riser';
+}
+
+/** Where arrows run, in short pieces. */
+export function arrowBoxes(context: PlanContext, steps: readonly Step[]): Box[] {
+  return steps.flatMap((step) => trackBoxes(trackOf(context, step)));
 }
 
 /** "3A", "4AB": the step and who takes it. */
@@ -106,33 +125,63 @@ function lengthOf(points: readonly Point[]): number {
 
 const NUMBER = { height: 3.9, pad: 1, type: { size: TEXT.small, weight: 'bold' } } as const;
 
+/** A number that found no room near its arrow, or near its thing where there is none, is led there by a line. */
+function leaderOf(context: PlanContext, { step, points }: Arrow, box: Box): Primitive[] {
+  const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  const unit = step.to ?? step.from;
+  const total = lengthOf(points);
+  const targets =
+    total < SHORTEST && unit
+      ? [onPage(context, unit.spot)]
+      : Array.from({ length: 21 }, (_, part) => pointAlong(points, (part / 20) * total));
+  const far = ({ x, y }: Point): number => Math.hypot(x - middle.x, y - middle.y);
+  const [nearest] = targets.toSorted((a, b) => far(a) - far(b));
+  if (!nearest || far(nearest) <= NEAR) return [];
+  return [{ kind: 'path', path: polyline([middle, nearest]), ...pen(context.palette.ink, WEIGHT.fine) }];
+}
+
+/** From the middle of a number to what it is of, mm. */
+const NEAR = 6;
+
 interface Room {
   readonly texts: Occupancy;
   readonly crossed: Occupancy;
+  /** The things themselves. */
+  readonly solid: Occupancy;
 }
 
-/** On its own arrow, near the thing, where it covers no other number and as few other arrows as can be. */
-function placeFor(context: PlanContext, { step, points }: Arrow, { texts, crossed }: Room): Box | null {
+/** On or beside its own arrow, where it covers no other text, no thing, and as little of the arrows as can be. */
+function placeFor(
+  context: PlanContext,
+  { step, points }: Arrow,
+  { texts, crossed, solid }: Room,
+): Box | null {
   const { type, pad, height } = NUMBER;
   const width = context.measure(stepMark(step), type.size, type.weight) + 2 * pad;
   let best: { box: Box; cost: number } | null = null;
   for (const { at, cost } of spotsFor(context, step, points)) {
     const box = { x: at.x - width / 2, y: at.y - height / 2, width, height };
     if (texts.isTaken(grownBox(box, 0.3)) || (context.area && !boxContains(context.area, box))) continue;
-    const whole = cost + crossed.coveredArea(box) * CROSSING;
+    const whole = cost + crossed.coveredArea(box) * CROSSING + solid.coveredArea(box) * COVERING;
     if (!best || whole < best.cost) best = { box, cost: whole };
   }
   return best?.box ?? null;
 }
 
-const CROSSING = 0.35;
+/** What a square millimetre of an arrow, or of a thing, under a number counts against a millimetre's distance. */
+const [CROSSING, COVERING] = [0.35, 4];
 
 interface NumberSpot {
   readonly at: Point;
   readonly cost: number;
 }
 
-/** Along the arrow, and in rings round the thing. */
+/** Shorter than this an arrow would vanish under its own number, which then stands beside it. */
+const SHORT_ARROW = 14;
+/** From the arrow to the middle of a number beside it. */
+const BESIDE = 3.4;
+
+/** Along the arrow, on it and beside it, and in rings round the thing. */
 function spotsFor(context: PlanContext, { from, to }: Step, points: readonly Point[]): NumberSpot[] {
   const unit = to ?? from;
   const home = unit ? onPage(context, unit.spot) : { x: 0, y: 0 };
@@ -141,12 +190,19 @@ function spotsFor(context: PlanContext, { from, to }: Step, points: readonly Poi
   const along =
     total < SHORTEST
       ? []
-      : Array.from({ length: 37 }, (_, index): NumberSpot => {
-          const share = 0.05 + index * 0.025;
-          return { at: pointAlong(points, share * total), cost: 6 * Math.abs(share - best) };
+      : Array.from({ length: 37 }, (_, index) => 0.05 + index * 0.025).flatMap((share): NumberSpot[] => {
+          const [at, next] = [pointAlong(points, share * total), pointAlong(points, share * total + 0.5)];
+          const cost = 6 * Math.abs(share - best);
+          const length = Math.hypot(next.x - at.x, next.y - at.y) || 1;
+          const aside = { x: -(next.y - at.y) / length, y: (next.x - at.x) / length };
+          const beside = [-BESIDE - 1, -BESIDE, BESIDE, BESIDE + 1].map((off) => ({
+            at: { x: at.x + off * aside.x, y: at.y + off * aside.y },
+            cost: cost + 5,
+          }));
+          return total < SHORT_ARROW ? beside : [{ at, cost }, ...beside];
         });
-  const rings = [0, 4.5, 6.5, 9, 12, 16].flatMap((radius) =>
-    Array.from({ length: radius === 0 ? 1 : 16 }, (_, index): NumberSpot => {
+  const rings = [4.5, 6.5, 9, 12, 16].flatMap((radius) =>
+    Array.from({ length: 16 }, (_, index): NumberSpot => {
       const angle = (index * Math.PI) / 8;
       return {
         at: { x: home.x + radius * Math.cos(angle), y: home.y + radius * Math.sin(angle) },
@@ -178,25 +234,16 @@ function trackBoxes(points: readonly Point[]): Box[] {
   });
 }
 
-/** A plate with rounded ends; where both are needed its rim is heavier. */
+/** White on black, so that nobody takes it for a mark. */
 function numberAt({ palette }: PlanContext, step: Step, box: Box): GroupPrimitive {
   const { type } = NUMBER;
-  const rim = step.hands === 'both' ? WEIGHT.bold : WEIGHT.thin;
   const text = textLine(
     stepMark(step),
     { x: box.x + box.width / 2, y: box.y + box.height / 2 + (CAP_HEIGHT * type.size) / 2 },
-    { ...type, colour: palette.ink, anchor: 'middle' },
+    { ...type, colour: palette.paper, anchor: 'middle' },
   );
   return {
     kind: 'group',
-    children: [
-      {
-        kind: 'path',
-        path: roundedRectangle(box, box.height / 2),
-        fill: palette.paper,
-        ...pen(palette.ink, rim),
-      },
-      text,
-    ],
+    children: [{ kind: 'path', path: roundedRectangle(box, box.height / 2), fill: palette.ink }, text],
   };
 }

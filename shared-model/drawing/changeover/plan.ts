@@ -17,8 +17,11 @@ import { heading, HEADING_TYPE, type Block } from '../sheet/blocks.ts';
 import { notes, notesHeight } from '../sheet/legend.ts';
 import { CAP_HEIGHT, TEXT, WEIGHT } from '../style.ts';
 import { fitted, oneLine, textLine } from '../text.ts';
-import { drawArrows } from './arrows.ts';
+import { drawLabels } from '../plan/labels.ts';
+import { arrowBoxes, drawArrows } from './arrows.ts';
+import { doorMarks, placeMarks, storageName, thingMarks, unitBox } from './marks.ts';
 import type { ChangeoverDrawing } from './request.ts';
+import { runWords, unitsOf, type Run } from './runs.ts';
 import { drawArrived, drawLeft, drawStaying } from './things.ts';
 import { changeoverTitle } from './words.ts';
 
@@ -34,8 +37,8 @@ const NOTES_AT = 118;
 const GAP = 2.5;
 
 const KEY = [
-  'Dashed: where a thing stood. Drawn in full: where it comes to stand. Faint: stays. An arrow leads from the one to the other; beyond an opening it is cut short.',
-  'On the arrow: the step in the lists, and who takes it, A, B or both (AB, heavy rim). Players walk by themselves. Print at 100 % and check the bar. Local codes, the venue and licensed practice come first.',
+  'Dashed: where a thing stood. Drawn in full: where it comes to stand. Faint: stands still meanwhile. An arrow leads from the one to the other; beyond an opening it is cut short.',
+  'White on black: the step in the lists, and who takes it, A, B or both (AB). In bubbles: marks as on the stage plot; “was S1”: its mark in the setup before. Players walk by themselves. Print at 100 % and check the bar. Local codes, the venue and licensed practice come first.',
 ];
 
 /** The denominator of the largest standard scale that goes into the body; null: none does. */
@@ -53,13 +56,17 @@ export function changeoverPlanFits(drawing: ChangeoverDrawing, body: Box, scale:
 }
 
 /** Throws when it does not fit at that scale: ask `changeoverPlanFits` first. */
-export function changeoverPlan(drawing: ChangeoverDrawing, body: Box, scale: number): ChangeoverPlan {
+export function changeoverPlan(
+  drawing: ChangeoverDrawing,
+  run: Run,
+  { body, scale }: { readonly body: Box; readonly scale: number },
+): ChangeoverPlan {
   const { units, palette } = drawing;
   const area = planArea(drawing, body);
-  const title = titleBlock(drawing, body);
+  const title = titleBlock(drawing, body, run);
   const foot = area.y + area.height + GAP;
   const context = contextOf(drawing, { area, scale });
-  const drawn = drawnPlan(context, drawing);
+  const drawn = drawnPlan(context, drawing, run);
   const beside = body.width - NOTES_AT > LEAST_NOTES;
   return {
     scale,
@@ -90,8 +97,14 @@ function notesBox(drawing: ChangeoverDrawing, body: Box, y: number): Box {
     : { x: body.x, y: y + SCALE_BAR_HEIGHT + 1, width, height };
 }
 
-function titleBlock({ document, change, measure, palette }: ChangeoverDrawing, body: Box): Block {
-  const words = changeoverTitle({ document, from: change.from, to: change.to });
+function titleBlock(
+  { document, change, measure, palette }: ChangeoverDrawing,
+  body: Box,
+  run: Run | null = null,
+): Block {
+  const which = run ? runWords(run, change.steps.length) : '';
+  const title = changeoverTitle({ document, from: change.from, to: change.to });
+  const words = which === '' ? title : `${title}, ${which}`;
   return heading(fitted(words, body.width, HEADING_TYPE, measure), body.width, { measure, palette });
 }
 
@@ -141,42 +154,67 @@ function shownSetup({ document, change: { from, to } }: ChangeoverDrawing): Id<'
 function drawnPlan(
   context: PlanContext,
   drawing: ChangeoverDrawing,
+  run: Run,
 ): { readonly group: GroupPrimitive; readonly dropped: readonly number[] } {
-  const { change } = drawing;
   const ground = drawGround(context);
   const texts = createOccupancy(textBoxes(ground, context.measure).map((box) => grownBox(box, 0.6)));
   const places = storages(context, drawing, texts);
-  const arrows = drawArrows(context, change.steps, texts);
+  const ways = arrowBoxes(context, run.steps);
+  const doors = placeMarks(context, {
+    requests: doorMarks(context, drawing, places.offSheet),
+    drawn: [...ground, ...places.children],
+    things: unitsOf(run).map((unit) => unitBox(context, unit)),
+    keptClear: ways,
+  });
+  for (const { box } of doors.placed) texts.take(grownBox(box, 0.4));
+  // Steps come before marks: without its number an arrow says nothing.
+  const arrows = drawArrows(context, run, texts);
+  const named = drawLabels(context, doors);
+  const marks = placeMarks(context, {
+    requests: thingMarks(context, drawing, run),
+    drawn: [...ground, ...places.children, ...named, ...arrows.numbers],
+    things: ways,
+  });
   return {
     dropped: arrows.dropped,
     group: {
       kind: 'group',
       ...(context.area ? { clip: context.area } : {}),
-      description: describe(drawing, context.scale),
+      description: describe(drawing, run, context.scale),
       children: [
         ...ground,
-        ...drawStaying(context, change),
-        ...drawArrived(context, change.steps),
-        ...drawLeft(context, change.steps),
-        ...places,
-        ...arrows.children,
+        ...drawStaying(context, run),
+        ...drawArrived(context, run.steps),
+        ...drawLeft(context, run.steps),
+        ...places.children,
+        ...arrows.lines,
+        ...named,
+        ...drawLabels(context, marks),
+        ...arrows.numbers,
       ],
     },
   };
 }
 
+interface Places {
+  readonly children: readonly Primitive[];
+  /** Those that lie beyond the sheet, or where something is written. */
+  readonly offSheet: readonly Storage[];
+}
+
 /** Storage places that lie on the sheet, each as a plate with its name. */
-function storages(context: PlanContext, { document }: ChangeoverDrawing, texts: Occupancy): Primitive[] {
-  return allOf(document, 'storage').flatMap((storage): Primitive[] => {
+function storages(context: PlanContext, { document }: ChangeoverDrawing, texts: Occupancy): Places {
+  const offSheet: Storage[] = [];
+  const children = allOf(document, 'storage').flatMap((storage): Primitive[] => {
     const box = plateBox(context, storage);
-    if ((context.area && !boxContains(context.area, box)) || texts.isTaken(box)) return [];
+    if ((context.area && !boxContains(context.area, box)) || texts.isTaken(box)) {
+      offSheet.push(storage);
+      return [];
+    }
     texts.take(box);
     return [plate(context, storageName(storage), box)];
   });
-}
-
-export function storageName({ name }: Storage): string {
-  return oneLine(name) || 'Storage';
+  return { children, offSheet };
 }
 
 const PLATE = { size: TEXT.small, weight: 'bold' } as const;
@@ -203,10 +241,10 @@ function plate({ palette }: PlanContext, words: string, box: Box): Primitive {
   };
 }
 
-/** The whole list, for who has the sheet read to him. */
-function describe({ document, change, units }: ChangeoverDrawing, scale: number): string {
+/** All of its steps, for who has the sheet read to him. */
+function describe({ document, change, units }: ChangeoverDrawing, run: Run, scale: number): string {
   const telling: Telling = { document, from: change.from, to: change.to, units };
-  const steps = change.steps.map(
+  const steps = run.steps.map(
     (step) =>
       `${step.number}. ${WORK_WORDS[step.work]} ${stepThing(telling, step)}: from ${stepFrom(telling, step)} to ${stepTo(telling, step)}`,
   );

@@ -1,4 +1,4 @@
-/** A changeover as sheets: the plan with its arrows, then the lists. */
+/** A changeover as sheets: the plans with their arrows, then the lists. */
 
 import { changeover } from '../../programme/changeover.ts';
 import { pageOf, PAPERS, type Page } from '../papers.ts';
@@ -10,6 +10,7 @@ import type { Primitive, Sheet } from '../primitives.ts';
 import { changeoverBlocks } from './lists.ts';
 import { changeoverPlan, changeoverPlanFits } from './plan.ts';
 import type { ChangeoverDrawing, ChangeoverSheetRequest } from './request.ts';
+import { runsOf } from './runs.ts';
 import { changeoverTitle } from './words.ts';
 
 /** An asked scale that is not a standard one or does not fit is refused with what would do. */
@@ -19,13 +20,20 @@ export function changeoverSheets(request: ChangeoverSheetRequest): PlotResult {
   const chosen = chosenPage(request, drawing);
   if ('ok' in chosen) return chosen;
   const { page, scale } = chosen;
-  const plan = changeoverPlan(drawing, bodyOf(page), scale);
+  const plans = runsOf(drawing.change).map((run) =>
+    changeoverPlan(drawing, run, { body: bodyOf(page), scale }),
+  );
   const text = textPage(page);
   const width = columnsOf(bodyOf(text))[0]?.width ?? bodyOf(text).width;
   const lists = flow(changeoverBlocks(drawing, width), bodyOf(text));
-  const sheets = 1 + lists.length;
+  const sheets = plans.length + lists.length;
   const sheetFor = (on: Page, index: number, children: readonly Primitive[]): Sheet => {
-    const facts = { documentType: 'Changeover', scale: index === 0 ? scale : null, sheet: index + 1, sheets };
+    const facts = {
+      documentType: 'Changeover',
+      scale: index < plans.length ? scale : null,
+      sheet: index + 1,
+      sheets,
+    };
     const source = { ...request, setup: to ?? from };
     return sheetOn(
       on,
@@ -36,10 +44,10 @@ export function changeoverSheets(request: ChangeoverSheetRequest): PlotResult {
   return {
     ok: true,
     choice: { paper: page.paper, orientation: page.orientation, scale },
-    notes: plan.notes,
+    notes: plans.flatMap(({ notes }) => notes),
     sheets: [
-      sheetFor(page, 0, plan.children),
-      ...lists.map((children, index) => sheetFor(text, index + 1, children)),
+      ...plans.map(({ children }, index) => sheetFor(page, index, children)),
+      ...lists.map((children, index) => sheetFor(text, plans.length + index, children)),
     ],
   };
 }

@@ -3,7 +3,7 @@
  * is drawn as on the plot, and what stays is fainter than either.
  */
 
-import type { Changeover, Step } from '../../programme/changeover.ts';
+import type { Step } from '../../programme/changeover.ts';
 import type { Unit } from '../../programme/units.ts';
 import { polygon } from '../outline.ts';
 import { drawItem } from '../plan/items.ts';
@@ -12,13 +12,14 @@ import { chairSymbol } from '../plan/seats.ts';
 import { itemToPage } from '../plan/context.ts';
 import type { Primitive } from '../primitives.ts';
 import { DASH, WEIGHT } from '../style.ts';
+import type { Run } from './runs.ts';
 
-/** What stands still: part of the building, shared, or in its right place already. */
-export function drawStaying(context: PlanContext, { stays }: Changeover): Primitive[] {
+/** What stands still: part of the building, shared, in its right place already, or still in its old one. */
+export function drawStaying(context: PlanContext, { inPlace, waiting }: Run): Primitive[] {
   const shared = context.items
     .filter(({ setup, kind }) => setup === null && kind !== 'player')
     .map((record) => drawItem(record, context));
-  return [...shared, ...stays.map(({ to }) => outline(context, to))];
+  return [...shared, ...[...inPlace, ...waiting].map((unit) => outline(context, unit))];
 }
 
 function outline(context: PlanContext, unit: Unit): Primitive {

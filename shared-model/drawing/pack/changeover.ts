@@ -5,6 +5,7 @@ import { changeover } from '../../programme/changeover.ts';
 import { changeoverBlocks } from '../changeover/lists.ts';
 import { changeoverPlan, changeoverPlanFits } from '../changeover/plan.ts';
 import type { ChangeoverDrawing } from '../changeover/request.ts';
+import { runsOf } from '../changeover/runs.ts';
 import type { Box } from '../primitives.ts';
 import { largestScale } from '../scales.ts';
 import { bodyOf } from '../sheet/page-frame.ts';
@@ -23,17 +24,20 @@ export function changeoverPages(request: PackRequest, entry: PackEntry): EntryPa
     const note = `${entry.setup ? pieceName(request, entry) : entry.title}: the plan of the changeover fits on this paper at no standard scale; its lists are printed.`;
     return { ...lists, notes: [note] };
   }
+  const runs = runsOf(drawing.change);
   return {
-    count: 1 + lists.count,
+    count: runs.length + lists.count,
     notes: [],
     draw: (index, numbering) => {
-      if (index > 0) {
-        const { sheet, notes } = lists.draw(index - 1, { ...numbering, first: numbering.first + 1 });
+      const run = runs[index];
+      if (!run) {
+        const first = numbering.first + runs.length;
+        const { sheet, notes } = lists.draw(index - runs.length, { ...numbering, first });
         return { sheet: { ...sheet, bookmark: [] }, notes };
       }
       const scale = scaleIn(bodyOf(page));
       if (scale === null) throw new Error(`${entry.name} was said to fit, and does not`);
-      const { children, notes } = changeoverPlan(drawing, bodyOf(page), scale);
+      const { children, notes } = changeoverPlan(drawing, run, { body: bodyOf(page), scale });
       return { sheet: packSheet({ request, entry, page, index, scale }, children, numbering), notes };
     },
   };

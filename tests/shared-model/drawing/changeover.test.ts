@@ -12,9 +12,17 @@ import type {
   TextPrimitive,
 } from '#model/drawing/primitives.ts';
 import type { Document } from '#model/document/document.ts';
+import type { Storage } from '#model/document/records.ts';
 import { changeover } from '#model/programme/changeover.ts';
 import { boundsOf } from '#model/geometry/polygon.ts';
-import { aPiano, aStand, aTable, SETUP } from '../../helpers/build.ts';
+import { changeoverPlan, changeoverPlanScale } from '#model/drawing/changeover/plan.ts';
+import { runsOf } from '#model/drawing/changeover/runs.ts';
+import { documentOf } from '#model/document/document.ts';
+import { asId } from '#model/document/ids.ts';
+import { partsOf } from '#model/programme/programme.ts';
+import { demoConcert } from '../checks/remedies/demo.ts';
+import { aDoor, aPiano, aStand, aTable, SETUP } from '../../helpers/build.ts';
+import { boxOf, groupsOf, overlaps, textsIn } from './drawings.ts';
 import { SECOND, standsAt, twoSetups } from '../programme/programme-scenes.ts';
 
 /** Every letter as wide as a usual one is at its widest. */
@@ -144,6 +152,73 @@ describe('the sheets of a changeover', () => {
     }
     for (const { size } of [plan, ...lists].flatMap(textsOf))
       expect(size).toBeGreaterThanOrEqual((7 * 25.4) / 72);
+  });
+
+  it('name things by the marks of the plots, doors and where they lead, also where a store lies off the sheet', () => {
+    const door = aDoor({ id: 'door-1', edge: 2, offset: 2000, width: 1600, name: 'Dock door' });
+    const id = asId<'storage'>('storage-1');
+    const store: Storage = { id, kind: 'storage', name: 'Far store', x: 0, y: 40_000, door: door.id };
+    const document = documentOf([...busy.records.values(), door, store]);
+    const [plan, ...lists] = sheetsOf(requestOf(document));
+    const written = textsOf(plan).map(({ text }) => text);
+    expect(written).toEqual(
+      expect.arrayContaining(['Dock door: to Far store', 'PF1', 'S1', 'S3', 'was PF1']),
+    );
+    const told = lists.flatMap(textsOf).map(({ text }) => text);
+    expect(told.join(' ')).toMatch(
+      /PF1 Grand.*T1 Percussion table.*S3 Orchestral stand.*S1 Orchestral stand/,
+    );
+  });
+
+  it('are several drawings where sixty things move, each with at most twelve arrows and every step in one of them', () => {
+    const at = (index: number, shift: number) => ({
+      x: -2800 + 600 * (index % 10) + shift,
+      y: 700 + 650 * Math.floor(index / 10),
+    });
+    const sixty = standsAt(
+      Array.from({ length: 60 }, (_, index) => at(index, 0)),
+      Array.from({ length: 60 }, (_, index) => at(index, 250)),
+    );
+    const { steps } = changeover(sixty, SETUP, SECOND);
+    const { sheets, choice, notes } = drawn(requestOf(sixty));
+    const plans = sheets.filter(({ children }) =>
+      JSON.stringify(children).includes(`SCALE 1:${choice.scale}`),
+    );
+    const numbers = plans.map((plan) => textsOf(plan).filter(({ text }) => /^\d+(A|B|AB)$/.test(text)));
+    expect(steps.length).toBeGreaterThan(50);
+    for (const own of numbers) expect(own.length).toBeLessThanOrEqual(12);
+    expect(numbers.flat().map(({ text }) => parseInt(text, 10))).toEqual(
+      expect.arrayContaining(steps.map(({ number }) => number)),
+    );
+    expect(numbers.flat()).toHaveLength(steps.length);
+    expect(notes).toEqual([]);
+  });
+
+  it('set the numbers of steps clear of the things', () => {
+    const demo = demoConcert();
+    for (const { from, to } of partsOf(demo)) {
+      const change = changeover(demo, from?.id ?? null, to?.id ?? null);
+      const drawing = { ...requestOf(demo), change };
+      const body = { x: 0, y: 0, width: 260, height: 170 };
+      const scale = changeoverPlanScale(drawing, body) ?? NaN;
+      const [run] = runsOf(change);
+      if (!run) throw new Error('a run was expected');
+      const primitives = changeoverPlan(drawing, run, { body, scale }).children;
+      const numbers = textsIn(primitives)
+        .filter(({ text }) => /^\d+(A|B|AB)$/.test(text))
+        .map((text) => textBox(text, measure));
+      // The symbol comes first, its mark later; a lamp's has its cable with it, and a chair is drawn without a name.
+      const symbols = change.steps.flatMap(({ to: unit }) =>
+        unit && unit.record.kind !== 'lamp' && unit.record.kind !== 'player' ? [unit.record.id] : [],
+      );
+      const boxes = symbols.flatMap((id) =>
+        groupsOf(primitives, id)
+          .slice(0, 1)
+          .map(({ children }) => boxOf(children)),
+      );
+      expect(numbers).toHaveLength(change.steps.length);
+      for (const number of numbers) for (const box of boxes) expect(overlaps(number, box)).toBe(false);
+    }
   });
 
   it('refuse a scale that is none, or does not fit, with what would do', () => {
