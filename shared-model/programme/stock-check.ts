@@ -81,6 +81,19 @@ export function shortages({ setups, lines }: StockCheck): Shortage[] {
   );
 }
 
+/** How many things of one line are missing for the setups that are played, at the setup that lacks most; variants do not count. */
+export function missingOf({ setups }: StockCheck, { short }: StockLine): number {
+  return setups.reduce(
+    (most, { variantOf }, index) => (variantOf === null ? Math.max(most, short[index] ?? 0) : most),
+    0,
+  );
+}
+
+/** Things that have to be found before the evening can be played. */
+export function thingsMissing(check: StockCheck): number {
+  return check.lines.reduce((sum, line) => sum + missingOf(check, line), 0);
+}
+
 type Needs = ReadonlyMap<string, { readonly thing: Thing; readonly count: number }>;
 
 /** What is on the platform in this setup; each lamp with a cable needs one. */

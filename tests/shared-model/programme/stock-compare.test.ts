@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { changeover } from '#model/programme/changeover.ts';
 import { compared, compareSetups } from '#model/programme/compare.ts';
 import { neighboursOf, variantsWith } from '#model/programme/programme.ts';
-import { stockCheck, shortages } from '#model/programme/stock-check.ts';
+import { stockCheck, shortages, thingsMissing } from '#model/programme/stock-check.ts';
 import { shortageWords } from '#model/programme/stock-words.ts';
 import { checkSetup } from '#model/checks/check-setup.ts';
 import { asId, type Id } from '#model/document/ids.ts';
@@ -93,6 +93,13 @@ describe('the stock', () => {
     ]);
     expect(shortages(stockCheck(concert(stock(1, { model: 'orchestral', owned: 5 }))))).toEqual([]);
     expect(needOf(with3, 'stand')?.waiting).toEqual([0, 1, 0]);
+  });
+
+  it('counts missing things of what is played, a thing once however many setups lack it, and nothing of variants', () => {
+    const missing = (owned: number) =>
+      thingsMissing(stockCheck(concert(stock(1, { model: aStand().model, owned }))));
+    // Three, two and, in the variant, five are needed.
+    expect([0, 1, 2, 3, 4].map(missing)).toEqual([3, 2, 1, 0, 0]);
   });
 
   it('fills in with things of any model, each once', () => {
