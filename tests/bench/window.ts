@@ -88,6 +88,7 @@ function noteFirstFrame(): void {
     const layers = [...(stage.parentElement?.querySelectorAll('canvas') ?? [])];
     return layers.some((canvas) => {
       const { width, height } = canvas;
+      if (width === 0 || height === 0) return false;
       const row = canvas.getContext('2d')?.getImageData(0, height >> 1, width, 1).data ?? [];
       return row.some((value) => value !== 0);
     });
