@@ -15,6 +15,7 @@ import type { View } from '../state/view.svelte.ts';
 import type { Onlooker } from '../workers/protocol.ts';
 import { glideTo } from './glide.ts';
 import { heldWith, leaveGroup } from './grouping.ts';
+import { setupTitle } from './setup-actions.ts';
 import { text } from './text.ts';
 
 /** Round the selection, in mm. */
@@ -199,7 +200,7 @@ export function showSetupBeside(editor: Editor, step: 1 | -1): void {
   const next = session.setups[at + step];
   if (!next) return;
   session.showSetup(next.id);
-  editor.announce(next.name || text.setups.unnamed(next.order));
+  editor.announce(setupTitle(session.settled, next));
 }
 
 /** A part whose script still has to come gets the focus as soon as it is there, unless that takes unusually long. */

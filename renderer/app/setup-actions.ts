@@ -12,8 +12,9 @@ import {
 } from '#model/commands/setups.ts';
 import { mirroringNotes, mirrorSetup } from '#model/commands/mirror-setup.ts';
 import type { Outcome } from '#model/commands/command.ts';
-import { programmeOf } from '#model/document/document.ts';
+import { programmeOf, type Document } from '#model/document/document.ts';
 import type { Setup } from '#model/document/records.ts';
+import { placeInProgramme } from '#model/programme/programme.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import { text } from './text.ts';
 
@@ -23,8 +24,9 @@ export function setupInView({ session }: Editor): Setup {
   return setup;
 }
 
-export function setupTitle({ name, order }: Setup): string {
-  return name || text.setups.unnamed(order);
+/** Its name, or the place in the programme that it has or is a variant for. */
+export function setupTitle(document: Document, setup: Setup): string {
+  return setup.name || text.setups.unnamed(placeInProgramme(document, setup));
 }
 
 export function addEmptySetup(editor: Editor): void {
@@ -33,7 +35,7 @@ export function addEmptySetup(editor: Editor): void {
 
 export function addSetupCopy(editor: Editor): void {
   const setup = setupInView(editor);
-  const name = text.setups.copyOf(setupTitle(setup));
+  const name = text.setups.copyOf(setupTitle(editor.session.settled, setup));
   added(editor, copySetup(editor.session.settled, { setup: setup.id, name }));
 }
 
@@ -55,7 +57,7 @@ export function shiftSetup(editor: Editor, by: 1 | -1): void {
 
 /** Another version of it, shown at once. */
 export function varied(editor: Editor, setup: Setup): void {
-  const name = text.programme.variantOf(setupTitle(setup));
+  const name = text.programme.variantOf(setupTitle(editor.session.settled, setup));
   added(editor, varySetup(editor.session.settled, { setup: setup.id, name }));
 }
 

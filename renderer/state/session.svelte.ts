@@ -1,9 +1,10 @@
 /** The open concert as the components see it: `open-concert.ts` made reactive, and nothing more. */
 
 import type { Outcome, Refusal } from '#model/commands/command.ts';
-import { concertOf, setupsOf, type Document } from '#model/document/document.ts';
+import { concertOf, type Document } from '#model/document/document.ts';
 import type { Entry, Selection } from '#model/document/history.ts';
 import type { Id } from '#model/document/ids.ts';
+import { setupsWithVariants } from '#model/programme/programme.ts';
 import * as concerts from './open-concert.ts';
 
 export class Session {
@@ -19,7 +20,7 @@ export class Session {
   readonly document = $derived.by(() => concerts.shownDocument(this.#now));
   readonly selection = $derived.by(() => concerts.shownSelection(this.#now));
   readonly concert = $derived.by(() => concertOf(this.document));
-  readonly setups = $derived.by(() => setupsOf(this.document));
+  readonly setups = $derived.by(() => setupsWithVariants(this.document));
   readonly dirty = $derived.by(() => concerts.isDirty(this.#now));
   readonly undoName = $derived.by(() => this.#now.history.past.at(-1)?.label ?? null);
   readonly redoName = $derived.by(() => this.#now.history.future[0]?.label ?? null);

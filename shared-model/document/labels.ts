@@ -1,6 +1,6 @@
 /** What an item is called on the plot, in findings and in lists: "stand 3", or its name. */
 
-import { find, inSetup, setupsOf, type Document } from './document.ts';
+import { find, inSetup, programmeOf, type Document } from './document.ts';
 import { asId, compareIds, type Id } from './ids.ts';
 import type { AnyRecord, Kind } from './records.ts';
 import { isPlaced } from './records.ts';
@@ -37,10 +37,13 @@ export function kindWord(kind: Kind): string {
 
 /**
  * Number of an item among its kind in the setup, from 1, in natural id order; 0 when it is not there. Setups are
- * numbered as in the programme.
+ * numbered as in the programme, a variant as what it is a variant of.
  */
 export function numberOf(document: Document, setup: Id<'setup'>, record: AnyRecord): number {
-  if (record.kind === 'setup') return setupsOf(document).findIndex(({ id }) => id === record.id) + 1;
+  if (record.kind === 'setup') {
+    const played = record.variantOf ?? record.id;
+    return programmeOf(document).findIndex(({ id }) => id === played) + 1;
+  }
   return placeInOrder(inSetup(document, setup, record.kind), record.id) + 1;
 }
 

@@ -11,8 +11,10 @@ import { drawHouse, drawPlatform } from './dxf/ground.ts';
 import { LETTERS } from './dxf/letters.ts';
 import { DxfPen } from './dxf/pen.ts';
 import { drawThing, itemContext } from './dxf/things.ts';
+import { joinBoxes } from './bounds.ts';
 import { PALETTES } from './palette.ts';
 import { planExtent } from './plan/extent.ts';
+import type { Box } from './primitives.ts';
 import { shortMarks } from './plan/short-marks.ts';
 
 /** The whole text of the file. */
@@ -28,7 +30,7 @@ export function planToDxf(document: Document, setup: Id<'setup'>): string {
   const marks = shortMarks(records);
   for (const record of records) drawWords(pen, record, { mark: marks.get(record.id) ?? '', units });
   drawWaitingPlaces(pen, document);
-  return pen.finish(planExtent(document));
+  return pen.finish(joinBoxes([planExtent(document), ...waitingBoxes(document)]) ?? planExtent(document));
 }
 
 function risersFirst(records: readonly PlacedRecord[]): PlacedRecord[] {
@@ -49,6 +51,11 @@ function drawWords(pen: DxfPen, record: PlacedRecord, { mark, units }: Words): v
   pen.words(mark, { layer: 'marks', at: { x, y: y + 0.5 * LETTERS.small }, height: LETTERS.mark });
   pen.words(record.name, { layer: 'names', at: below(1), height: LETTERS.small });
   pen.words(formatPosition(record, units), { layer: 'dimensions', at: below(2), height: LETTERS.small });
+}
+
+/** Beyond the platform lie places that have no size. */
+function waitingBoxes(document: Document): Box[] {
+  return allOf(document, 'storage').map(({ x, y }) => ({ x, y, width: 0, height: LETTERS.small }));
 }
 
 function drawWaitingPlaces(pen: DxfPen, document: Document): void {

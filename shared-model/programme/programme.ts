@@ -30,6 +30,18 @@ export function neighboursOf(
   return { before: programme[at - 1]?.id ?? null, after: programme[at + 1]?.id ?? null };
 }
 
+/** Every setup: those of the programme in their order, behind each its variants. */
+export function setupsWithVariants(document: Document): Setup[] {
+  const setups = setupsOf(document);
+  const played = setups.filter(({ variantOf }) => variantOf === null);
+  return played.flatMap((setup) => [setup, ...setups.filter(({ variantOf }) => variantOf === setup.id)]);
+}
+
+/** From 1: where in the programme a setup is played, or what it is a variant of. */
+export function placeInProgramme(document: Document, { id, variantOf }: Setup): number {
+  return programmeOf(document).findIndex((piece) => piece.id === (variantOf ?? id)) + 1;
+}
+
 /** The setup of the programme that this one is, or is a variant of, and then its variants. */
 export function variantsWith(document: Document, setup: Setup): Setup[] {
   const original = setup.variantOf ?? setup.id;

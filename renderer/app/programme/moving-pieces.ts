@@ -15,5 +15,5 @@ export function movePiece(editor: Editor, setup: Id<'setup'>, place: number): vo
   if (pieces[place - 1]?.id === setup) return;
   if (!editor.carryOut(reorderSetup(session.settled, { setup, to: place }))) return;
   const moved = find(session.settled, setup);
-  if (moved) editor.announce(text.programme.moved(setupTitle(moved), place));
+  if (moved) editor.announce(text.programme.moved(setupTitle(session.settled, moved), place));
 }

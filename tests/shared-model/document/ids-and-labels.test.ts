@@ -112,4 +112,14 @@ describe('a document', () => {
     const early = find(document, second);
     expect(early && markOf(document, second, early)).toBe('setup 1');
   });
+
+  it('numbers setups as they are played, a variant as what it is a variant of', () => {
+    const setups = [
+      aSetup({ id: 'setup-1', order: 1 }),
+      aSetup({ id: 'setup-2', order: 2, variantOf: SETUP }),
+      aSetup({ id: 'setup-3', order: 3 }),
+    ];
+    const made = aDocument(...setups);
+    expect(setups.map((setup) => markOf(made, SETUP, setup))).toEqual(['setup 1', 'setup 1', 'setup 2']);
+  });
 });

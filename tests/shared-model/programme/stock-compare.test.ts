@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { changeover } from '#model/programme/changeover.ts';
 import { compared, compareSetups } from '#model/programme/compare.ts';
-import { neighboursOf, variantsWith } from '#model/programme/programme.ts';
+import {
+  neighboursOf,
+  placeInProgramme,
+  setupsWithVariants,
+  variantsWith,
+} from '#model/programme/programme.ts';
 import { stockCheck, shortages, thingsMissing } from '#model/programme/stock-check.ts';
 import { shortageWords } from '#model/programme/stock-words.ts';
 import { checkSetup } from '#model/checks/check-setup.ts';
@@ -116,6 +121,18 @@ describe('the stock', () => {
   it('says nothing is short of which nobody counted', () => {
     expect(shortages(stockCheck(concert()))).toEqual([]);
     expect(shortageWords(stockCheck(concert())).join()).toMatch(/^Not counted.*Orchestral stand/);
+  });
+});
+
+describe('setups in their order', () => {
+  it('have their variants behind them, whichever was made first', () => {
+    const document = documentOf([
+      ...twoSetups().records.values(),
+      aSetup({ id: SETUP, order: 1, variantOf: THIRD }),
+      aSetup({ id: THIRD, order: 3 }),
+    ]);
+    expect(setupsWithVariants(document).map(({ id }) => id)).toEqual([SECOND, THIRD, SETUP]);
+    expect(setupsWithVariants(document).map((setup) => placeInProgramme(document, setup))).toEqual([1, 2, 2]);
   });
 });
 

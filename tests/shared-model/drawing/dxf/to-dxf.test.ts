@@ -2,9 +2,10 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { placedInSetup, type Document } from '#model/document/document.ts';
+import { documentOf, placedInSetup, type Document } from '#model/document/document.ts';
+import { asId } from '#model/document/ids.ts';
 import { desksOf } from '#model/document/desks.ts';
-import type { AnyRecord, PlacedRecord } from '#model/document/records.ts';
+import type { AnyRecord, PlacedRecord, Storage } from '#model/document/records.ts';
 import { housePlaces } from '#model/document/seating.ts';
 import { LAYER_OF } from '#model/drawing/dxf/layers.ts';
 import { planToDxf } from '#model/drawing/to-dxf.ts';
@@ -177,5 +178,15 @@ describe('planToDxf, read by an independent library', () => {
 
   it('gives the same bytes for the same document', () => {
     expect(planToDxf(everything(), SETUP)).toBe(planToDxf(everything(), SETUP));
+  });
+
+  it('has waiting places within the extents of the drawing', () => {
+    const at = { x: 9000, y: 12_000 };
+    const id = asId<'storage'>('storage-1');
+    const store: Storage = { id, kind: 'storage', name: 'Dock', door: null, ...at };
+    const text = planToDxf(documentOf([...everything().records.values(), store]), SETUP);
+    const [, x, y] = /\$EXTMAX\s+10\s+([-\d.]+)\s+20\s+([-\d.]+)/.exec(text) ?? [];
+    expect(Number(x)).toBeGreaterThanOrEqual(at.x);
+    expect(Number(y)).toBeGreaterThanOrEqual(at.y);
   });
 });
