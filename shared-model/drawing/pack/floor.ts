@@ -23,6 +23,8 @@ import { turnsMatter, whatItIs } from '../sheet/marks-table.ts';
 import { bodyOf } from '../sheet/page-frame.ts';
 import type { PlotSheetRequest } from '../sheet/request.ts';
 import { section, unitWords } from '../sheet/sections.ts';
+import { columnIn, heightWithHeaders } from '../sheet/flow.ts';
+import { pageOf, type Page, type PaperName } from '../papers.ts';
 import { tableBlocks, type Table } from '../sheet/table.ts';
 import { CAP_HEIGHT, DASH, TEXT, WEIGHT } from '../style.ts';
 import { textLine } from '../text.ts';
@@ -32,7 +34,7 @@ import { NO_PAGES, packSheet, pieceName, plotRequestOf, roomiest, textPages } fr
 import type { EntryPages, PackEntry, PackRequest } from './request.ts';
 import { distance, roundingWords, taped, tapeLength, tapeWords, type TapedMark } from './tapes.ts';
 
-/** The drawing first, then its table. */
+/** The drawing and its table on one sheet where the drawing stays large enough; else the drawing first, then the table. */
 export function floorPages(request: PackRequest, entry: PackEntry): EntryPages {
   const plot = plotRequestOf(request, entry, false);
   const records = placedInSetup(plot.document, plot.setup).filter(isTaped);
@@ -41,19 +43,58 @@ export function floorPages(request: PackRequest, entry: PackEntry): EntryPages {
   const page = roomiest(request.paper, (body) => scaleIn(floor, body));
   const table = textPages(request, entry, (width) => floorTable(floor, width));
   if (!page) return { ...table, notes: [tooLarge(pieceName(request, entry))] };
+  const shared = sharedPage(floor, request.paper, scaleIn(floor, bodyOf(page)));
   return {
-    count: 1 + table.count,
+    count: shared ? 1 : 1 + table.count,
     notes: [],
     draw: (index, numbering) => {
       if (index > 0) {
         const { sheet, notes: said } = table.draw(index - 1, { ...numbering, first: numbering.first + 1 });
         return { sheet: { ...sheet, bookmark: [] }, notes: said };
       }
-      const { scale, children } = floorDrawing(floor, bodyOf(page));
-      return { sheet: packSheet({ request, entry, page, index, scale }, children, numbering), notes: [] };
+      const { scale, children } = shared ? sharedDrawing(floor, shared) : floorDrawing(floor, bodyOf(page));
+      const on = shared ? shared.page : page;
+      return { sheet: packSheet({ request, entry, page: on, index, scale }, children, numbering), notes: [] };
     },
   };
 }
+
+interface SharedPage {
+  readonly page: Page;
+  readonly drawing: Box;
+  readonly table: Box;
+}
+
+/** As large as this, a drawing need not have a sheet of its own: 1:25. */
+const LARGE_ENOUGH = 25;
+
+/** The page on which drawing and table have room together, the drawing at this scale or large enough; null: on none. */
+function sharedPage(floor: Floor, paper: PaperName, scale: number | null): SharedPage | null {
+  let best: (SharedPage & { readonly scale: number }) | null = null;
+  for (const orientation of ['landscape', 'portrait'] as const) {
+    const page = pageOf(paper, orientation);
+    const body = bodyOf(page);
+    const width = Math.min(body.width, WIDEST_TABLE);
+    const height = heightWithHeaders(floorTable(floor, width));
+    const drawing = { ...body, height: body.height - height };
+    const table = { ...body, y: body.y + drawing.height, width, height };
+    const shared = drawing.height > 0 ? scaleIn(floor, drawing) : null;
+    if (shared !== null && shared < (best?.scale ?? Infinity)) best = { page, drawing, table, scale: shared };
+  }
+  return best && best.scale <= Math.max(scale ?? 0, LARGE_ENOUGH) ? best : null;
+}
+
+/** Wider than this, figures stand too far from the marks they belong to. */
+const WIDEST_TABLE = 200;
+
+function sharedDrawing(floor: Floor, { drawing, table }: SharedPage): FloorDrawing {
+  const { scale, children } = floorDrawing(floor, drawing);
+  const rows = columnIn(floorTable(floor, table.width), { ...table, height: table.height + SLACK });
+  return { scale, children: [...children, ...rows] };
+}
+
+/** Sums of heights differ by a hair. */
+const SLACK = 0.01;
 
 function tooLarge(piece: string): string {
   return `${piece}: the rehearsal floor fits on this paper at no standard scale; the table of its marks is printed.`;

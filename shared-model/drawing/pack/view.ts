@@ -9,7 +9,7 @@ import { pageOf, type Page } from '../papers.ts';
 import type { Box, Primitive } from '../primitives.ts';
 import { heading, paragraph, type Block } from '../sheet/blocks.ts';
 import { percent } from '../sheet/figures.ts';
-import { flow } from '../sheet/flow.ts';
+import { columnIn, heightWithHeaders } from '../sheet/flow.ts';
 import { bodyOf } from '../sheet/page-frame.ts';
 import type { PlotSheetRequest } from '../sheet/request.ts';
 import { tableBlocks, type Table } from '../sheet/table.ts';
@@ -39,18 +39,35 @@ export function viewPages(request: PackRequest, entry: PackEntry): EntryPages {
   };
 }
 
-/** Of the body, below the picture. */
-const TABLE_SHARE = 0.34;
+/** Of the body, below the picture, at the most; what does not fit there nobody asked for. */
+const MOST_BELOW = 0.5;
+const AIR = { over: 2, under: 3 } as const;
 
+/** As large as it can be over what is said below it, in the middle where it is narrower than the sheet. */
 function drawView(plot: PlotSheetRequest, view: View, page: Page): Primitive[] {
   const body = bodyOf(page);
   const title = heading(`View from ${view.label}`, body.width, plot);
-  const most = body.height * (1 - TABLE_SHARE) - title.height;
+  const below = Math.min(heightBelow(plot, view, body), MOST_BELOW * body.height);
+  const most = body.height - title.height - AIR.over - AIR.under - below;
   const width = Math.min(body.width, (most * body.width) / pictureHeight(view, body.width));
   const height = Math.min(most, pictureHeight(view, width));
-  const picture = { x: body.x, y: body.y + title.height + 2, width, height };
-  const below = { ...body, y: picture.y + height + 3, height: body.y + body.height - picture.y - height - 3 };
-  return [...title.draw(body), ...pictureIn(plot, view, picture), ...tableIn(plot, view, { picture, below })];
+  const picture = {
+    ...{ x: body.x + (body.width - width) / 2, y: body.y + title.height + AIR.over },
+    ...{ width, height },
+  };
+  const top = picture.y + height + AIR.under;
+  const rest = { ...body, y: top, height: body.y + body.height - top };
+  return [
+    ...title.draw(body),
+    ...pictureIn(plot, view, picture),
+    ...columnIn(blocksBelow(plot, view, { picture, width: body.width }), rest),
+  ];
+}
+
+/** The words are as long whatever the picture's size, but for a figure. */
+function heightBelow(plot: PlotSheetRequest, view: View, body: Box): number {
+  const picture = { ...body, height: pictureHeight(view, body.width) };
+  return heightWithHeaders(blocksBelow(plot, view, { picture, width: body.width }));
 }
 
 function pictureIn(plot: PlotSheetRequest, view: View, { x, y, width, height }: Box): Primitive[] {
@@ -79,17 +96,16 @@ export function shifted(primitives: readonly Primitive[], x: number, y: number):
 
 interface ViewRoom {
   readonly picture: Box;
-  readonly below: Box;
+  readonly width: number;
 }
 
-/** On the first page of the room below; nobody sees so many players that it needs a second. */
-function tableIn(plot: PlotSheetRequest, view: View, { picture, below }: ViewRoom): Primitive[] {
-  const width = Math.min(below.width, WIDEST);
-  const blocks: Block[] = [
-    paragraph(holdingWords(plot, view, picture), below.width, plot, { after: 2 }),
-    ...tableBlocks(seenTable(plot, view), width, plot, 'What is seen'),
+/** Nobody sees so many players that they need a second page. */
+function blocksBelow(plot: PlotSheetRequest, view: View, { picture, width }: ViewRoom): Block[] {
+  const widest = Math.min(width, WIDEST);
+  return [
+    paragraph(holdingWords(plot, view, picture), width, plot, { after: 2 }),
+    ...tableBlocks(seenTable(plot, view), widest, plot, 'What is seen'),
   ];
-  return flow(blocks, { ...below, width: below.width })[0] ?? [];
 }
 
 /** Wider than this, figures stand too far from the names they belong to. */

@@ -23,10 +23,23 @@ export function flow(blocks: readonly Block[], body: Box): Primitive[][] {
   return pagesOf(blocks, body).map((draw) => draw());
 }
 
+/** One column as wide as the box, however broad that is; what goes beyond its foot is left out. */
+export function columnIn(blocks: readonly Block[], box: Box): Primitive[] {
+  return drawStack(fillColumns(blocks, box.height)[0] ?? [], box);
+}
+
+/** Of blocks that stand in one column, the header of each table once. */
+export function heightWithHeaders(blocks: readonly Block[]): number {
+  return blocks.reduce((sum, { height, header }, index) => {
+    const begins = header !== undefined && blocks[index - 1]?.header !== header;
+    return sum + height + (begins ? header.height : 0);
+  }, 0);
+}
+
 /** The same pages, each drawn when it is asked for. */
 export function pagesOf(blocks: readonly Block[], body: Box): (() => Primitive[])[] {
   const columns = columnsOf(body);
-  const stacks = fillColumns(blocks, body.height);
+  const stacks = evenColumns(blocks, body.height, columns.length);
   return Array.from({ length: Math.ceil(stacks.length / columns.length) }, (_, page) => () => {
     const first = page * columns.length;
     return columns.flatMap((column, index) => drawStack(stacks[first + index] ?? [], column));
@@ -34,6 +47,25 @@ export function pagesOf(blocks: readonly Block[], body: Box): (() => Primitive[]
 }
 
 type Stack = readonly Block[];
+
+/** Lower than this share of the page, columns are not made for the sake of being even. */
+const LOWEST = 0.35;
+const STEPS = 12;
+
+/** What would leave a column of its only page empty fills all of them alike. */
+function evenColumns(blocks: readonly Block[], height: number, count: number): Stack[] {
+  const stacks = fillColumns(blocks, height);
+  if (stacks.length >= count) return stacks;
+  let even = stacks;
+  for (let step = 1; step <= STEPS; step++) {
+    const lower = height * (1 - ((1 - LOWEST) * step) / STEPS);
+    const tried = fillColumns(blocks, lower);
+    const fits = tried.length <= count && tried.every((stack) => heightOf(stack) <= height);
+    if (!fits) break;
+    even = tried;
+  }
+  return even;
+}
 
 function fillColumns(blocks: readonly Block[], height: number): Stack[] {
   const columns = new Columns(height);

@@ -85,6 +85,19 @@ describe('flow', () => {
     expect(b).toMatchObject({ text: 'second', x: right.x });
   });
 
+  it('fills the columns of a broad page alike rather than leave one empty', () => {
+    const broad = { ...body, width: 400 };
+    const [left, right] = columnsOf(broad);
+    if (!left || !right) throw new Error('400 mm carry two columns');
+    const pages = flow(table(14), broad);
+    expect(pages).toHaveLength(1);
+    const marks = textsIn(pages[0] ?? []).filter(({ text }) => /^S\d/.test(text));
+    expect(marks.map(({ text }) => text)).toEqual(Array.from({ length: 14 }, (_, row) => `S${row + 1}`));
+    const inRight = marks.filter(({ x }) => x >= right.x).length;
+    expect(inRight).toBeGreaterThanOrEqual(5);
+    expect(inRight).toBeLessThanOrEqual(8);
+  });
+
   it('gives every figure a line of its own in a narrow column', () => {
     const figures = [`2'-11 1/4"`, `11'-10 3/4" SR`, '12000 US'];
     const narrow = tableBlocks(
