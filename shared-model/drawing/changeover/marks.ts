@@ -12,9 +12,10 @@ import { onPage, type PlanContext } from '../plan/context.ts';
 import { boxesAlong } from '../plan/line-boxes.ts';
 import { placeLabels, type LabelPlaces } from '../plan/label-places.ts';
 import { middleOf, type LabelRequest } from '../plan/label-requests.ts';
-import { labelSize, shortened } from '../plan/labels.ts';
+import { labelSize } from '../plan/labels.ts';
 import type { Box, Primitive } from '../primitives.ts';
-import { oneLine } from '../text.ts';
+import { TEXT } from '../style.ts';
+import { fitted, oneLine } from '../text.ts';
 import type { ChangeoverDrawing } from './request.ts';
 import type { Run } from './runs.ts';
 
@@ -37,15 +38,12 @@ export function placeMarks(
     ...wallBoxes(context),
     ...keptClear,
   ];
-  return placeLabels(
-    requests.map((request) => shortened(context, request)),
-    {
-      sizeOf: (request) => labelSize(context, request),
-      texts: createOccupancy(texts),
-      things,
-      area: context.area,
-    },
-  );
+  return placeLabels(requests, {
+    sizeOf: (request) => labelSize(context, request),
+    texts: createOccupancy(texts),
+    things,
+    area: context.area,
+  });
 }
 
 /** Walls, open edges and doorways: a name across them would be hard to read. */
@@ -115,9 +113,13 @@ export function doorMarks(
     const beyond = offSheet.filter((storage) => leadsTo(door, storage, change.steps)).map(storageName);
     const words = [oneLine(door.name), beyond.length > 0 ? `to ${beyond.join(', ')}` : ''];
     const name = words.filter((part) => part !== '').join(': ');
-    return name === '' ? [] : [doorRequest(context, { door, name })];
+    const short = fitted(name, LONGEST, { size: TEXT.body, weight: 'regular' }, context.measure);
+    return name === '' ? [] : [doorRequest(context, { door, name: short })];
   });
 }
+
+/** Of a door's words, mm. */
+const LONGEST = 110;
 
 interface NamedDoor {
   readonly door: Door;
