@@ -25,7 +25,7 @@ test('changeovers are told step by step, and held against the time there is', as
   const time = page.getByLabel('Time there is before it');
   await time.fill('1:00');
   await time.press('Enter');
-  await expect(view.getByText(/There are 1:00: 1:00 too little/)).toBeVisible();
+  await expect(view.getByText(/There are 1:00: 1:0\d too little/)).toBeVisible();
   await time.fill('soon');
   await time.press('Enter');
   await expect(view.getByRole('alert')).toContainText('minutes and seconds');
@@ -118,4 +118,26 @@ test('a thing stays for the whole concert from the menu over it, and then it is 
   await expect(page.getByRole('button', { name: /^Undo share/ })).toBeVisible();
   await page.keyboard.press('F7');
   await expect(evening(editor).getByRole('row').filter({ hasText: 'Shaker table' })).toHaveCount(0);
+});
+
+test('shows where a piece would come while it is dragged', async ({ editor, page }) => {
+  const cards = evening(editor).locator('.piece');
+  const [from, to] = [await cards.nth(0).boundingBox(), await cards.nth(2).boundingBox()];
+  if (!from || !to) throw new Error('three pieces were expected');
+  const mark = evening(editor).locator('li.target');
+  await expect(mark).toHaveCount(0);
+  await page.mouse.move(from.x + 60, from.y + 20);
+  await page.mouse.down();
+  await page.mouse.move(from.x + 70, from.y + 60, { steps: 4 });
+  await page.mouse.move(to.x + 70, to.y + 20, { steps: 8 });
+  await page.mouse.move(to.x + 72, to.y + 22, { steps: 6 });
+  await expect(mark).toHaveCount(1);
+  await expect(mark).toContainText('Low Water');
+  await page.mouse.up();
+  await expect(mark).toHaveCount(0);
+});
+
+test('tabs stand in the order of the programme, a variant behind its piece', async ({ page }) => {
+  const numbers = page.getByRole('tab').locator('.number');
+  await expect(numbers).toHaveText(['1', '2', '2b', '3']);
 });

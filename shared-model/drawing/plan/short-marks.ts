@@ -1,3 +1,3 @@
 /** The marks of plots and tables: the lists of a changeover, which are no drawing, have the same. */
 
-export { KIND_LETTERS, letterKey, shortMarks } from '../../document/short-marks.ts';
+export { letterKey, shortMarks } from '../../document/short-marks.ts';
