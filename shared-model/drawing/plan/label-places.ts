@@ -210,7 +210,8 @@ function costOf(request: LabelRequest, { box, bias, ring }: RingSpot, search: Se
   const covered = Math.max(0, things.coveredArea(box) - ownArea(request, box));
   const near = grownBox(box, TOO_NEAR);
   const nearArea = Math.max(0, items.coveredArea(near) - ownArea(request, near));
-  const isClear = covered < 1e-6;
+  const touched = grownBox(box, TOUCHING);
+  const isClear = covered < 1e-6 && items.coveredArea(touched) - ownArea(request, touched) < 1e-6;
   const hasLeader = ring.leader || nearArea > 1e-6;
   const overText = hasLeader && leaderCrosses(request, box, texts);
   const hasFigures = request.figures.length > 0;
@@ -239,6 +240,9 @@ function isAmbiguous({ request, box }: PlacedLabel, items: Occupancy): boolean {
 
 /** Distance to another thing below which a label seems to belong to it, mm. */
 const TOO_NEAR = 1;
+
+/** Figures so near to the lines of another thing cannot be told from them on a copy, mm. */
+const TOUCHING = 0.5;
 
 /** Where the line that leads from a label begins: on its box, nearest to the thing's point. */
 export function leaderStart(box: Box, { x, y }: Point): Point {

@@ -1,7 +1,8 @@
 /** Tables as blocks: a header that is repeated, rows whose cells wrap, columns that share the width. */
 
 import { line, rectangle } from '../outline.ts';
-import type { Primitive } from '../primitives.ts';
+import type { Palette } from '../palette.ts';
+import type { Box, Primitive } from '../primitives.ts';
 import { ASCENT, LEADING, WEIGHT } from '../style.ts';
 import { fitted, oneLine, textLine, unbreakable, wrapped, type Type } from '../text.ts';
 import { BODY, BODY_BOLD, gap, grouped, heading } from './blocks.ts';
@@ -127,7 +128,7 @@ function rowBlock(columns: readonly PlacedColumn[], texts: readonly string[], ro
   return {
     height,
     draw: (at) => [
-      ...(index % 2 === 1 ? [band(at, width, height, tools.palette.tableTint)] : []),
+      ...bandUnder(index, { ...at, width, height }, tools.palette),
       grouped(
         'row',
         columns.map((column, cell) =>
@@ -188,8 +189,10 @@ function drawCell(column: PlacedColumn, lines: readonly string[], at: Spot, look
   return grouped(role, texts);
 }
 
-function band({ x, y }: Spot, width: number, height: number, fill: string): Primitive {
-  return { kind: 'path', path: rectangle({ x, y, width, height }), fill };
+/** Every second row; where the tint is as white as the paper, nothing that would lie over the rule above. */
+function bandUnder(index: number, box: Box, { tableTint, paper }: Palette): Primitive[] {
+  if (index % 2 === 0 || tableTint === paper) return [];
+  return [{ kind: 'path', path: rectangle(box), fill: tableTint }];
 }
 
 function rule(

@@ -3,7 +3,7 @@ import { PALETTES } from '#model/drawing/palette.ts';
 import { gap, heading, paragraph } from '#model/drawing/sheet/blocks.ts';
 import { columnsOf, flow } from '#model/drawing/sheet/flow.ts';
 import { tableBlocks } from '#model/drawing/sheet/table.ts';
-import { boxOf, groupsIn, roughMeasure, textsIn } from './drawings.ts';
+import { boxOf, groupsIn, pathsIn, roughMeasure, textsIn } from './drawings.ts';
 
 const tools = { palette: PALETTES.print, measure: roughMeasure };
 const body = { x: 20, y: 10, width: 180, height: 100 };
@@ -83,6 +83,12 @@ describe('flow', () => {
     const [a, b] = textsIn(page ?? []);
     expect(a).toMatchObject({ text: 'first', x: left.x });
     expect(b).toMatchObject({ text: 'second', x: right.x });
+  });
+
+  it('paints nothing over the rules between rows where the tint is as white as the paper', () => {
+    const [page] = flow(table(4), body);
+    expect(PALETTES.print.tableTint).toBe(PALETTES.print.paper);
+    expect(pathsIn(page ?? []).filter(({ fill }) => fill !== undefined)).toEqual([]);
   });
 
   it('fills the columns of a broad page alike rather than leave one empty', () => {

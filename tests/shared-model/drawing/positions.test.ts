@@ -6,7 +6,7 @@ import type { Document } from '#model/document/document.ts';
 import { placedInSetup } from '#model/document/document.ts';
 import type { AnyRecord } from '#model/document/records.ts';
 import { formatAcross, formatDepth } from '#model/document/measures.ts';
-import { textPieces } from '#model/drawing/bounds.ts';
+import { grownBox, textPieces } from '#model/drawing/bounds.ts';
 import { drawAnnotations, drawGround, drawItems, planContext, planDrawing } from '#model/drawing/plan.ts';
 import { itemBox } from '#model/drawing/plan/label-requests.ts';
 import { shortMarks } from '#model/drawing/plan/short-marks.ts';
@@ -83,6 +83,25 @@ describe('figures under the marks', () => {
         labels.placed.forEach((a, index) => {
           for (const b of labels.placed.slice(index + 1)) expect(overlaps(a.box, b.box)).toBe(false);
         });
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('keep a hair off every other thing, so that no copy runs them into its lines', () => {
+    fc.assert(
+      fc.property(stage, (document) => {
+        const { labels } = annotated(document);
+        for (const label of labels.placed.filter(({ request }) => request.figures.length > 0)) {
+          const others = labels.placed.filter(
+            (other) => other !== label && other.request.inside !== 'corner',
+          );
+          for (const { request } of others)
+            expect(
+              overlaps(grownBox(label.box, 0.45), request.item) &&
+                !overlaps(label.request.item, request.item),
+            ).toBe(false);
+        }
       }),
       { numRuns: 60 },
     );
