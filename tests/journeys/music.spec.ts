@@ -87,7 +87,15 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await typeInto(page, editor.dialog.getByLabel('Order of the performance'), '9-3');
     await expect(editor.dialog.getByRole('alert').first()).toContainText('"9-3" cannot be used');
     await page.keyboard.press('Escape');
-    await editor.dialog.getByLabel('Other tempo').fill('48');
+    // A tempo that was refused is let go with its field emptied.
+    const tempo = editor.dialog.getByLabel('Other tempo');
+    await tempo.fill('0');
+    await tempo.press('Enter');
+    await expect(tempo).toHaveAttribute('aria-invalid', 'true');
+    await tempo.fill('');
+    await expect(tempo).toHaveAttribute('aria-invalid', 'false');
+    await expect(editor.dialog.getByText('would be lost')).toHaveCount(0);
+    await tempo.fill('48');
     await editor.dialog.getByLabel('From bar').fill('31');
     await editor.dialog.getByRole('button', { name: 'Set the tempo' }).click();
     // 30 bars of 2.5 s and 30 of 5 s.

@@ -4,6 +4,7 @@ import type { Music } from '#model/document/music.ts';
 import { barNamed } from '#model/score/music/bar-names.ts';
 import { withTempos } from '#model/score/music/typed-over.ts';
 import { outcomeOf, type Outcome } from '#model/score/problem.ts';
+import { problemSentence } from '#model/score/words/problem-sentence.ts';
 
 /** It holds to the end; an empty `from` is the beginning. */
 export function withTypedTempo(music: Music, tempo: string, from: string): Outcome<Music> {
@@ -15,6 +16,13 @@ export function withTypedTempo(music: Music, tempo: string, from: string): Outco
   if (outcome.ok || outcome.problem.code !== 'typed.bad') return outcome;
   // What was refused is called as it was typed, not by the bar's index.
   return refused(tempo, outcome.problem.advice);
+}
+
+/** What would be refused of it as it stands now, in words; null: nothing, or no tempo is typed. */
+export function tempoComplaint(music: Music, tempo: string, from: string): string | null {
+  if (tempo.trim() === '') return null;
+  const outcome = withTypedTempo(music, tempo, from);
+  return outcome.ok ? null : problemSentence(outcome.problem);
 }
 
 function refused(tempo: string, advice: string): Outcome<Music> {

@@ -61,7 +61,6 @@ export const musicWords = {
     pagesNotKnown:
       'Pages not known: the score tells only its own. Type the first bar of each page of the part.',
     pageCount: (count: number) => counted(count, 'page', 'pages'),
-    noPages: 'Give the first bar of each page, for instance 1, 38, 77.',
     rests: 'Longest rests',
     rest: (seconds: string, at: string, bars: string) => `${seconds} at ${at}, ${bars}`,
     noRests: 'none',

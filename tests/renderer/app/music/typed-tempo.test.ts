@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { performanceOf } from '#model/score/music/performance.ts';
 import { problemSentence } from '#model/score/words/problem-sentence.ts';
-import { withTypedTempo } from '../../../../renderer/app/music/typed-tempo.ts';
+import { tempoComplaint, withTypedTempo } from '../../../../renderer/app/music/typed-tempo.ts';
 import { MUSIC } from '../../../helpers/build.ts';
 
 function seconds(tempo: string, from: string): number {
@@ -32,5 +32,18 @@ describe('a typed tempo', () => {
     expect(refusal('9000', '3')).toMatch(/^The tempo "9000" cannot be used: give 1 to/);
     expect(refusal('0', '')).toMatch(/^The tempo "0" cannot be used/);
     expect(refusal('96', '77')).toMatch(/^The bar "77" cannot be used: no bar has that number/);
+  });
+});
+
+describe('the complaint about a typed tempo', () => {
+  it('stays while it is wrong, and tells of what stands there now', () => {
+    expect(tempoComplaint(MUSIC, '0', '')).toMatch(/^The tempo "0" cannot be used/);
+    expect(tempoComplaint(MUSIC, '96', '77')).toMatch(/^The bar "77" cannot be used/);
+  });
+
+  it('is taken back by a tempo that can be used, and by an empty field', () => {
+    expect(tempoComplaint(MUSIC, '60', '')).toBeNull();
+    expect(tempoComplaint(MUSIC, ' ', '')).toBeNull();
+    expect(tempoComplaint(MUSIC, '', '77')).toBeNull();
   });
 });
