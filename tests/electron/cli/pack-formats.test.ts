@@ -48,7 +48,7 @@ it('replaces no file but the PDF unless that is said', async () => {
   const out = join(folder, 'out');
   expect((await packed(folder, '--format', 'pdf,svg,csv')).status).toBe(0);
   expect(readdirSync(out).sort()).toEqual(
-    ['01-cautions.svg', 'inventory.csv', 'marks-1.csv', 'marks-2.csv', 'marks-2b.csv', 'pack.pdf'].sort(),
+    ['01-cautions.svg', 'inventory.csv', 'marks-1.csv', 'marks-2.csv', 'pack.pdf'].sort(),
   );
   writeFileSync(join(out, '01-cautions.svg'), 'mine');
   writeFileSync(join(out, 'pack.pdf'), 'old');

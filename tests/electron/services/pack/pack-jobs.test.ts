@@ -107,8 +107,8 @@ describe('a pack beside a window', () => {
     const files = unzipSync(readFileSync(path));
     expect(Object.keys(files).sort()).toEqual([
       ...['01-cautions.png', '01-cautions.svg', 'inventory.csv'],
-      ...['marks-1.csv', 'marks-2.csv', 'marks-2b.csv', 'pack.pdf'],
-      ...['plan-1.dxf', 'plan-2.dxf', 'plan-2b.dxf'],
+      ...['marks-1.csv', 'marks-2.csv', 'pack.pdf'],
+      ...['plan-1.dxf', 'plan-2.dxf'],
     ]);
     const head = (name: string): string => Buffer.from(files[name] ?? []).toString('latin1', 0, 5);
     expect(head('pack.pdf')).toBe('%PDF-');
