@@ -48,8 +48,8 @@ export const HELP = `Standlines without a window.
                    pdf  all sheets in DIR/pack.pdf, in place of one that is there
                    svg  each sheet as a drawing (03-plot-1.svg)
                    png  each sheet as a picture of dots (03-plot-1.png)
-                   dxf  the plan of every setup in millimetres (plan-1.dxf)
-                   csv  the marks of every setup (marks-1.csv), and inventory.csv
+                   dxf  the plan of every chosen setup in millimetres (plan-1.dxf)
+                   csv  the marks of every chosen setup (marks-1.csv), and inventory.csv
       --dpi      dots per inch of the pictures, 36 to 600; 150 if left out
       --replace  replaces files that are there; without it only pack.pdf is replaced
   standlines changeover FILE [--json]
