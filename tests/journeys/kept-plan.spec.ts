@@ -142,3 +142,32 @@ test('in a small window the turns and the pages of a stand are in view at once',
   await expect(turns).toContainText('Finds which page goes where');
   await expect(turns).not.toContainText('another setup');
 });
+
+test('the focus stays in the page turns when what had it goes, and goes to the plan with them', async ({
+  editor,
+  page,
+}) => {
+  await page.getByRole('button', { name: 'Page turns', exact: true }).click();
+  const turns = page.getByRole('region', { name: 'Page turns', exact: true });
+  const heading = turns.getByRole('heading', { name: 'Page turns', exact: true });
+  const press = (name: string | RegExp) => turns.getByRole('button', { name }).press('Enter');
+  await expect(turns).toContainText(/2 turns\s*fewest possible/);
+
+  await press('Plan again');
+  await expect(turns).toContainText(/2 turns\s*fewest possible/);
+  await expect(heading).toBeFocused();
+
+  await press('Keep this plan');
+  await turns.getByRole('list', { name: 'Turns' }).getByRole('button').first().press('Enter');
+  await press('Remove this turn');
+  await expect(heading).toBeFocused();
+
+  await press('Take the paper off stand 1');
+  await expect(heading).toBeFocused();
+  await press('Put paper on stand 1');
+  await expect(heading).toBeFocused();
+
+  await press('Put the page turns away');
+  await expect(turns).toHaveCount(0);
+  await expect(editor.plan).toBeFocused();
+});
