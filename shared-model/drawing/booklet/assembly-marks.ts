@@ -86,6 +86,8 @@ const KINDS: Readonly<Record<Joint['kind'], string>> = {
   hem: 'hem',
   inward: 'folds inward',
   outward: 'folds outward',
+  both: 'folds both ways: score both sides',
+  flat: 'stays flat',
 };
 
 /** "tape B to B (hem)"; with a page a sheet each page's edge has its number from the left: "tape B2 to B2 (hem)". */

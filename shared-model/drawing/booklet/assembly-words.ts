@@ -1,7 +1,7 @@
 /** The steps from the printer's tray to the stand, in plain words. Common practice, no source. */
 
 import type { SideIndex } from '../../pages/bindings/binding.ts';
-import type { Strip } from '../../pages/bindings/strip.ts';
+import type { JointKind, Strip } from '../../pages/bindings/strip.ts';
 import type { Layout } from './layout.ts';
 import type { BookletOrder } from './order.ts';
 
@@ -20,7 +20,7 @@ export function stepsFor(order: BookletOrder, strip: Strip, layout: Layout): str
     case 'ridge':
       return [...first, ...ridgeSteps(order, strip, layout)];
     case 'concertina':
-      return [...first, ...concertinaSteps(order)];
+      return [...first, ...concertinaSteps(order, strip)];
     case 'book':
       return [...first, 'Lay the leaves on each other in their order and bind them at the left edge.'];
     case 'loose':
@@ -71,9 +71,8 @@ function sideBySide({ panels }: Strip, { perSheet }: Layout): string[] {
 function cards({ panels }: Strip): string[] {
   const names = panels.filter(({ card }) => card).map(({ name }) => name);
   if (names.length === 0) return [];
-  const list = names.length === 1 ? names[0] : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
   return [
-    `Stick a thin card on the blank side of ${names.length === 1 ? 'panel' : 'panels'} ${list}: from the hem to 15 mm below the ridge, and as wide as the panel. A leaf without card bends when it is lifted.`,
+    `Stick a thin card on the blank side of ${names.length === 1 ? 'panel' : 'panels'} ${inWords(names)}: from the hem to 15 mm below the ridge, and as wide as the panel. A leaf without card bends when it is lifted.`,
   ];
 }
 
@@ -89,16 +88,52 @@ function turning({ binding, players }: BookletOrder): string[] {
   ];
 }
 
-function concertinaSteps(order: BookletOrder): string[] {
-  const shown = order.binding.pagesPerPanel;
+function concertinaSteps(order: BookletOrder, strip: Strip): string[] {
+  const row =
+    'Lay the pages in a row from left to right, printed side up, in the order of the sheets, and tape each to the next, letter to letter; then the same on the blank side.';
+  if (order.binding.leaves === 0)
+    return [row, `Set it on ${deskOf(order, 0)}. Nothing is folded, and there is nothing to turn.`];
+  const { pagesPerPanel: shown } = order.binding;
+  const firstBehind = strip.joints[shown - 1]?.label ?? '';
   return [
-    'Lay the pages in a row from left to right, printed side up, in the order of the sheets, and tape each to the next, letter to letter; then the same on the blank side.',
-    'Fold the row to and fro along the tapes: at A printed side on printed side, at B blank side on blank side, and so on.',
-    `Set it on ${deskOf(order, 0)} with the first ${shown} pages open and the rest folded behind the last of them.`,
+    row + gapsIn(strip),
+    `Fold the row along the tapes: ${foldsOf(strip)}.${bothWays(strip)}`,
+    `Set it on ${deskOf(order, 0)} with the first ${shown} pages open and the rest folded to and fro behind the last of them: at ${firstBehind} blank side on blank side.`,
     shown === 2
       ? 'To turn, lay the two pages that are back to back on the right over to the left, as a leaf of a book.'
-      : 'To turn, move the row to the left by two pages: two are folded away on the left, two come out on the right.',
+      : 'To turn, move the row to the left by two pages: two come out from behind on the right, and two are folded away behind the first page that is open then, the nearer joint blank side on blank side.',
   ];
+}
+
+function lettersOf({ joints }: Strip, kind: JointKind): string {
+  const labels = joints.filter((joint) => joint.kind === kind).map(({ label }) => label);
+  return inWords(labels);
+}
+
+function gapsIn(strip: Strip): string {
+  const letters = lettersOf(strip, 'both');
+  return letters === '' ? '' : ` Leave a gap of about 1 mm at ${letters}.`;
+}
+
+function foldsOf(strip: Strip): string {
+  const ways = [
+    [lettersOf(strip, 'inward'), 'printed side on printed side'],
+    [lettersOf(strip, 'outward'), 'blank side on blank side'],
+    [lettersOf(strip, 'both'), 'both ways'],
+  ] as const;
+  const folds = ways.flatMap(([letters, how]) => (letters === '' ? [] : [`at ${letters} ${how}`]));
+  const flat = lettersOf(strip, 'flat');
+  return [...folds, ...(flat === '' ? [] : [`not at ${flat}`])].join(', ');
+}
+
+function bothWays(strip: Strip): string {
+  const letters = lettersOf(strip, 'both');
+  if (letters === '') return '';
+  return ` Score ${letters} on both sides: there the row bends one way while it lies behind the last open page, and the other way once it lies behind the first.`;
+}
+
+function inWords(labels: readonly string[]): string {
+  return labels.length < 2 ? labels.join('') : `${labels.slice(0, -1).join(', ')} and ${labels.at(-1)}`;
 }
 
 function sideOf({ players }: BookletOrder, side: SideIndex): string {

@@ -9,6 +9,7 @@ import { tableBlocks, type Table } from '../sheet/table.ts';
 import { ASCENT, LEADING, TEXT, WEIGHT } from '../style.ts';
 import { fitted, oneLine, textLine } from '../text.ts';
 import { cautionFor, stepsFor } from './assembly-words.ts';
+import { concertinaDrawing } from './concertina-drawing.ts';
 import { enlarged } from './enlarged.ts';
 import type { Layout } from './layout.ts';
 import type { BookletOrder } from './order.ts';
@@ -104,6 +105,7 @@ function drawings(order: BookletOrder, strip: Strip, width: number): Block[] {
   const shown = [
     stripDrawing(order, strip, width),
     ...(order.binding.kind === 'ridge' ? [overRidgeDrawing(order, width)] : []),
+    ...(order.binding.kind === 'concertina' ? [concertinaDrawing(order, width)] : []),
   ];
   return [gap(2), ...shown.flatMap((drawing) => [drawing, gap(3)])];
 }

@@ -1,6 +1,6 @@
 /** The flat strip as it lies on the table, small: where each panel is, which way it stands, what is taped and stiffened. */
 
-import type { Panel, Strip } from '../../pages/bindings/strip.ts';
+import type { JointKind, Panel, Strip } from '../../pages/bindings/strip.ts';
 import type { Vec2 } from '../../geometry/frame.ts';
 import { hatching, line, polygon } from '../outline.ts';
 import type { Box, Primitive } from '../primitives.ts';
@@ -20,7 +20,7 @@ const PANEL_WIDTH = 46;
 /** One bar a panel, from the first sheet at the top; a concertina is drawn in the same way from left to right as a list. */
 export function stripDrawing(order: BookletOrder, strip: Strip, width: number): Block {
   const { palette, measure } = order.tools;
-  const caption = wrapped(captionOf(order), width, SMALL, measure);
+  const caption = wrapped(captionOf(order, strip), width, SMALL, measure);
   const top = caption.length * SMALL.size * LEADING + 2;
   const count = strip.panels.length;
   const step = Math.max(LOWEST_PANEL, Math.min(HIGHEST_PANEL, HIGHEST / count));
@@ -39,7 +39,7 @@ export function stripDrawing(order: BookletOrder, strip: Strip, width: number): 
       );
       const joints = strip.joints.flatMap((joint, index) => {
         const level = y + top + (index + 1) * step;
-        return jointLine(order, `${joint.label}  ${joint.kind}`, joint.kind, {
+        return jointLine(order, `${joint.label}  ${KINDS[joint.kind]}`, joint.kind, {
           x,
           y: level,
           width: PANEL_WIDTH,
@@ -58,16 +58,28 @@ export function stripDrawing(order: BookletOrder, strip: Strip, width: number): 
   };
 }
 
-function captionOf({ binding }: BookletOrder): string {
-  return binding.kind === 'ridge'
-    ? 'The strip on the table, printed side up, the first sheet at the top. An arrow points to the head of each panel; hatched: card behind it.'
-    : 'The pages in their order, with what joins each to the next.';
+const KINDS: Readonly<Record<JointKind, string>> = {
+  ridge: 'ridge',
+  hem: 'hem',
+  inward: 'inward',
+  outward: 'outward',
+  both: 'both ways',
+  flat: 'stays flat',
+};
+
+function captionOf({ binding }: BookletOrder, { joints }: Strip): string {
+  if (binding.kind === 'ridge')
+    return 'The strip on the table, printed side up, the first sheet at the top. An arrow points to the head of each panel; hatched: card behind it.';
+  const bothWays = joints.some(({ kind }) => kind === 'both')
+    ? ' Both ways: scored on both sides, as it bends one way on the right and the other way on the left.'
+    : '';
+  return `The pages in their order, with what joins each to the next. Inward: printed sides lie on each other; outward: blank sides do.${bothWays}`;
 }
 
 function spoken({ panels, joints }: Strip): string {
   const parts = panels.map(({ name }, index) => {
     const joint = joints[index];
-    return joint ? `${name}, joined by ${joint.label} (${joint.kind}) to` : name;
+    return joint ? `${name}, joined by ${joint.label} (${KINDS[joint.kind]}) to` : name;
   });
   return `Order of the panels: ${parts.join(' ')}.`;
 }
@@ -127,14 +139,22 @@ function arrow({ x, y, height }: Box, upright: boolean, fill: string): Primitive
   };
 }
 
+const LINES: Readonly<Record<JointKind, { readonly dash?: readonly number[] }>> = {
+  ridge: {},
+  inward: {},
+  hem: { dash: DASH.dashed },
+  outward: { dash: DASH.dashed },
+  both: { dash: DASH.chain },
+  flat: { dash: DASH.dotted },
+};
+
 /** A ridge is a full line that sticks out, a hem a broken one. */
 function jointLine(
   { tools: { palette } }: BookletOrder,
   words: string,
-  kind: string,
+  kind: JointKind,
   { x, y, width }: Box,
 ): Primitive[] {
-  const dash = kind === 'hem' || kind === 'outward' ? { dash: DASH.dashed } : {};
   return [
     {
       kind: 'path',
@@ -142,7 +162,7 @@ function jointLine(
         ['M', x, y],
         ['L', x + width + 4, y],
       ],
-      stroke: { colour: palette.ink, width: WEIGHT.bold, ...dash },
+      stroke: { colour: palette.ink, width: WEIGHT.bold, ...LINES[kind] },
     },
     textLine(
       words,

@@ -9,6 +9,7 @@
  */
 
 import { pagesInView, statesOf, viewOf, type Binding, type SideIndex, type View } from './binding.ts';
+import { concertinaJoint, type ConcertinaJoint } from './concertina-fold.ts';
 
 export interface Panel {
   /** `F` and `B` are fixed to a desk; `2o` and `2i` are the faces of leaf 2; pages of a row are just numbered. */
@@ -17,7 +18,7 @@ export interface Panel {
   readonly side: SideIndex;
   /** The states in which its reader sees it, one after the other; empty: never. */
   readonly states: readonly number[];
-  /** The leaf that it is a face of, from 1; null: it stays where it is. */
+  /** The leaf that it is a face of, from 1; null: it stays where it is, or moves with a row. */
   readonly leaf: number | null;
   /** Left to right as its reader sees them. */
   readonly pages: View;
@@ -38,9 +39,9 @@ export interface Taped {
 
 /**
  * `ridge`: heads together, lies over the ridge. `hem`: feet together, the lower edge of a leaf, which is lifted.
- * `inward`: printed faces close upon each other, `outward`: blank backs do; both upright, in a concertina.
+ * All others are of a concertina, whose pages stand upright: see `concertina-fold.ts`.
  */
-export type JointKind = 'ridge' | 'hem' | 'inward' | 'outward';
+export type JointKind = 'ridge' | 'hem' | ConcertinaJoint;
 
 export interface Joint {
   /** Printed on both edges: A, B, ..., Z, AA, ... */
@@ -124,13 +125,11 @@ function concertinaStrip(binding: Binding): Strip {
     const page = viewOf(binding, 0, state)[index - 2 * state] ?? null;
     const [panel] = rowPanels([page], states, index);
     if (!panel) throw new Error('a row of one page has one panel');
-    // In its stacks a concertina lies in leaves of two pages, back to back.
-    const leaf = Math.ceil(index / 2);
-    return { ...panel, leaf: leaf > 0 && leaf <= binding.leaves ? leaf : null };
+    return panel;
   });
   const joints = panels.slice(1).map((_, index): Joint => ({
     label: jointLabel(index),
-    kind: index % 2 === 0 ? 'inward' : 'outward',
+    kind: concertinaJoint({ shown, leaves: binding.leaves }, index + 1),
     first: { panel: index, edge: 'right' },
     second: { panel: index + 1, edge: 'left' },
   }));

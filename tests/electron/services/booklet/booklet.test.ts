@@ -365,6 +365,27 @@ describe('other bindings', () => {
     expect(read[3]?.words).toContain('in the pause: turn');
     expect(read.slice(0, 6).filter(({ words }) => words.includes(': turn'))).toHaveLength(2);
   });
+
+  // Which joint bends how was found by folding paper; tests/oracles/fold-simulation/concertina.test.ts folds every width.
+  it('a concertina of three open pages says which joints are scored on both sides', async () => {
+    const order = {
+      binding: concertina(pagesOf('horn', 1, 7), 3),
+      players: ['Horn'],
+      paper: A4_PAPER,
+      page: A4_PAPER,
+    };
+    const { read } = await printed(order, {});
+    expect(read[0]?.words).toContain('tape A to A (folds inward)');
+    for (const index of [2, 3])
+      expect(read[index]?.words).toContain('tape C to C (folds both ways: score both sides)');
+    const steps = read[7]?.words ?? '';
+    expect(steps).toContain('at A and F printed side on printed side, at B and E blank side on blank side');
+    expect(steps).toContain('Score C and D on both sides');
+    expect(steps).toContain('folded to and fro behind the last of them: at C blank side');
+    const still = await printed({ ...order, binding: concertina(pagesOf('horn', 1, 3), 3) }, {});
+    expect(still.read[1]?.words).toContain('tape B to B (stays flat)');
+    expect(still.read[3]?.words).toContain('Nothing is folded');
+  });
 });
 
 describe('the instructions', () => {

@@ -124,10 +124,15 @@ describe('other bindings', () => {
     const { panels, joints } = stripOf(seven);
     expect(panels.map(({ pages }) => pages[0]?.page)).toEqual([1, 2, 3, 4, 5, 6, 7]);
     expect(panels.map(({ states }) => states)).toEqual([[0], [0], [0, 1], [1], [1, 2], [2], [2]]);
-    expect(panels.map(({ leaf }) => leaf)).toEqual([null, 1, 1, 2, 2, null, null]);
-    expect(joints.map(({ kind }) => kind)).toEqual(
-      Array.from({ length: 6 }, (_, i) => (i % 2 ? 'outward' : 'inward')),
-    );
+    // Folded from paper: pages 4 to 7 go behind page 3, and 1 to 4 behind page 5.
+    expect(joints.map(({ kind }) => kind)).toEqual([
+      'inward',
+      'outward',
+      'both',
+      'both',
+      'outward',
+      'inward',
+    ]);
     expect(needOf(seven, 210)).toMatchObject({ panels: 7, printedPages: 7, width: 630 });
   });
 });
