@@ -101,7 +101,8 @@ export const turnsWords = {
     noTurns: 'No turns yet.',
     turnFields: {
       when: 'When',
-      whenHint: 'A time such as 2:17.5, or a bar such as 48; 48.5 is half through it.',
+      whenHint:
+        'A time such as 2:17.5, or a bar as the list calls it: 48, or 48, second time; 48.5 is half through it.',
       who: 'Who',
       hand: 'Hand',
       direction: 'Which way',

@@ -1,4 +1,7 @@
-/** Bars as people name them: by the printed number, or as "#14", the fourteenth bar of the file, counted from 1. */
+/**
+ * Bars as people name them, which is also how `words/bar-labels.ts` writes them: by the printed number, as "12 of movement 2",
+ * or as "#14", the fourteenth bar of the file, counted from 1; with or without "bar" before it.
+ */
 
 import type { Music } from '../music.ts';
 import { Refusal } from '../problem.ts';
@@ -53,17 +56,24 @@ export function movementOf({ movements }: Pick<Music, 'movements'>, bar: number)
   );
 }
 
+/** Indices of the bars that can be meant, rising; empty: there is none. */
+export function barsCalled(music: Pick<Music, 'bars' | 'movements'>, name: string): readonly number[] {
+  const [, ordinal, number = '', movement] = CALLED.exec(name.trim()) ?? [];
+  const indices = music.bars.map((_, bar) => bar);
+  if (ordinal !== undefined) return indices.filter((bar) => bar === Number(ordinal) - 1);
+  const found = indices.filter((bar) => number !== '' && music.bars[bar]?.number === number);
+  if (movement === undefined) return found;
+  return found.filter((bar) => movementOf(music, bar) === Number(movement) - 1);
+}
+
+const CALLED = /^(?:bars?\s+)?(?:#(\d{1,6})|(.+?)(?:\s+of\s+movement\s+(\d{1,4}))?)$/i;
+
 /** Rising. Throws `Refusal` when there is none. */
 function barsNamed(music: Music, name: string, what: string): readonly number[] {
-  const wanted = name.trim();
-  const ordinal = /^#(\d{1,6})$/.exec(wanted)?.[1];
-  if (ordinal !== undefined) {
-    const index = Number(ordinal) - 1;
-    if (index >= 0 && index < music.bars.length) return [index];
-    throw refusalOf(what, name, `the score has bars #1 to #${music.bars.length}`);
-  }
-  const found = music.bars.flatMap(({ number }, index) => (number === wanted ? [index] : []));
+  const found = barsCalled(music, name);
   if (found.length > 0) return found;
+  if (/^(?:bars?\s+)?#\d+$/i.test(name.trim()))
+    throw refusalOf(what, name, `the score has bars #1 to #${music.bars.length}`);
   throw refusalOf(what, name, 'no bar has that number; #1 is the first bar of the file');
 }
 

@@ -81,11 +81,16 @@ export function withRepeatsAfterJump(music: Music, repeats: boolean): Music {
 }
 
 function rangeIn(music: Music, piece: string): BarRange {
-  const [first = '', last = first, ...more] = piece.split(/[-\u2013]/);
-  const range: BarRange = [barNamed(music, first, 'bar'), barNamed(music, last, 'bar')];
+  const [first = '', last = first, ...more] = piece.split(/[-\u2013]|\s+to\s+/i);
+  const range: BarRange = [barNamed(music, movedTo(first, last), 'bar'), barNamed(music, last, 'bar')];
   if (more.length === 0 && range[0] <= range[1]) return range;
   const advice = more.length > 0 ? 'write a range as 5-20' : 'the first bar stands behind the last one';
   throw new Refusal({ code: 'typed.bad', what: 'range', given: piece.trim().slice(0, 60), advice });
+}
+
+/** Of "3 to 4 of movement 2" the first bar is of that movement, too. */
+function movedTo(first: string, last: string): string {
+  return /\sof\s|#/i.test(first) ? first : first + (/\s+of\s+movement\s+\d+\s*$/i.exec(last)?.[0] ?? '');
 }
 
 /** "1, 38, 77": the first bar of each page of that part, as `pageBarsNamed` says. */

@@ -40,6 +40,15 @@ function timeWords(time: number): string {
   return `${TIMES[time - 1] ?? `${time}th`} time`;
 }
 
+/** What is typed of a bar as `barWords` writes it, taken apart: the bar, and which time through it; null: that is not said. */
+export function withoutTime(typed: string): { readonly bar: string; readonly time: number | null } {
+  const [, bar, word = ''] = /^(.*?)[,\s]+(\S+)\s+time$/i.exec(typed.trim()) ?? [];
+  const figure = /^(\d{1,4})(?:st|nd|rd|th)$/i.exec(word)?.[1];
+  const time =
+    figure === undefined ? TIMES.findIndex((one) => one === word.toLowerCase()) + 1 : Number(figure);
+  return bar === undefined || time === 0 ? { bar: typed.trim(), time: null } : { bar, time };
+}
+
 /**
  * For every bar of a performance, given by its index in the score: which time it is. Two bars of the same number, as in two
  * movements, are two bars.

@@ -210,6 +210,15 @@ describe('what is typed over', () => {
     expect(pages('0, 38, 5')).toMatchObject({ advice: '2 bars have that number; write which: #46, #47' });
     expect(pages('0, 38, #47')).toEqual([0, 38, 46]);
     expect(pages('0, 60, 40')).toMatchObject({ given: '40' });
+    // As the program itself names them.
+    expect(pages('0, bar 38, 5 of movement 2')).toMatchObject({ advice: expect.stringContaining('2 bars') });
+    expect(pages('0, 6 of movement 2, bar 4 of movement 3')).toEqual([0, 47, 105]);
+    expect(value(withOrder(long, '0 to 3 of movement 1, 7 to 9 of movement 2, #47')).order).toEqual([
+      [0, 3],
+      [48, 50],
+      [46, 46],
+    ]);
+    expect(withOrder(long, '7 of movement 4')).toMatchObject({ problem: { given: '7 of movement 4' } });
     // The second 5 is the only one between #46 and the next.
     expect(pages('0, #46, 5, 6')).toEqual([0, 45, 46, 47]);
   });

@@ -18,6 +18,8 @@ import { pinsOnTurn, turnPin } from '#model/pages/kept/turn-pins.ts';
 import { typedPlace } from '#model/pages/kept/typed-place.ts';
 import { planNow } from '#model/pages/planner/planner.ts';
 import { performanceOf } from '#model/score/music/performance.ts';
+import { barLabels } from '#model/score/words/bar-labels.ts';
+import { barWords, passesOf } from '#model/score/words/bar-words.ts';
 import { aDocument, aPlayer, aScore, aStand, MUSIC, SETUP, SIDE } from '../../../helpers/build.ts';
 
 /** Bars 1 2 1 2 3 4, of 4 s each. */
@@ -48,10 +50,48 @@ describe('a place that is typed', () => {
     ['', 0, null],
     ['soon', 0, null],
     ['1:2:3', 0, null],
+    // A minute has sixty seconds.
+    ['0:70', 0, null],
+    ['0:5', 0, 1.25],
+    // As the list of turns calls them.
+    ['bar 2, second time', 0, 3],
+    ['bar 2 second time', 0, 3],
+    ['2, First time', 5, 1],
+    ['bar 2.5, 2nd time', 0, 3.5],
+    ['bar 2, third time', 0, null],
+    ['bar 3, first time', 0, 4],
+    ['#4', 0, 5],
+    ['bar #4.5', 0, 5.5],
+    ['#5', 0, null],
   ])('%s near %d', (typed, near, place) => {
     const found = typedPlace(typed, REPEATED, performance, near);
     if (place === null) expect(found).toBeNull();
     else expect(found).toBeCloseTo(place, 9);
+  });
+
+  it('goes by every name that the program itself writes, and by its own bar only', () => {
+    const numbers = ['1', '2', '3', '', '1', '2', '2', '3'];
+    const music: Music = {
+      ...MUSIC,
+      bars: numbers.map((number) => ({ number, ticks: 8 })),
+      movements: [0, 4],
+      order: [
+        [0, 3],
+        [1, 3],
+        [4, 7],
+        [4, 7],
+      ],
+    };
+    const performance = performanceOf(music);
+    const passes = passesOf(performance.played);
+    const names = Array.from(performance.played, (bar, index) =>
+      barWords(barLabels(music)(bar), passes[index] ?? null),
+    );
+    expect(names).toContain('bar 1 of movement 2, second time');
+    expect(names).toContain('bar #7, first time');
+    expect(names.map((name) => typedPlace(name, music, performance, 0))).toEqual([...names.keys()]);
+    expect(typedPlace('1.5 of movement 2, second time', music, performance, 0)).toBe(11.5);
+    expect(typedPlace('2 of movement 3', music, performance, 0)).toBeNull();
   });
 
   it('is a bar as it is printed, even with a point in it', () => {
