@@ -5,6 +5,7 @@ import type { Remedy } from '#model/checks/finding.ts';
 import type { HouseFigure, Report } from '#model/checks/report.ts';
 import type { Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
+import type { Changeover } from '#model/programme/changeover.ts';
 import type { Comparison } from '#model/programme/compare.ts';
 import type { SeatView } from '../workers/protocol.ts';
 import { startChecksWorker, WorkerClient } from '../workers/worker-client.ts';
@@ -27,6 +28,7 @@ export class Checks {
   readonly #patient = new WorkerClient(startChecksWorker, IDLE_AFTER_MS);
   /** Whole setups are checked one after the other, which in a large hall takes a while. */
   readonly #comparing = new WorkerClient(startChecksWorker, IDLE_AFTER_MS);
+  readonly #carrying = new WorkerClient(startChecksWorker, IDLE_AFTER_MS);
   readonly #examiner = new Examiner({
     live: this.#live,
     patient: this.#patient,
@@ -78,6 +80,10 @@ export class Checks {
   /** Fails when the document changes meanwhile. */
   whatIf({ document, setup }: Pick<Subject, 'document' | 'setup'>, record: string): Promise<WhatIf | null> {
     return this.#patient.ask(document, 'whatIf', { setup, record });
+  }
+
+  changeover(document: Document, from: Id<'setup'> | null, to: Id<'setup'> | null): Promise<Changeover> {
+    return this.#carrying.ask(document, 'changeover', { from, to });
   }
 
   /** Fails when another comparison is asked for meanwhile. */

@@ -12,6 +12,7 @@ import { faceShares } from '#model/checks/sightlines/windows.ts';
 import { concertOf, find, type Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
 import type { SightReport } from '#model/checks/report.ts';
+import { changeover } from '#model/programme/changeover.ts';
 import { compareSetups, type Comparison } from '#model/programme/compare.ts';
 import { touchesHouse, withChanges, type RecordChanges } from './mirror.ts';
 import type {
@@ -55,6 +56,7 @@ export class Answerer {
     seat: ({ setup, seat }) => seatView(this.#sightOf(setup).scene, seat),
     whatIf: ({ setup, record }) => whatIf(this.#document, setup, record),
     compared: ({ setups }) => comparison(this.#document, setups),
+    changeover: ({ from, to }) => changeover(this.#document, from, to),
   };
 
   #see(setup: Id<'setup'>): SightAnswer {

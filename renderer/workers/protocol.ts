@@ -11,6 +11,7 @@ import type { Units } from '#model/document/measures.ts';
 import type { PaletteName } from '#model/drawing/palette.ts';
 import type { ViewRequest } from '#model/drawing/view/view-drawing.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
+import type { Changeover } from '#model/programme/changeover.ts';
 import type { Comparison } from '#model/programme/compare.ts';
 import type { RecordChanges } from './mirror.ts';
 import type { PaintedPlan, PlanQuestion } from './painted-plan.ts';
@@ -46,6 +47,8 @@ export interface CheckQuestions {
   whatIf: { readonly setup: Id<'setup'>; readonly record: string };
   /** Variants of a setup side by side. */
   compared: { readonly setups: readonly Id<'setup'>[] };
+  /** From one setup to the next. */
+  changeover: { readonly from: Id<'setup'> | null; readonly to: Id<'setup'> | null };
 }
 
 /** Whose eyes a picture is seen with. */
@@ -86,6 +89,7 @@ export interface CheckAnswers {
   /** Null: the thing hides nobody. */
   whatIf: WhatIf | null;
   compared: Comparison;
+  changeover: Changeover;
 }
 
 export type Questions = CheckQuestions & DrawingQuestions;

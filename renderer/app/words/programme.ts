@@ -37,6 +37,7 @@ export const programmeWords = {
     mirrored: (name: string) => `${name} is mirrored.`,
     compareTitle: (name: string) => `${name} and its variants`,
     comparing: 'Working out the figures…',
+    carrying: 'Working out who carries what…',
     noVariants: 'This piece has one setup. Vary it to compare two ways of setting it.',
     choose: 'Play this one',
     played: 'In the programme',

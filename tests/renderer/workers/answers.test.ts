@@ -3,6 +3,7 @@ import { whatIf } from '#model/checks/remedies/what-if.ts';
 import { find } from '#model/document/document.ts';
 import { asId } from '#model/document/ids.ts';
 import type { AnyRecord } from '#model/document/records.ts';
+import { changeover } from '#model/programme/changeover.ts';
 import { compareSetups } from '#model/programme/compare.ts';
 import { describe, expect, it, vi } from 'vitest';
 import { Answerer } from '../../../renderer/workers/answers.ts';
@@ -40,6 +41,12 @@ describe('the checks worker', () => {
     expect(new Answerer().answer(asked('compared', question, records))).toEqual(
       compareSetups(hiding, [setup]),
     );
+  });
+
+  it('works changeovers out as they are worked out anywhere else, in values that can be handed over', () => {
+    const records = [...hiding.records.values()];
+    const answer = new Answerer().answer(asked('changeover', { from: null, to: SETUP }, records));
+    expect(structuredClone(answer)).toEqual(changeover(hiding, null, SETUP));
   });
 
   it('keeps the shares up to date through any moves, as if computed anew', () => {
