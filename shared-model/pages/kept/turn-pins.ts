@@ -17,15 +17,18 @@ export function pinsOnTurn({ record, performance }: JudgedPlan, turn: Turn): num
   });
 }
 
-/** Holds the turn within all the time that it has there; one that has no time there, at its own time. */
+/**
+ * Holds the turn where it is: the planner begins a turn as soon as it may, so only a turn that another one delays comes
+ * later, in the same rest. One that has no time there is held at its own time and nowhere else.
+ */
 export function turnPin({ performance }: JudgedPlan, turn: Turn): KeptTurnPin {
   const { station, player, window, at, seconds } = turn;
-  const { from, to } = holds(window, turn) ? window : { from: at, to: at + seconds };
+  const to = holds(window, turn) ? window.to : at + seconds;
   return {
     kind: 'turn',
     station: asId(station),
     player: asId(player),
-    from: placeAt(performance, from),
+    from: placeAt(performance, at),
     to: placeAt(performance, to),
   };
 }

@@ -232,7 +232,7 @@ describe('a plan by hand', () => {
     });
   });
 
-  it('holds a turn by a pin in the rest that it lies in, and one out of any rest at its own time', () => {
+  it('holds a turn by a pin where it lies, and the planner leaves it there', () => {
     const turn = {
       station: desk.id,
       player: harp.id,
@@ -245,12 +245,22 @@ describe('a plan by hand', () => {
     const [inRest, busy] = [judged(turned(4.1)), judged(turned(1))];
     const pin = turnPin(inRest, inRest.plan.turns[0]!);
     // The rest is bars 5 and 6, and the page goes on with bar 7: it has to be there a bar before.
-    expect(pin).toMatchObject({ kind: 'turn', station: desk.id, player: harp.id, from: 4, to: 5 });
+    expect(pin).toMatchObject({ kind: 'turn', station: desk.id, player: harp.id, from: 4.1, to: 5 });
     expect(turnPin(busy, busy.plan.turns[0]!)).toMatchObject({ from: 1 });
     const pinned = judged(after(turned(4.1), (now) => addPin(now, { setup: SETUP, pin })));
     expect(pinsOnTurn(pinned, pinned.plan.turns[0]!)).toEqual([0]);
     expect(pinned.judgement.violations).toEqual([]);
     expect(pinsOnTurn(inRest, inRest.plan.turns[0]!)).toEqual([]);
+    // Bar 5 begins at 16 s, and without the pin that is when it would be turned.
+    for (const [held, at] of [
+      [turned(4.1), 16],
+      [after(turned(4.1), (now) => addPin(now, { setup: SETUP, pin })), 16.4],
+    ] as const) {
+      const asked = instanceOf(held, SETUP);
+      const again = asked.ok ? planNow(asked.instance) : null;
+      if (again?.status !== 'planned') throw new Error('no plan');
+      expect(again.plan.turns.map((each) => each.at)).toEqual([expect.closeTo(at, 6)]);
+    }
   });
 
   it('that was planned and kept is judged as it was', () => {
