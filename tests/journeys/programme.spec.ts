@@ -10,6 +10,7 @@ test.beforeEach(async ({ editor, page }) => {
   await page.keyboard.press('F7');
   await expect(evening(editor)).toBeVisible();
   await expect(editor.plan).toBeHidden();
+  await expect(evening(editor).getByText('Working out who carries what…')).toHaveCount(0);
 });
 
 test('changeovers are told step by step, and held against the time there is', async ({ editor, page }) => {
