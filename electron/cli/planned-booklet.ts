@@ -47,7 +47,7 @@ export async function plannedBooklet(order: BookletOrder, fs: Fs): Promise<Asked
   return {
     path: input.path,
     pdfs: [...pdfs.values()],
-    remarks: [...input.notes, ...given.notes, ...notes, ...brokenRules(kept)],
+    remarks: [...input.notes, ...given.notes, ...notes, ...keptRemarks(kept)],
     job: async (now) => {
       const parts = await openedParts(fs, instance, pdfs);
       const print = { document, setup: setup.id, instance, plan, parts, booklets: [], cards: null, now };
@@ -63,10 +63,14 @@ function bestPlan(instance: PlanInstance): Plan {
   return result.plan;
 }
 
-function brokenRules(kept: JudgedPlan | null): string[] {
-  return kept && kept.judgement.violations.length > 0
-    ? ['The kept page plan breaks rules: standlines turns says which.']
-    : [];
+function keptRemarks(kept: JudgedPlan | null): string[] {
+  if (!kept) return [];
+  return [
+    'The booklet is of the plan that FILE keeps.',
+    ...(kept.judgement.violations.length > 0
+      ? ['The kept page plan breaks rules: standlines turns says which.']
+      : []),
+  ];
 }
 
 export function usualPaper(document: Document): 'A4' | 'Letter' {

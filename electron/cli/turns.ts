@@ -6,7 +6,7 @@ import type { Setup } from '#model/document/records.ts';
 import { instanceOf } from '#model/pages/instance/instance-of.ts';
 import { planSights } from '#model/pages/instance/placed-plan.ts';
 import { relabelled } from '#model/pages/instance/relabelled.ts';
-import { judgedPlan } from '#model/pages/kept/judged.ts';
+import { judgedPlan, type JudgedPlan } from '#model/pages/kept/judged.ts';
 import { keptJson, keptWords } from '#model/pages/kept/kept-words.ts';
 import type { PlanInstance } from '#model/pages/planner/instance.ts';
 import { planJson } from '#model/pages/planner/plan-json.ts';
@@ -47,8 +47,8 @@ export async function turns(order: TurnsOrder, surroundings: Surroundings): Prom
   });
   const lines = () => [
     heading(document, setup),
+    ...(kept ? beforeNewPlan(kept, nameOf) : []),
     ...wordsOf(instance, result, { ...ways, sights, nameOf }),
-    ...keptWords(kept, nameOf),
   ];
   surroundings.print(`${order.json ? JSON.stringify(json()) : lines().join('\n')}\n`);
   return exitCode(result);
@@ -58,6 +58,17 @@ export async function turns(order: TurnsOrder, surroundings: Surroundings): Prom
 function planned(instance: PlanInstance, nameOf: ((id: string) => string) | null): PlanResult {
   const result = planNow(instance);
   return result.status === 'faulty' && nameOf ? planNow(relabelled(instance, nameOf)) : result;
+}
+
+/** With two plans it has to be plain which is which: what is made from the file follows the one that is kept. */
+function beforeNewPlan(kept: JudgedPlan, nameOf: (id: string) => string): string[] {
+  return [
+    'FILE keeps a plan: booklets and cue cards are made from it. It comes first, and then one that is searched anew.',
+    '',
+    ...keptWords(kept, nameOf),
+    '',
+    'Searched anew, with the pins of the kept plan; nothing is made from it:',
+  ];
 }
 
 function exitCode({ status }: PlanResult): number {

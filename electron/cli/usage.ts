@@ -68,18 +68,21 @@ export const HELP = `Standlines without a window.
                    [--cards FILE.pdf] [--paper A4|A3|Letter|Tabloid]
       Plans the page turns of a setup: which paper on which stand, which turn when and by whom, with a
       proof that it cannot be done with less, and the other plans worth a look; each with what the house
-      sees then. Keeps the pins of the plan that is kept in FILE, and says which rules that plan breaks.
+      sees then. Where FILE keeps a plan, that one is told first, with the rules that it breaks; the plan
+      searched anew keeps its pins.
       --json   the same as data, with the instance that was planned
       --score  a MusicXML score to use instead of the music in FILE
       --plays  who plays a part, by the player's name or id; may be given for each part
       --pages  the bar that each page of a part begins with; may be given for each part
-      --cards  prints a cue card for each player, too: what to set where, which page is where, every turn
+      --cards  prints a cue card for each player, too: what to set where, which page is where, every turn;
+               by the plan that FILE keeps, else by the one that was found
       --paper  what the cards are printed on, two on A4 or Letter, four on A3 or Tabloid
   standlines booklet FILE --out FILE.pdf [--setup SETUP] [--stand STAND] [--paper PAPER]
                      [--score SCORE] [--plays PART=PLAYER] [--pages PART=1,38,77] [--pdf PART=FILE.pdf]
       Prints a booklet: panels in strip order at true size, with what is taped to what and when to turn, and
-      how to put it together. FILE is a concert, whose turns are planned as turns does, or a small JSON file
-      that describes a booklet (DEVELOPERS.md says how); a description takes none of the options in brackets.
+      how to put it together. FILE is a concert: the booklet is of the plan that it keeps, else of the one that
+      turns finds. Or FILE is a small JSON file that describes a booklet (DEVELOPERS.md says how); a description
+      takes none of the options in brackets.
       --stand  whose paper, by name, id or number; needed when the plan uses several
       --paper  what is printed on: a4, a3, a5, b4, b4-jis, letter, tabloid, legal, nine-by-twelve, ten-by-thirteen
                or orchestra-part; A4 or Letter if left out

@@ -2,12 +2,15 @@
 
 import { planPlain, plain, type Plain } from '../planner/plan-json.ts';
 import { violationSubjects, violationWords } from '../planner/violation-words.ts';
-import { shortCostWords, type NameOf } from '../planner/words.ts';
+import { planWords, shortCostWords, type NameOf } from '../planner/words.ts';
 import type { JudgedPlan } from './judged.ts';
 
-/** Nothing when no plan is kept. */
-export function keptWords(kept: JudgedPlan | null, nameOf: NameOf): string[] {
-  if (!kept) return [];
+/** What it is, and which rules it breaks. */
+export function keptWords(kept: JudgedPlan, nameOf: NameOf): string[] {
+  return [...rulesWords(kept, nameOf), ...planWords(kept.instance, kept.plan, nameOf)];
+}
+
+function rulesWords(kept: JudgedPlan, nameOf: NameOf): string[] {
   const { violations, cost } = kept.judgement;
   const figures = shortCostWords(cost);
   if (violations.length === 0) return [`The kept plan keeps every rule: ${figures}`];

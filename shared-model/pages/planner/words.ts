@@ -6,6 +6,7 @@ import { clockWords } from '../../score/words/clock-words.ts';
 import {
   COST_ORDER,
   isProved,
+  type Plan,
   type PlanCost,
   type PlanView,
   type Proof,
@@ -62,8 +63,7 @@ export function wordsOf(
       return [
         ...costWords(result.cost, result.proof),
         ...sightLine(sights[0], nameOf),
-        ...result.plan.stations.flatMap((station) => stationWords(instance, station, nameOf)),
-        ...result.plan.turns.map((turn) => turnWords(turn, nameOf)),
+        ...planWords(instance, result.plan, nameOf),
         ...(result.front.length > 1 ? ['Other plans:'] : []),
         ...result.front.slice(1).map(({ cost }, index) => {
           const seen = sightLine(sights[index + 1], nameOf).map((words) => `; ${words}`);
@@ -71,6 +71,14 @@ export function wordsOf(
         }),
       ];
   }
+}
+
+/** What each station shows, and every turn. */
+export function planWords(instance: PlanInstance, { stations, turns }: Plan, nameOf: NameOf): string[] {
+  return [
+    ...stations.flatMap((station) => stationWords(instance, station, nameOf)),
+    ...turns.map((turn) => turnWords(turn, nameOf)),
+  ];
 }
 
 function counted(count: number, [one, many]: readonly [string, string]): string {

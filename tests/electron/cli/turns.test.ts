@@ -216,6 +216,23 @@ it('judges the plan that is kept, and plans with its pins', async () => {
   expect(plan.stations[0].views[0][0][1]).toBe(2);
 });
 
+it('tells the kept plan first, which cards and booklets are made from, and then the one that it found anew', async () => {
+  // Turned later in the rest than the search would, and too late.
+  const document = kept(
+    [
+      [1, 2],
+      [3, 4],
+    ],
+    2.5,
+  );
+  const { out } = await run(document);
+  const [before = '', after = ''] = out.split(/^Searched anew, with the pins of the kept plan.*$/m);
+  expect(before).toMatch(/^FILE keeps a plan: booklets and cue cards are made from it\./m);
+  expect(before).toMatch(/^0:10 bar 3, Oboe \(player 1\) turns/m);
+  expect(after).toMatch(/^0:08 bar 3, Oboe \(player 1\) turns/m);
+  expect((await run(withMusic)).out).not.toMatch(/kept plan|keeps a plan|Searched anew/);
+});
+
 it('says which rules the plan that is kept breaks', async () => {
   const bad = kept([
     [1, 2],
@@ -246,10 +263,10 @@ it('prints the booklet of the plan that is kept, not of the best one, and says w
   const document = aDocument(player, stand, aScore({ players: [player.id], music }), onePage);
   const { code, out, complaints } = await runVerb('booklet', document, '--out', 'FOLDER/kept.pdf');
   expect(code).toBe(0);
-  expect(complaints.join()).toMatch(/kept page plan breaks rules/);
+  expect(complaints.join()).toMatch(/of the plan that FILE keeps.*kept page plan breaks rules/s);
   expect(out).toMatch(/, 1 sheet and 1 of instructions$/m);
   const best = await runVerb('booklet', withMusic, '--out', 'FOLDER/best.pdf');
-  expect(best.complaints.join()).not.toMatch(/breaks rules/);
+  expect(best.complaints.join()).not.toMatch(/breaks rules|FILE keeps/);
   expect(best.out).toMatch(/, [2-9] sheets and 1 of instructions$/m);
 });
 
