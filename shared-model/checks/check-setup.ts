@@ -14,6 +14,7 @@ import { roomFindings } from './room/room-findings.ts';
 import { routeResults } from './room/routes.ts';
 import { sightFindings } from './sight-findings.ts';
 import { sightReport } from './sightlines/sight-report.ts';
+import { turnsFindings } from './turns/findings.ts';
 
 /**
  * The same document gives the same report. Of very many findings of a kind only the gravest are listed. `sight` is what
@@ -33,6 +34,7 @@ export function checkSetup(
     ...roomFindings(document, setup, routes),
     ...readingFindings(document, setup, reading),
     ...facingFindings(document, setup, facing),
+    ...turnsFindings(document, setup),
   ]);
   return {
     setup,

@@ -52,6 +52,8 @@ export type FindingCode =
   | 'reading.staff'
   /** Pages are so far away that a space of their staves looks small. Subjects: player, stand. */
   | 'reading.far'
+  /** The page plan that is kept breaks rules. Subjects: whom and what the gravest is about. */
+  | 'turns.broken'
   /** Two players who must see each other cannot. Subjects: the two, then what is in the way, worst first. */
   | 'facing.blocked'
   /** A player has to turn his body to look at another whom he must see. Subjects: player, partner. */

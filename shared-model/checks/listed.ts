@@ -38,7 +38,7 @@ function gravest(alike: readonly Finding[], most: number): Finding[] {
 
 const SEVERITIES: readonly Severity[] = ['fail', 'caution', 'note'];
 /** What the audience notices first comes first. */
-const FAMILIES = ['sight', 'reach', 'facing', 'reading', 'room'];
+const FAMILIES = ['sight', 'turns', 'reach', 'facing', 'reading', 'room'];
 
 function inReportOrder(a: Finding, b: Finding): number {
   return (

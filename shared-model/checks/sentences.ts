@@ -10,6 +10,7 @@ import { readingSentence } from './reading/reading-sentence.ts';
 import { capital, type Explained, type Sentence } from './sentence-parts.ts';
 import { roomSentence } from './room/room-sentence.ts';
 import { sightSentence } from './sightlines/sight-sentence.ts';
+import { turnsSentence } from './turns/turns-sentence.ts';
 
 const SENTENCES: Readonly<Record<FindingCode, Sentence>> = {
   ...sightSentence,
@@ -17,6 +18,7 @@ const SENTENCES: Readonly<Record<FindingCode, Sentence>> = {
   ...roomSentence,
   ...readingSentence,
   ...facingSentence,
+  ...turnsSentence,
 };
 
 /**

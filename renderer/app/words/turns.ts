@@ -8,6 +8,9 @@ const panels = (count: number): string => counted(count, 'printed panel', 'print
 
 const percent = (share: number): string => `${Math.round(share * 100)}\u00a0%`;
 
+/** Less than this is the last bit of a sum, s. */
+const LACKING = 1e-6;
+
 export const turnsWords = {
   turns: {
     label: 'Page turns',
@@ -56,8 +59,12 @@ export const turnsWords = {
     hands: { left: 'left', right: 'right' },
     page: (page: number, during: boolean) => `${during ? 'during' : 'after'} page ${page}`,
     back: 'back again',
-    spare: (seconds: number) =>
-      Number.isFinite(seconds) ? `${seconds.toFixed(1)}\u00a0s to spare` : 'any time',
+    spare: (seconds: number) => {
+      if (!Number.isFinite(seconds)) return 'any time';
+      // What is lacking, however little, does not read as nothing.
+      if (seconds < -LACKING) return `${Math.max(0.1, -seconds).toFixed(1)}\u00a0s too little time`;
+      return `${Math.max(0, seconds).toFixed(1)}\u00a0s to spare`;
+    },
     serves: 'also for the partner',
     sentence: (pieces: readonly string[]) => pieces.join('; '),
 

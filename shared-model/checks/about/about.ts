@@ -11,6 +11,7 @@ import { seeingPage } from './seeing-page.ts';
 import { sightPage } from './sight-page.ts';
 import { elbowPage, overlapPage } from './standing-pages.ts';
 import { triedPage } from './tried-page.ts';
+import { turnsPage } from './turns-page.ts';
 
 /** In the order in which they are listed. */
 const WRITERS = [
@@ -19,6 +20,7 @@ const WRITERS = [
   seeingPage,
   readingPage,
   reachPage,
+  turnsPage,
   overlapPage,
   elbowPage,
   edgePage,
@@ -41,6 +43,7 @@ const PAGE_OF: Readonly<Record<FindingCode, CheckPageId>> = {
   'reach.far': 'reach',
   'reach.late': 'reach',
   'reach.noHand': 'reach',
+  'turns.broken': 'turns',
   'room.overlap': 'overlap',
   'room.offPlatform': 'overlap',
   'room.elbow': 'elbow',

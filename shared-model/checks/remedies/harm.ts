@@ -14,6 +14,7 @@ import { edgeFindings } from '../room/edges.ts';
 import { elbowFindings } from '../room/elbow.ts';
 import { offPlatformFindings } from '../room/off-platform.ts';
 import { overlapFindings } from '../room/overlap.ts';
+import { turnsFindings } from '../turns/findings.ts';
 import type { Task } from './attempt.ts';
 import { createCrowdMeter, type CrowdMeter } from './crowd-meter.ts';
 import { scenesOf } from './scenes.ts';
@@ -72,6 +73,7 @@ const CHECKS: readonly Check[] = [
   elbowFindings,
   edgeFindings,
   doorFindings,
+  turnsFindings,
 ];
 
 /** As the reading check judges them, without the advice that it works out for each. */

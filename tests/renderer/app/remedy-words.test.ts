@@ -31,6 +31,7 @@ const TRIED: Readonly<Record<FindingCode, boolean>> = {
   'reading.turn': true,
   'reading.staff': false,
   'reading.far': true,
+  'turns.broken': false,
   'facing.blocked': true,
   'facing.turn': true,
   'facing.house': true,

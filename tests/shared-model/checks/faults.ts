@@ -11,8 +11,10 @@ import {
   aLamp,
   anInstrument,
   anInstrumentStand,
+  aPagePlan,
   aPlayer,
   aRiser,
+  aScore,
   aSeatBlock,
   aShape,
   aStand,
@@ -162,6 +164,10 @@ export const FAULTS: Readonly<Record<FindingCode, Fault>> = {
     faulty: aDocument(...reading(2600, { staffSize: 7.5 })),
     sound: aDocument(...reading(1200, { staffSize: 7.5 })),
   },
+  'turns.broken': {
+    faulty: aDocument(...playedWithPages(1, null)),
+    sound: aDocument(...playedWithPages(1, 2)),
+  },
   'facing.blocked': {
     faulty: aDocument(facing(-1200, 1500), facing(1200, 1500), aShape({ y: 3000, height: 1600 })),
     sound: aDocument(facing(-1200, 1500), facing(1200, 1500), aShape({ y: 3000, height: 1400 })),
@@ -188,6 +194,16 @@ export const MORE_FAULTS: readonly Document[] = [
   aDocument(aDoor({ offset: 3500, width: 880 }), aPlayer({ y: 1000 })),
   aDocument(aSeatBlock({ rows: 1 }), aPlayer({ y: 2600 }), aStand({ lip: 1200, y: 2000 })),
 ];
+
+/** Two pages are read; of a plan that is kept these lie on the desk. */
+function playedWithPages(...pages: readonly (number | null)[]) {
+  const station = { station: asId<'stand'>('stand-1'), kind: 'loose', leaves: 0, stackSide: 0 } as const;
+  return [
+    ...reading(600, { pagesAcross: 2 }),
+    aScore({ players: [asId('player-1')] }),
+    aPagePlan({ stations: [{ ...station, pagesAcross: [2], views: [[pages]] }] }),
+  ];
+}
 
 /** A barrier across the platform with one gap in the middle. */
 function gap(width: number) {

@@ -67,6 +67,14 @@ describe('a turn in words', () => {
     expect(turnWords({ ...TURN, pass: { time: 1, of: 2 } }, named).when).toBe('1:47.5, bar 44, first time');
   });
 
+  it('says how much time is lacking, and does not call that to spare', () => {
+    const how = (margin: number) => turnWords({ ...TURN, margin }, named).how.split('; ')[2];
+    expect(how(-43.2)).toBe('43.2\u00a0s too little time');
+    expect(how(-0.01)).toBe('0.1\u00a0s too little time');
+    expect(how(-1e-12)).toBe('0.0\u00a0s to spare');
+    expect(how(0)).toBe('0.0\u00a0s to spare');
+  });
+
   it('leaves out what is not known and what is not so', () => {
     const plain: Turn = {
       ...TURN,
