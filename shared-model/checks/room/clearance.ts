@@ -74,6 +74,32 @@ export function clearanceAlong(
   return Math.sqrt(least);
 }
 
+/** Whether the straight line a-b keeps `least` from all that is not of `free`: done with the first thing that is nearer. */
+export function keepsClear(
+  { outlines, grid }: Clearances,
+  { a, b }: Segment,
+  free: ReadonlySet<string>,
+  least: number,
+): boolean {
+  if (least <= 0) return true;
+  const near: Bounds = {
+    minX: Math.min(a.x, b.x) - least,
+    minY: Math.min(a.y, b.y) - least,
+    maxX: Math.max(a.x, b.x) + least,
+    maxY: Math.max(a.y, b.y) + least,
+  };
+  const walk = lineOf(a, b);
+  let isClear = true;
+  grid.forEachTouching(near, (index) => {
+    const thing = isClear ? outlines[index] : undefined;
+    if (!thing || free.has(thing.owner)) return;
+    const within = least + thing.radius;
+    if (squaredDistance(walk, thing.x, thing.y) >= within * within) return;
+    isClear = leastGap(walk, thing, least * least) >= least * least;
+  });
+  return isClear;
+}
+
 function lineOf(a: Vec2, b: Vec2): Line {
   return { ax: a.x, ay: a.y, bx: b.x, by: b.y };
 }

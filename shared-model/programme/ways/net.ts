@@ -3,7 +3,7 @@
  * that a way can bend round (corners.ts), each looked at on the outlines themselves, and Dijkstra's search over it.
  */
 
-import { clearanceAlong, clearancesOf, type Clearances } from '../../checks/room/clearance.ts';
+import { clearanceAlong, clearancesOf, keepsClear, type Clearances } from '../../checks/room/clearance.ts';
 import { FIRST_STEP, SQUEEZE } from '../../checks/room/first-step.ts';
 import type { Ground } from '../../checks/room/sites.ts';
 import { between as along } from '../../checks/room/walls.ts';
@@ -128,8 +128,7 @@ export function netOn({ ground, outline, width }: Floor): Net {
   const clearances = clearancesOf(ground);
   const corners = bendsOn(ground, clearances, radius).filter((corner) => pointInPolygon(corner, outline));
   const known: (readonly Leg[] | undefined)[] = [];
-  const isFree = (a: Vec2, b: Vec2): boolean =>
-    clearanceAlong(clearances, { a, b }, NOBODY, radius) >= radius - SLACK;
+  const isFree = (a: Vec2, b: Vec2): boolean => keepsClear(clearances, { a, b }, NOBODY, radius - SLACK);
   const legsOf = (index: number): readonly Leg[] =>
     (known[index] ??= corners.flatMap((corner, to): Leg[] => {
       const here = corners[index];
@@ -160,7 +159,7 @@ function outlinesOf({ walls, obstacles }: Ground): Polygon[] {
 function bendsOn(ground: Ground, clearances: Clearances, radius: number): Vec2[] {
   return outlinesOf(ground)
     .flatMap((outline) => cornersRound(outline, radius))
-    .filter((a) => clearanceAlong(clearances, { a, b: a }, NOBODY, radius) >= radius - SLACK);
+    .filter((a) => keepsClear(clearances, { a, b: a }, NOBODY, radius - SLACK));
 }
 
 /** What is known of the ways from one end. */
@@ -223,13 +222,13 @@ function isLegFree({ clearances, radius }: Room, leg: Straight, ends: readonly L
     const share = length === 0 ? 1 : Math.min(1, firstStep / length);
     const startsHere = distance(spot, leg.a) <= distance(spot, leg.b);
     const near = startsHere ? { a: leg.a, b: along(leg, share) } : { a: along(leg, 1 - share), b: leg.b };
-    if (share > 0 && clearanceAlong(clearances, near, free, squeeze) < squeeze - SLACK) return false;
+    if (share > 0 && !keepsClear(clearances, near, free, squeeze - SLACK)) return false;
     if (startsHere) from = Math.max(from, share);
     else to = Math.min(to, 1 - share);
   }
   if (from >= to && from > 0) return true;
   const rest = { a: along(leg, from), b: along(leg, to) };
-  return clearanceAlong(clearances, rest, NOBODY, radius) >= radius - SLACK;
+  return keepsClear(clearances, rest, NOBODY, radius - SLACK);
 }
 
 function treeFrom({ corners, legsOf }: Search, legs: readonly Leg[]): Tree {

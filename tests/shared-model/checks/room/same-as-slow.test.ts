@@ -5,7 +5,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clearanceAlong, clearancesOf } from '#model/checks/room/clearance.ts';
+import { clearanceAlong, clearancesOf, keepsClear } from '#model/checks/room/clearance.ts';
 import { onFoot } from '#model/checks/room/gait.ts';
 import { groundOf } from '#model/checks/room/ground.ts';
 import { departures, ownPlace, widestFrom } from '#model/checks/room/own-place.ts';
@@ -103,7 +103,10 @@ describe('the quick search', () => {
           if (free.has(owner)) continue;
           forEachEdge(outline, (p, q) => (least = Math.min(least, gapBetweenSegments(a, b, p, q).distance)));
         }
-        expect(clearanceAlong(clearancesOf(ground), { a, b }, free, most)).toBeCloseTo(least, 6);
+        const clearances = clearancesOf(ground);
+        expect(clearanceAlong(clearances, { a, b }, free, most)).toBeCloseTo(least, 6);
+        expect(keepsClear(clearances, { a, b }, free, least - 0.01)).toBe(true);
+        if (least < most) expect(keepsClear(clearances, { a, b }, free, least + 0.01)).toBe(false);
       }),
       { numRuns: 200 },
     );
