@@ -26,7 +26,22 @@ export function orderWords(music: Music): string {
   const name = barNames(music);
   const range = ([first, last]: BarRange): string =>
     first === last ? name(first) : `${name(first)}-${name(last)}`;
-  return music.order.map(range).join(', ');
+  return music.order
+    .flatMap((one) => (one.some((bar) => name(bar).startsWith('#')) ? [one] : countedOn(music, one)))
+    .map(range)
+    .join(', ');
+}
+
+/** In pieces within which the printed numbers rise: "1-40" would hide that 15 to 20 stand twice. */
+function countedOn({ bars }: Music, [first, last]: BarRange): BarRange[] {
+  const pieces: [number, number][] = [];
+  const numberOf = (bar: number): number => Number.parseInt(bars[bar]?.number ?? '', 10);
+  for (let bar = first; bar <= last; bar += 1) {
+    const piece = pieces.at(-1);
+    if (piece && !(numberOf(bar) <= numberOf(bar - 1))) piece[1] = bar;
+    else pieces.push([bar, bar]);
+  }
+  return pieces;
 }
 
 /** "1, 38, 77"; empty for pages that no player reads from. */

@@ -2,7 +2,7 @@
  * Parts without a score, as tables: a row for each page as it is read, in the order of the performance. Columns: page,
  * first bar, last bar, tempo (quarters a minute) or seconds, beats (quarters in a bar, 4 if no table says), free hands
  * (bars in which the player does not play, such as "12-14, 20"). They become music like that of a score; a bar that is
- * played again is listed again, and the page with it.
+ * played again is listed again, and the page with it: it is one bar, as in a score (`folded.ts`).
  */
 
 import { fraction, type Fraction } from '../fraction.ts';
@@ -11,6 +11,7 @@ import { Refusal, type Outcome, type Problem } from '../problem.ts';
 import { inTicks, ticksFor, type Ticks } from '../music/ticks.ts';
 import { entriesOf, type Entry } from './entries.ts';
 import { tempoMapOf, type TempoMap } from './tempo-map.ts';
+import { folded } from './folded.ts';
 import { checkSameBars, playedOf, type Played } from './same-bars.ts';
 
 export interface NamedTable {
@@ -68,7 +69,7 @@ function togetherOr(players: readonly TablePlayer[], title: string): TablesOutco
       return refusedBy(error, table);
     }
   }
-  return { ok: true, value: musicOf(players, { title, beats, tempo: tempoMapOf(players, beats) }) };
+  return { ok: true, value: folded(musicOf(players, { title, beats, tempo: tempoMapOf(players, beats) })) };
 }
 
 function refusedBy(error: unknown, table: number): TablesOutcome {

@@ -1,26 +1,29 @@
 /** Music that was typed, back as the tables that give it: tabs between cells, so that a spreadsheet takes it, too. */
 
 import type { Music, Part } from '../music.ts';
+import { performanceOf } from '../music/performance.ts';
 import { pageOfEachBar } from '../music/readings.ts';
 
 const HEAD = ['page', 'first bar', 'last bar', 'tempo', 'beats', 'free hands'];
 
-/** The table of one part of music for which `isTyped` holds. One of its tables gives the tempo. */
+/** A row for each stretch as it is played. The table of one part of music for which `isTyped` holds. One of its tables gives the tempo. */
 export function tableOf(music: Music, part: Part): string {
   const pages = pageOfEachBar(part.pages, music.bars.length);
   const tempos = part === leaderOf(music) ? music.tempos : [];
   const begins = new Set([...part.pages, ...tempos].map(({ bar }) => bar));
   const free = new Set(part.silences.map(([bar]) => bar));
   const rows: string[][] = [];
-  let from = 0;
-  for (let to = 0; to < music.bars.length; to += 1) {
-    if (!begins.has(to + 1) && follows(music, to)) continue;
+  const { played } = performanceOf(music);
+  let from = played[0] ?? 0;
+  for (const [index, to] of played.entries()) {
+    const next = played[index + 1];
+    if (next === to + 1 && !begins.has(next) && follows(music, to)) continue;
     rows.push([
       String(pages[from]),
       ...cellsOf({ ...music, tempos }, from, to),
       freeCell(music, { from, to, free }),
     ]);
-    from = to + 1;
+    from = next ?? 0;
   }
   return [HEAD, ...rows].map((row) => row.join('\t')).join('\n');
 }

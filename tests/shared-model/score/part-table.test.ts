@@ -63,6 +63,46 @@ describe('a table', () => {
     ]);
   });
 
+  it('holds a bar that is played again once, while it is as long, as fast and as silent there', () => {
+    const musicOf = (text: string) => {
+      const outcome = musicFromTable(text, 'Horn');
+      if (!outcome.ok) throw new Error(problemSentence(outcome.problem));
+      return outcome.value;
+    };
+    const again = musicOf(
+      'page,first,last,tempo,free\n1,1,20,120,5-6\n2,21,30,60\n1,1,20,120,5-6\n3,31,40,60',
+    );
+    expect(again.bars).toHaveLength(40);
+    expect(again.order).toEqual([
+      [0, 29],
+      [0, 19],
+      [30, 39],
+    ]);
+    expect(again.tempos.map(({ bar, quartersPerMinute }) => [bar, quartersPerMinute])).toEqual([
+      [0, 120],
+      [20, 60],
+    ]);
+    // 20 bars of 2 s, 10 of 4 s, 20 of 2 s, 10 of 4 s.
+    expect(timeLineOf(again, again.parts[0]!)).toEqual({
+      seconds: 160,
+      readings: [
+        { page: 1, from: 0, to: 40 },
+        { page: 2, from: 40, to: 80 },
+        { page: 1, from: 80, to: 120 },
+        { page: 3, from: 120, to: 160 },
+      ],
+      silences: [
+        { from: 8, to: 12 },
+        { from: 88, to: 92 },
+      ],
+    });
+    // Slower, or with a rest, the second time: two bars.
+    for (const row of ['1,1,20,60,5-6', '1,1,20,120,5-7', '4,1,20,120,5-6'])
+      expect(
+        musicOf(`page,first,last,tempo,free\n1,1,20,120,5-6\n2,21,30,60\n${row}`).bars.length,
+      ).toBeGreaterThan(30);
+  });
+
   it('takes the tempo of the row before, and other beats', () => {
     // 4 bars of 3 at 90: 8 s; 2 bars of 4.5 at 90: 6 s.
     expect(timeLine('page;first;last;beats;tempo\n1;1;4;3;90\n2;5;6;4,5;').seconds).toBeCloseTo(14, 12);

@@ -2,6 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Music } from '#model/document/music.ts';
+import { performanceOf } from '#model/score/music/performance.ts';
+import { musicFromTable } from '#model/score/table/part-table.ts';
 import { withOrder, withPages } from '#model/score/music/typed-over.ts';
 import { tenthsWords } from '#model/score/words/clock-words.ts';
 import { barNames, barsInWords, orderWords, pageWords } from '../../../../renderer/app/music/bar-words.ts';
@@ -58,6 +60,33 @@ describe('bars in words', () => {
   it('pages from which no player reads are not shown', () => {
     expect(pageWords(MUSIC, { ...MUSIC.parts[0]!, ownPages: false })).toBe('');
   });
+});
+
+describe('of typed tables', () => {
+  const typed = (...rows: string[]): Music => {
+    const outcome = musicFromTable(['page,first,last', ...rows].join('\n'), 'Horn');
+    if (!outcome.ok) throw new Error(outcome.problem.code);
+    return outcome.value;
+  };
+
+  it('pages that come back are told once, and the order comes back to their bars', () => {
+    const music = typed('1,1,20', '2,21,40', '1,1,20', '2,21,40', '3,41,60', '4,61,80');
+    expect(pageWords(music, music.parts[0]!)).toBe('1, 21, 41, 61');
+    expect(orderWords(music)).toBe('1-40, 1-80');
+  });
+
+  it('the order shows that bars stand on two pages', () => {
+    const music = typed('1,1,20', '2,15,30', '3,31,40');
+    expect(orderWords(music)).toBe('1-#20, #21-40');
+    expect(performanceOf(music).played).toHaveLength(46);
+    expect(performanceOf(withOrderOf(music)).played).toEqual(performanceOf(music).played);
+  });
+
+  function withOrderOf(music: Music): Music {
+    const outcome = withOrder(music, orderWords(music));
+    if (!outcome.ok) throw new Error(outcome.problem.code);
+    return outcome.value;
+  }
 });
 
 describe('times in words', () => {
