@@ -114,13 +114,15 @@ function reachLines(checked: Checked): string[] {
 
 function reachFigures(
   { document }: Checked,
-  { distance, armReach, seconds, freeTime, manner }: ReachResult,
+  { distance, armReach, seconds, secondsRange, freeTime, manner, grip }: ReachResult,
 ): string {
   const { units } = concertOf(document);
   const lengths = `${formatLength(distance, units)} (arm: ${formatLength(armReach, units)})`;
   if (manner === 'none') return lengths;
-  const rest = freeTime === null ? '' : ` of ${freeTime.toFixed(1)} s`;
-  return `${lengths}, ${seconds.toFixed(1)} s${rest}`;
+  const rest = freeTime === null ? '' : `; rest ${freeTime.toFixed(1)} s`;
+  // A turn takes longer than that: the leaf goes over and the hand comes back, which `turns` counts.
+  const what = grip.purpose === 'pickUp' ? '' : 'hand there in ';
+  return `${lengths}, ${what}${seconds.toFixed(1)} s (with care ${secondsRange[1].toFixed(1)} s)${rest}`;
 }
 
 function readingLines(checked: Checked): string[] {

@@ -147,11 +147,10 @@ function concertWords(order: CardsOrder): string {
 }
 
 function blocksOf(owner: Owner, width: number): Block[] {
-  const { order, player } = owner;
-  const { tools } = order;
+  const { tools } = owner.order;
   return [
     heading('Set up', width, tools),
-    ...settingBlocks(order, player, width),
+    ...settingBlocks(owner, width),
     heading('Pages and turns', width, tools),
     paragraph('Counted in strict time from the score: try every turn in rehearsal.', width, tools, {
       type: { size: TEXT.small, weight: 'regular' },
@@ -164,9 +163,10 @@ function blocksOf(owner: Owner, width: number): Block[] {
 const MARK_COLUMN = 9;
 const TIME_COLUMN = 17;
 
-function settingBlocks(order: CardsOrder, player: string, width: number): Block[] {
+function settingBlocks({ order, run, player }: Owner, width: number): Block[] {
+  const inScore = run.swaps.some((swap) => swap.player === player);
   const columns: Columns = { width, left: MARK_COLUMN, right: 0 };
-  return settingOf(order, player).map(({ mark, words }) =>
+  return settingOf(order, player, inScore).map(({ mark, words }) =>
     entryBlock({ left: [mark], words: '', more: [words], warning: null, shown: [] }, columns, order.tools),
   );
 }

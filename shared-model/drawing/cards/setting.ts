@@ -18,7 +18,8 @@ export interface Setting {
   readonly words: string;
 }
 
-export function settingOf(order: CardsOrder, playerId: string): Setting[] {
+/** `inScore`: the score says in which rests he changes instruments, so that nothing that was typed counts, as in the checks. */
+export function settingOf(order: CardsOrder, playerId: string, inScore: boolean): Setting[] {
   const { document, setup } = order;
   const player = find(document, asId<'player'>(playerId));
   if (!player) return [];
@@ -40,7 +41,7 @@ export function settingOf(order: CardsOrder, playerId: string): Setting[] {
       mark: markOf(stand),
       words: `${whatItIs(stand)}, ${placeWords(order, stand)}. No paper in this piece.`,
     })),
-    ...instrumentSettings(order, player, markOf),
+    ...instrumentSettings({ order, player, inScore }, markOf),
     ...standing(order, player).map((record) => ({
       mark: markOf(record),
       words: `${whatItIs(record)}, ${placeWords(order, record)}.`,
@@ -64,17 +65,29 @@ function standWords(order: CardsOrder, stand: Stand, own: OwnPaper): string {
   return `${modelName(stand) ?? 'Stand'} (${labelOf(order.document, order.setup, stand.id)}): ${set}. ${paperWords(order, own)}`;
 }
 
+interface Owner {
+  readonly order: CardsOrder;
+  readonly player: Player;
+  readonly inScore: boolean;
+}
+
 /** Those held at first in one line, each other where it waits. */
 function instrumentSettings(
-  order: CardsOrder,
-  player: Player,
+  { order, player, inScore }: Owner,
   markOf: (record: PlacedRecord) => string,
 ): Setting[] {
   const own = inSetup(order.document, order.setup, 'instrument').filter((each) => each.player === player.id);
   const held = own.filter(({ support }) => support === null).map(instrumentName);
   const waiting = own.flatMap((instrument): Setting[] => {
     const support = instrument.support === null ? undefined : find(order.document, instrument.support);
-    return support ? [{ mark: markOf(support), words: waitingWords(order, instrument, support) }] : [];
+    return support
+      ? [
+          {
+            mark: markOf(support),
+            words: waitingWords(order, inScore ? { ...instrument, freeTime: null } : instrument, support),
+          },
+        ]
+      : [];
   });
   return [
     ...(held.length > 0 ? [{ mark: '', words: `In your hands: ${held.join(', ')}.` }] : []),

@@ -35,7 +35,7 @@ export function wordsOfMoment(reader: Reader, moment: Moment): Said {
     case 'beginning':
       return { when: ['At first'], what: 'Lay your pages so.', more: [], warning: null };
     case 'swap':
-      return swapWords(moment.swap);
+      return swapWords(reader, moment.swap);
     case 'turn':
       return moment.turn.player === reader.player
         ? ownTurn(reader, moment.turn, moment.number)
@@ -55,16 +55,32 @@ function timed(bar: string, at: Seconds): string[] {
   return [first, clockWords(at), ...times];
 }
 
-function swapWords({ name: instrument, at, bar, pass, seconds: needed, window }: InstrumentSwap): Said {
+/** When he takes it up is in the rest; the bar from which on he plays it is another one as a rule. */
+function swapWords(reader: Reader, swap: InstrumentSwap): Said {
+  const { name: instrument, at, seconds: needed, window } = swap;
   const rest = window.to - window.from;
-  const takes = needed === null ? '' : `; the change takes ${seconds(needed)}`;
+  if (at <= 0 && rest <= 0)
+    return {
+      when: whenOf(reader, at, swap.bar),
+      what: `Begin with: ${instrument}.`,
+      more: [],
+      warning: null,
+    };
   const isTight = needed === null ? rest <= 0 : isThin(rest - needed, needed);
   return {
-    when: timed(barWords(bar, pass), at),
-    what: at <= 0 && rest <= 0 ? `Begin with: ${instrument}.` : `Take up: ${instrument}.`,
-    more: at <= 0 && rest <= 0 ? [] : [`Free for ${seconds(rest)}${takes}.`],
+    when: whenOf(reader, at, swap.bar),
+    what: `Take up: ${instrument}.`,
+    more: [
+      `You play it from ${barWords(swap.bar, swap.pass)} on.`,
+      `You rest for ${seconds(rest)}${changeTakes(swap)}.`,
+    ],
     warning: isTight && at > 0 ? 'Thin: hardly time to change!' : null,
   };
+}
+
+function changeTakes({ seconds: needed, usualSeconds }: InstrumentSwap): string {
+  if (needed === null || usualSeconds === null) return '';
+  return `; the change takes ${seconds(usualSeconds)}, with care ${seconds(needed)}`;
 }
 
 function ownTurn(reader: Reader, turn: Turn, number: number): Said {
@@ -72,9 +88,10 @@ function ownTurn(reader: Reader, turn: Turn, number: number): Said {
   const { hand, station, direction, margin, window } = turn;
   const others = othersServed(planned, player, turn);
   const rest = window.to - window.from;
+  const takes = `the turn takes ${seconds(turn.seconds)} with care, hand there and back`;
   const time = Number.isFinite(rest)
-    ? `Free for ${seconds(rest)}; the turn takes ${seconds(turn.seconds)}; ${seconds(Math.max(0, margin))} to spare.`
-    : `Free for any time; the turn takes ${seconds(turn.seconds)}.`;
+    ? `Hand and leaf free for ${seconds(rest)}; ${takes}; ${seconds(Math.max(0, margin))} to spare.`
+    : `Hand and leaf free for any time; ${takes}.`;
   const back = direction === 'back' ? ' back' : '';
   const page = pageWords(turn, player);
   return {

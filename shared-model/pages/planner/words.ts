@@ -73,11 +73,16 @@ export function wordsOf(
   }
 }
 
+/** So that nobody sets it against the times of `check`, which are of the hand's way to the leaf alone. */
+const WHAT_A_TURN_IS =
+  'To spare is what is left after the whole turn, made with care: the hand to the leaf, the leaf over, the hand back.';
+
 /** What each station shows, and every turn. */
 export function planWords(instance: PlanInstance, { stations, turns }: Plan, nameOf: NameOf): string[] {
   return [
     ...stations.flatMap((station) => stationWords(instance, station, nameOf)),
     ...turns.map((turn) => turnWords(turn, nameOf)),
+    ...(turns.length > 0 ? [WHAT_A_TURN_IS] : []),
   ];
 }
 

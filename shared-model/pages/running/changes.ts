@@ -24,8 +24,10 @@ export interface InstrumentSwap {
   readonly name: string;
   /** When he lets go of the old one. */
   readonly at: Seconds;
-  /** There and, if he has to leave his place, back; null: nobody knows where the instrument lies. */
+  /** There and, if he has to leave his place, back, with an allowance for care; null: nobody knows where the instrument lies. */
   readonly seconds: Seconds | null;
+  /** The same at the usual pace, as the check of reach tells it. */
+  readonly usualSeconds: Seconds | null;
   /** The rest that he has for it; nothing long when there is none. */
   readonly window: Interval;
   /** The bar from which on he plays it, as of `barLabels`. */
@@ -65,10 +67,10 @@ export function instrumentSwaps(request: SwapRequest): InstrumentSwap[] {
     if (name === undefined || name === holds) continue;
     const begins = performance.begins[index] ?? 0;
     const window = restAround(rests, begins, performance.begins[index + 1] ?? begins);
-    const { seconds, spots, walk } = wayTo(document, setup, player, [name, holds]);
+    const { seconds, ...way } = wayTo(document, setup, player, [name, holds]);
     const at = firstFree(window, busy, seconds ?? 0);
     const pass = passes[index] ?? { time: 1, of: 1 };
-    swaps.push({ player, name, at, seconds, window, bar: nameOf(bar), pass, spots, walk });
+    swaps.push({ player, name, at, seconds, window, bar: nameOf(bar), pass, ...way });
     holds = name;
   }
   return swaps;
@@ -93,9 +95,9 @@ function firstFree(window: Interval, busy: readonly Interval[], seconds: Seconds
   return starts.sort((a, b) => a - b).find(isFree) ?? window.from;
 }
 
-type Way = Pick<InstrumentSwap, 'seconds' | 'spots' | 'walk'>;
+type Way = Pick<InstrumentSwap, 'seconds' | 'usualSeconds' | 'spots' | 'walk'>;
 
-const UNKNOWN: Way = { seconds: null, spots: null, walk: false };
+const UNKNOWN: Way = { seconds: null, usualSeconds: null, spots: null, walk: false };
 
 /** Of what he takes up and what he lays down, one waits on a stand: that is where he goes. */
 function wayTo(document: Document, setup: Id<'setup'>, id: string, names: readonly (string | null)[]): Way {
@@ -108,10 +110,11 @@ function wayTo(document: Document, setup: Id<'setup'>, id: string, names: readon
   const grip = item && gripsOf(document, setup).find((one) => one.id === `${item.id}/pickUp`);
   if (!player || !grip) return UNKNOWN;
   const hands = freeHands(document, setup, player.id);
-  const { manner, secondsRange } = reachOf({ document, setup, player, grip, hands });
+  const { manner, seconds: usualSeconds, secondsRange } = reachOf({ document, setup, player, grip, hands });
   if (manner === 'none') return UNKNOWN;
   const spots = { from: { x: player.x, y: player.y }, to: { x: grip.x, y: grip.y } };
-  return { seconds: secondsRange[1], spots, walk: manner === 'step' || manner === 'walk' };
+  const walk = manner === 'step' || manner === 'walk';
+  return { seconds: secondsRange[1], usualSeconds, spots, walk };
 }
 
 function isNamed(name: string, asked: string): boolean {

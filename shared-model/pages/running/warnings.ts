@@ -45,12 +45,12 @@ export function warningSentence(warning: RunWarning, run: Run, nameOf: (id: stri
     case 'thin-turn': {
       const { player, station, seconds, margin } = warning.turn;
       const [there, needed] = [secondsWords(seconds + margin), secondsWords(seconds)];
-      return `${when}: ${nameOf(player)} turns ${nameOf(station)}; that needs ${needed}, and ${there} are there.`;
+      return `${when}: ${nameOf(player)} turns ${nameOf(station)}; that needs ${needed} with care, and ${there} are there.`;
     }
     case 'thin-swap': {
       const { player, name, seconds, window } = warning.swap;
       const [there, needed] = [secondsWords(window.to - window.from), secondsWords(seconds ?? 0)];
-      return `${when}: ${nameOf(player)} changes to ${name}; that needs ${needed}, and ${there} are there.`;
+      return `${when}: ${nameOf(player)} changes to ${name}; that needs ${needed} with care, and ${there} are there.`;
     }
     case 'no-page': {
       const { page, from, to } = warning.span;

@@ -233,6 +233,21 @@ it('tells the kept plan first, which cards and booklets are made from, and then 
   expect((await run(withMusic)).out).not.toMatch(/kept plan|keeps a plan|Searched anew/);
 });
 
+it('says what the times of turns and of check are made of, as they are not of the same', async () => {
+  const { out: planned } = await run(withMusic);
+  expect(planned).toMatch(
+    /^To spare is what is left after the whole turn, made with care: the hand to the leaf,/m,
+  );
+  const turned = kept([
+    [1, 2],
+    [3, 4],
+  ]);
+  const { out: checked } = await runVerb('check', turned);
+  expect(checked).toMatch(
+    /turn a page at stand 1 .*, hand there in \d\.\d s \(with care \d\.\d s\); rest 8\.0 s$/m,
+  );
+});
+
 it('says which rules the plan that is kept breaks', async () => {
   const bad = kept([
     [1, 2],

@@ -108,6 +108,7 @@ describe('marks of a moment on the plan', () => {
       name: 'Bass horn',
       at: 0,
       seconds: 3,
+      usualSeconds: 2,
       window: { from: 0, to: 5 },
       bar: '4',
       pass: { time: 1, of: 1 },

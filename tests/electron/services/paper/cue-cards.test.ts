@@ -7,6 +7,7 @@ import { cardGrid } from '#model/drawing/cards/imposition.ts';
 import { cardSheets } from '#model/drawing/cards/card-sheets.ts';
 import type { PlannedPaper } from '#model/drawing/cards/order.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
+import { reachResults } from '#model/checks/reach/reach.ts';
 import { createMeasure } from '../../../../electron/services/fonts.ts';
 import { printPlanned } from '../../../../electron/services/planned-print.ts';
 import { openPdf, pageTexts, poppler, type PageText } from '../pdf-reading.ts';
@@ -139,12 +140,19 @@ describe('a cue card of the demo', () => {
     expect(turn.servesPartner).toBe(true);
     expect(own).toContain(`bar ${turn.bar}`);
     expect(own).toContain(`${turn.hand} hand`);
-    expect(own).toContain(`Free for ${(turn.window.to - turn.window.from).toFixed(1)} s`);
-    expect(own).toContain(`the turn takes ${turn.seconds.toFixed(1)} s`);
+    expect(own).toContain(`Hand and leaf free for ${(turn.window.to - turn.window.from).toFixed(1)} s`);
+    expect(own).toContain(`the turn takes ${turn.seconds.toFixed(1)} s with care, hand there and back;`);
     expect(own).toContain('It is also for Viola (player 2)');
     expect(own).toContain('on centre, 1960 US');
     expect(own).toContain('A booklet over the ridge, 2 leaves');
-    expect(own).toMatch(/Take up: Bass clarinet\. Free for [\d.]+ s; the change takes/);
+    // By tests/helpers/lock-gates.ts: silent from bar 46 on, where the tempo is 92, and the bass clarinet plays from bar 52.
+    expect(own).toMatch(/bar 46 2:34 Take up: Bass clarinet\. You play it from bar 52 on\./);
+    // What the check of reach says of the same, and the time typed for a concert without a score is not there besides.
+    const taken = reachResults(duo.document, duo.setup).find(({ grip }) => grip.purpose === 'pickUp')!;
+    expect(own).toContain(
+      `You rest for ${taken.freeTime!.toFixed(1)} s; the change takes ${taken.seconds.toFixed(1)} s, with care ${taken.secondsRange[1].toFixed(1)} s.`,
+    );
+    expect(own).not.toContain('Take it up in a rest of');
     expect(partner).toContain('turns stand 1 for you');
     expect(partner).not.toContain('you turn');
   });

@@ -203,7 +203,7 @@ describe('warnings', () => {
     expect(warned(trio([34, 40]))).toEqual([]);
     expect(warned(trio([35, 40]))).toEqual([]);
     expect(warned(trio([35.5, 40]))).toEqual([
-      '0:35.5, bar 18: Horn turns stand 1; that needs 2.0\u00a0s, and 2.5\u00a0s are there.',
+      '0:35.5, bar 18: Horn turns stand 1; that needs 2.0\u00a0s with care, and 2.5\u00a0s are there.',
     ]);
   });
 
