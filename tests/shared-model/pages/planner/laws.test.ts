@@ -129,15 +129,13 @@ function pinsOf({ stations, turns }: Plan): Pin[] {
       ),
     ),
   );
-  const moves = turns
-    .slice(0, 8)
-    .map(({ station, player, at, seconds }): Pin => ({
-      kind: 'turn',
-      station,
-      player,
-      from: at,
-      to: at + seconds,
-    }));
+  const moves = turns.slice(0, 8).map(({ station, player, at, seconds }): Pin => ({
+    kind: 'turn',
+    station,
+    player,
+    from: at,
+    to: at + seconds,
+  }));
   return [...pages, ...moves];
 }
 
