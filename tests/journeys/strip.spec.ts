@@ -130,6 +130,8 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await page.keyboard.press('Space');
     await expect(strip.getByRole('button', { name: 'Pause' })).toBeVisible();
     await expect(strip).toContainText(/0:1\d, bar/);
+    // The slider says what is shown while it goes on, too.
+    await expect(slider).toHaveAttribute('aria-valuetext', /^0:[1-9]\d, bar/);
     await page.keyboard.press('Space');
     await expect(strip.getByRole('button', { name: 'Play', exact: true })).toBeVisible();
     const paused = await slider.getAttribute('aria-valuetext');
