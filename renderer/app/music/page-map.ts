@@ -62,6 +62,11 @@ export function fittedTo(map: PageMap, count: number): PageMap {
   return trimmed(map.map((page) => (page !== null && page > count ? null : page)));
 }
 
+/** Which pages of the part's `count`, from 1, a page of the PDF is. */
+export function placesOf(map: PageMap, page: number, count: number): number[] {
+  return map.slice(0, count).flatMap((each, index) => (each === page ? [index + 1] : []));
+}
+
 /** The PDF's pages behind the last of the part's `count`: they are printed nowhere. */
 export function leftOut(map: PageMap, count: number): number[] {
   return map.slice(count).filter((page) => page !== null);

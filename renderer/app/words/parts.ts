@@ -103,6 +103,7 @@ export const partsWords = {
     isPage: (page: number) => `page ${page} of the part`,
     isPages: (pages: readonly number[]) => `pages ${pages.join(', ')} of the part`,
     unused: 'not used',
+    behind: (pages: number) => `left out: the part has ${counted(pages, 'page', 'pages')}`,
     pdfPage: (page: number) => `PDF page ${page}`,
     use: (page: number) => `Use PDF page ${page}`,
     begin: 'Begin here',

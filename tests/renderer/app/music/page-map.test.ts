@@ -9,6 +9,7 @@ import {
   leftOut,
   pageMapFrom,
   pageMapWords,
+  placesOf,
   toggled,
 } from '../../../../renderer/app/music/page-map.ts';
 import { text } from '../../../../renderer/app/text.ts';
@@ -46,6 +47,19 @@ describe('which page of a PDF is which page of the part', () => {
     expect(said(3)).toBe('The PDF gives 8 pages, the part has 3: PDF pages 4-8 are left out.');
     expect(left(8)).toEqual([]);
     expect(leftOut([1, null, 2, null], 2)).toEqual([2]);
+  });
+
+  it('a picture is a page of the part or left out, never both', () => {
+    const map = [1, 2, 3, 4, 2];
+    const placed = (count: number) => [1, 2, 3, 4, 5].map((page) => placesOf(map, page, count));
+    expect(placed(Infinity)).toEqual([[1], [2, 5], [3], [4], []]);
+    expect(placed(3)).toEqual([[1], [2], [3], [], []]);
+    for (const count of [0, 1, 2, 3, 4, 5]) {
+      const kept = map.slice(0, count);
+      for (const page of leftOut(map, count))
+        expect(placesOf(map, page, count).length > 0).toBe(kept.includes(page));
+    }
+    expect(text.pdf.behind(3)).toBe('left out: the part has 3 pages');
   });
 
   it('comes back as it was typed', () => {
