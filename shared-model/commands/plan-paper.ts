@@ -1,9 +1,10 @@
 /** The paper of a kept page plan, by hand: which stands hold some, how it is bound, and which page is where. */
 
-import type { Document } from '../document/document.ts';
+import { find, type Document } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import type { BindingKind, KeptPin, KeptStation } from '../document/kept-plan.ts';
 import type { Stand } from '../document/records.ts';
+import { partPlayedBy } from '../document/parts.ts';
 import { refuse, type Command, type Outcome } from './command.ts';
 import { changePlan, type OfSetup } from './page-plan.ts';
 import { theRecord } from './targets.ts';
@@ -48,13 +49,29 @@ export interface SetPage extends PaperOf {
   readonly page: number | null;
 }
 
-/** A pin on that place holds the new page from then on; a blank lets it go. */
+/** Null where it is none, or where nobody knows which pages the reader has. */
+function beyondPart(
+  document: Document,
+  { setup, stand, side, page }: PaperOf & { readonly side: number; readonly page: number },
+): string | null {
+  const id = find(document, stand)?.sides[side]?.reader ?? null;
+  const reader = id === null ? undefined : find(document, id);
+  const part = reader && partPlayedBy(document, setup, reader.id)?.part;
+  if (!reader || !part?.ownPages) return null;
+  const last = part.pages.reduce((most, one) => Math.max(most, one.page), 0);
+  if (page <= last) return null;
+  return `${nameOf(document, reader)} has no page ${page}: the part has ${last === 1 ? 'one page' : `${last} pages`}.`;
+}
+
+/** A pin on that place holds the new page from then on; a blank lets it go. Refused beyond the last page of the reader's part. */
 export const setPage: Command<SetPage> = (document, { setup, stand, side, state, slot, page }) => {
   const name = standName(document, stand);
   const label = page === null ? `leave a place blank on ${name}` : `put page ${page} on ${name}`;
   return changePlan(document, setup, label, (plan) => {
     const place = plan.stations.find(({ station }) => station === stand)?.views[side]?.[state]?.[slot];
     if (place === undefined) return refuse(`${name} has no such place for a page.`);
+    const beyond = page === null ? null : beyondPart(document, { setup, stand, side, page });
+    if (beyond !== null) return refuse(beyond);
     const isThere = (pin: KeptPin): boolean =>
       pin.kind === 'page' &&
       pin.station === stand &&

@@ -40,13 +40,23 @@ for (const colorScheme of ['light', 'dark'] as const) {
     );
     expect(await axeComplaints(page), 'rules are broken').toEqual([]);
 
-    // What is no page is not taken, and says so by its look.
-    await first.focus();
-    await page.keyboard.type('x');
-    await page.keyboard.press('Enter');
-    await expect(first).toHaveAttribute('aria-invalid', 'true');
+    // What is no page, or none of the part, is not taken, and says so by its look and in words.
+    for (const [typed, said] of [
+      ['x', '"x" is no page number'],
+      ['0', '"0" is no page number'],
+      ['-1', '"-1" is no page number'],
+      ['99', 'has no page 99: the part has'],
+    ] as const) {
+      await first.focus();
+      await first.fill(typed);
+      await page.keyboard.press('Enter');
+      await expect(first).toHaveAttribute('aria-invalid', 'true');
+      await expect(paper.getByRole('alert')).toContainText(said);
+      await expect(first).toHaveAccessibleDescription(new RegExp(said));
+    }
     await page.keyboard.press('Escape');
     await expect(first).toHaveValue('2');
+    await expect(paper.getByRole('alert')).toHaveCount(0);
 
     // Who prints it is told.
     await turns.getByRole('button', { name: 'Print booklets and cards…' }).click();

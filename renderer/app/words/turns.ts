@@ -137,7 +137,7 @@ export const turnsWords = {
     turnStack: 'Let them lie on the other side',
     cell: (slot: number, state: string, reader: string) => `Place ${slot} from the left, ${state}, ${reader}`,
     cellHint: 'A page number, or nothing for a blank',
-    notAPage: (typed: string) => `"${typed}" is no page number.`,
+    notAPage: (typed: string) => `"${typed}" is no page number: type one from 1, or nothing for a blank.`,
 
     noPlan:
       'There is no plan: with these rests, hands and stands somebody would have to play on without his page.',

@@ -15,7 +15,7 @@ import { remove } from '#model/commands/remove.ts';
 import { copySetup } from '#model/commands/setups.ts';
 import { allOf, type Document } from '#model/document/document.ts';
 import type { PagePlanRecord } from '#model/document/records.ts';
-import { aDocument, aPlayer, aScore, aStand, recordOf, SETUP, SIDE } from '../../helpers/build.ts';
+import { aDocument, aPlayer, aScore, aStand, MUSIC, recordOf, SETUP, SIDE } from '../../helpers/build.ts';
 import { frozen } from '../document/freeze.ts';
 import { carriedOut, refusal } from './check-laws.ts';
 
@@ -23,7 +23,12 @@ const oboe = aPlayer({ name: 'Oboe' });
 const desk = aStand({ sides: [{ ...SIDE, reader: oboe.id }] });
 const narrow = aStand({ id: 'stand-2', x: 900, sides: [{ ...SIDE, pagesAcross: 1 }] });
 const pair = aStand({ id: 'stand-3', x: -900, form: 'backToBack', sides: [SIDE, SIDE] });
-const DOCUMENT = frozen(aDocument(oboe, desk, narrow, pair, aScore({ players: [oboe.id] })));
+/** The oboe's part goes to page 5. */
+const music = {
+  ...MUSIC,
+  parts: MUSIC.parts.map((part) => ({ ...part, pages: [1, 3, 4, 5].map((page, bar) => ({ page, bar })) })),
+};
+const DOCUMENT = frozen(aDocument(oboe, desk, narrow, pair, aScore({ players: [oboe.id], music })));
 const EMPTY = frozen(carriedOut(DOCUMENT, keepPlan(DOCUMENT, { setup: SETUP, stations: [], turns: [] })));
 const at = { setup: SETUP, stand: desk.id };
 
@@ -45,6 +50,7 @@ const WITH_BOOK = after(
   (now) => setPage(now, { ...at, side: 0, state: 0, slot: 1, page: 1 }),
   (now) => setPage(now, { ...at, side: 0, state: 1, slot: 0, page: 2 }),
 );
+const WITH_NARROW = after(WITH_BOOK, (now) => addPaper(now, { setup: SETUP, stand: narrow.id }));
 const choice: TurnChoice = {
   station: desk.id,
   player: oboe.id,
@@ -130,6 +136,16 @@ describe('paper of a plan', () => {
     expect(refusal(WITH_BOOK, setPage(WITH_BOOK, { ...at, side: 0, state: 0, slot: 0, page: 1.5 }))).toMatch(
       /1\.5 is not allowed/,
     );
+  });
+
+  it('takes no page that the part of its reader lacks', () => {
+    const page = (wanted: number, stand = desk.id) =>
+      setPage(WITH_NARROW, { ...at, stand, side: 0, state: 0, slot: 0, page: wanted });
+    expect(carriedOut(WITH_NARROW, page(5))).toBeDefined();
+    expect(refusal(WITH_NARROW, page(6))).toBe('Oboe (player 1) has no page 6: the part has 5 pages.');
+    expect(refusal(WITH_NARROW, page(99))).toMatch(/has no page 99/);
+    // Of a stand from which nobody reads nothing is known.
+    expect(carriedOut(WITH_NARROW, page(99, narrow.id))).toBeDefined();
   });
 
   it('gets leaves and loses them, the pages with them', () => {
