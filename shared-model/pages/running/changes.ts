@@ -7,6 +7,7 @@ import { find, inSetup, type Document } from '../../document/document.ts';
 import { asId, type Id } from '../../document/ids.ts';
 import { partPlayedBy } from '../../document/parts.ts';
 import type { Instrument } from '../../document/records.ts';
+import { partNameOf, type PartName } from '../../score/parts/part-name.ts';
 import type { Performance } from '../../score/music/performance.ts';
 import type { Interval, Seconds } from '../../score/time-line.ts';
 import { barLabels } from '../../score/words/bar-labels.ts';
@@ -106,7 +107,9 @@ function wayTo(document: Document, setup: Id<'setup'>, id: string, names: readon
     (instrument) => instrument.player === id && instrument.support !== null,
   );
   const named = waiting.find(({ name }) => names.some((one) => one !== null && isNamed(name, one)));
-  const item: Instrument | undefined = named ?? (waiting.length === 1 ? waiting[0] : undefined);
+  const [only, another] = waiting;
+  const item: Instrument | undefined =
+    named ?? (only && !another && mayBe(only.name, names) ? only : undefined);
   const grip = item && gripsOf(document, setup).find((one) => one.id === `${item.id}/pickUp`);
   if (!player || !grip) return UNKNOWN;
   const hands = freeHands(document, setup, player.id);
@@ -119,5 +122,16 @@ function wayTo(document: Document, setup: Id<'setup'>, id: string, names: readon
 
 function isNamed(name: string, asked: string): boolean {
   const [a, b] = [name.trim().toLowerCase(), asked.trim().toLowerCase()];
-  return a !== '' && a === b;
+  return (a !== '' && a === b) || isAlike(partNameOf(name), partNameOf(asked));
+}
+
+/** "Klarinette in A" is a "Clarinet in A", and may be a "Clarinet". */
+function isAlike(a: PartName | null, b: PartName | null): boolean {
+  if (a === null || a.kind !== b?.kind) return false;
+  return a.key === null || b.key === null || a.key === b.key;
+}
+
+/** Of one that waits alone nobody says what it is, or what is asked for: it may be that. A clarinet is no piccolo. */
+function mayBe(name: string, asked: readonly (string | null)[]): boolean {
+  return partNameOf(name) === null || asked.every((one) => one === null || partNameOf(one) === null);
 }

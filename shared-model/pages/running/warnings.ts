@@ -11,6 +11,8 @@ import type { Run } from './run.ts';
 export type RunWarning =
   | { readonly code: 'thin-turn'; readonly at: Seconds; readonly turn: Turn }
   | { readonly code: 'thin-swap'; readonly at: Seconds; readonly swap: InstrumentSwap }
+  /** What he changes to is not there, or he cannot get to it. */
+  | { readonly code: 'unset-swap'; readonly at: Seconds; readonly swap: InstrumentSwap }
   | { readonly code: 'no-page'; readonly at: Seconds; readonly player: string; readonly span: PageSpan };
 
 /** Common practice, no source: less than this to spare, or less than this share of what it needs, asks for a look. */
@@ -28,6 +30,11 @@ export function warningsOf({ turns, swaps, players }: Run): RunWarning[] {
   for (const swap of swaps)
     if (swap.seconds !== null && isThin(spareOf(swap), swap.seconds))
       found.push({ code: 'thin-swap', at: swap.at, swap });
+  const unset = swaps.filter(({ seconds }) => seconds === null);
+  for (const swap of unset) {
+    const isTold = unset.find(({ player, name }) => player === swap.player && name === swap.name) !== swap;
+    if (!isTold) found.push({ code: 'unset-swap', at: swap.at, swap });
+  }
   for (const { player, spans } of players)
     for (const span of spans)
       if (span.needed && !span.place) found.push({ code: 'no-page', at: span.from, player, span });
@@ -51,6 +58,10 @@ export function warningSentence(warning: RunWarning, run: Run, nameOf: (id: stri
       const { player, name, seconds, window } = warning.swap;
       const [there, needed] = [secondsWords(window.to - window.from), secondsWords(seconds ?? 0)];
       return `${when}: ${nameOf(player)} changes to ${name}; that needs ${needed} with care, and ${there} are there.`;
+    }
+    case 'unset-swap': {
+      const { player, name } = warning.swap;
+      return `${when}: ${nameOf(player)} changes to ${name}; that is not set anywhere within reach, so nobody knows how long it takes.`;
     }
     case 'no-page': {
       const { page, from, to } = warning.span;

@@ -7,6 +7,9 @@ import { asId } from '#model/document/ids.ts';
 import { scoreOf } from '#model/document/parts.ts';
 import type { AnyRecord } from '#model/document/records.ts';
 import { instrumentSwaps, type InstrumentSwap } from '#model/pages/running/changes.ts';
+import { instanceOf } from '#model/pages/instance/instance-of.ts';
+import { runOf } from '#model/pages/running/run.ts';
+import { warningSentence, warningsOf } from '#model/pages/running/warnings.ts';
 import { performanceOf } from '#model/score/music/performance.ts';
 import { timeLineOf } from '#model/score/music/readings.ts';
 import type { Interval } from '#model/score/time-line.ts';
@@ -37,6 +40,16 @@ function swapsIn(document: Document, busy: readonly Interval[] = []): Instrument
   const performance = performanceOf(music);
   const rests = timeLineOf(music, part, performance).silences;
   return instrumentSwaps({ document, setup, player: 'player-1', performance, rests, busy });
+}
+
+/** What the time strip says of changes of instrument. */
+function toldIn(document: Document): string[] {
+  const asked = instanceOf(document, setup);
+  if (!asked.ok) throw new Error(asked.missing.join(' '));
+  const run = runOf(asked.instance, { stations: [], turns: [] }, { document, setup });
+  return warningsOf(run).flatMap((warning) =>
+    'swap' in warning ? [warningSentence(warning, run, (id) => id)] : [],
+  );
 }
 
 describe('a change of instrument', () => {
@@ -70,6 +83,33 @@ describe('a change of instrument', () => {
       record.kind === 'instrument' && record.support !== null ? { ...record, support: null } : record,
     );
     expect(swapsIn(held)[0]).toMatchObject({ seconds: null, spots: null, walk: false });
+  });
+
+  it('is not made to another instrument that waits there by chance', () => {
+    const asking = (name: string): Document =>
+      changed((record) =>
+        record.kind === 'score'
+          ? {
+              ...record,
+              music: {
+                ...record.music,
+                parts: record.music.parts.map((part) => ({
+                  ...part,
+                  instruments: part.instruments.slice(0, 1).map((one) => ({ ...one, name })),
+                })),
+              },
+            }
+          : record,
+      );
+    // A bass clarinet waits: by that name, in another language, or by one that nobody understands.
+    for (const name of ['Bass Clarinet', 'Bassklarinette', 'Bass clarinet in B flat', 'the low one'])
+      expect(swapsIn(asking(name))[0]?.seconds).toBe(swap.seconds);
+    const piccolo = asking('Piccolo');
+    expect(swapsIn(piccolo)).toMatchObject([{ name: 'Piccolo', seconds: null, spots: null, walk: false }]);
+    expect(toldIn(piccolo)).toEqual([
+      expect.stringMatching(/changes to Piccolo; that is not set anywhere within reach, so nobody knows/),
+    ]);
+    expect(toldIn(asking('Bass Clarinet')).join()).not.toContain('not set');
   });
 
   it('is not asked for again by a repeat: what is in the hands stays there', () => {
