@@ -453,7 +453,7 @@ type Options = NonNullable<ParseArgsConfig['options']>;
 function parsed(words: readonly string[], options: Options) {
   try {
     const order = parseArgs({
-      args: [...words],
+      args: withNegatives(words, options),
       options,
       allowPositionals: true,
       strict: true,
@@ -465,9 +465,36 @@ function parsed(words: readonly string[], options: Options) {
     return order;
   } catch (error) {
     if (error instanceof UsageError) throw error;
-    const [sentence = ''] = (error instanceof Error ? error.message : '').split('. ');
-    throw new UsageError(`${sentence.replace(/\.$/, '')} (see: standlines help)`);
+    throw new UsageError(`${wrongOption(error, words)} (see: standlines help)`);
   }
+}
+
+/** A negative number behind an option is its value, so that the option itself says what is wrong with it. */
+function withNegatives(words: readonly string[], options: Options): string[] {
+  const end = words.indexOf('--');
+  return words.flatMap((word, index) => {
+    const before = words[index - 1] ?? '';
+    const isPast = end >= 0 && index >= end;
+    const joins = (option: string, value: string): boolean =>
+      !isPast && /^-\d/.test(value) && option.startsWith('--') && options[option.slice(2)]?.type === 'string';
+    if (joins(before, word)) return [];
+    const next = words[index + 1] ?? '';
+    return joins(word, next) ? [`${word}=${next}`] : [word];
+  });
+}
+
+/** In words of this program, not of its parser. */
+function wrongOption(error: unknown, words: readonly string[]): string {
+  const message = error instanceof Error ? error.message : '';
+  const option = /--[\w-]+/.exec(message)?.[0] ?? '';
+  if (message.includes('ambiguous')) {
+    const value = words[words.indexOf(option) + 1] ?? '';
+    return `${option} needs a value; one that begins with a dash is written ${option}="${shorten(value)}"`;
+  }
+  if (message.includes('argument missing')) return `${option} needs a value`;
+  if (message.includes('does not take an argument')) return `${option} takes no value`;
+  const [unknown = ''] = /'[^']*'/.exec(message) ?? [];
+  return `there is no option ${unknown === '' ? option : shorten(unknown.slice(1, -1))}`;
 }
 
 /** Of two values one would be dropped in silence. */

@@ -137,7 +137,9 @@ function droppedFrom({ known, before, music, parts, isOther }: Opened): string[]
     const had = [...(known.players[index] ? ['its player'] : []), ...(known.pdfs[index] ? ['its PDF'] : [])];
     return had.length === 0
       ? []
-      : [`${nameOf(part, index)} is not there any more, nor are ${had.join(' and ')}`];
+      : [
+          `${nameOf(part, index)} is not there any more, nor ${had.length === 1 ? 'is' : 'are'} ${had.join(' and ')}`,
+        ];
   });
   const belongs = isOther ? 'belong to other music' : 'begin with other bars now';
   const repaged = parts.flatMap((part, index) => {

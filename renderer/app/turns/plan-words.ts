@@ -7,6 +7,7 @@ import type { PlanCost, StationPlan, Turn } from '#model/pages/planner/plan.ts';
 import type { Remedy } from '#model/pages/planner/remedies.ts';
 import type { RemedyPair } from '#model/pages/planner/remedy-pairs.ts';
 import type { Without } from '#model/pages/planner/first-without.ts';
+import { restMoment } from '#model/pages/planner/words.ts';
 import { withoutWords as whereItFails } from '#model/pages/planner/without-words.ts';
 import { barWords } from '#model/score/words/bar-words.ts';
 import { tenthsWords } from '#model/score/words/clock-words.ts';
@@ -58,7 +59,7 @@ export function remedyWords(remedy: Remedy, nameOf: NameOf, pins: readonly Pin[]
         remedy.seconds,
         nameOf(remedy.player),
         remedy.afterPage,
-        tenthsWords(remedy.at),
+        restMoment(remedy, tenthsWords(remedy.at)),
       );
     case 'wider':
       return words.remedy.wider(remedy.pages, nameOf(remedy.station));

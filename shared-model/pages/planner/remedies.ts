@@ -4,7 +4,16 @@
  */
 
 import type { Seconds } from '../../score/time-line.ts';
-import { BOTH_HANDS, limitsOf, lookAheadAt, type PlanInstance, type PlanStation } from './instance.ts';
+import type { Pass } from '../../score/words/bar-words.ts';
+import {
+  barAt,
+  BOTH_HANDS,
+  limitsOf,
+  lookAheadAt,
+  type PlanInstance,
+  type PlanPlayer,
+  type PlanStation,
+} from './instance.ts';
 import { needsOf } from './needs.ts';
 import { planning, type PlanProgress } from './planner.ts';
 
@@ -16,6 +25,9 @@ export type Remedy =
       readonly at: Seconds;
       readonly seconds: Seconds;
       readonly afterPage: number;
+      /** The bar it begins with, and which time through it; left out: the player has no bars. */
+      readonly bar?: string;
+      readonly pass?: Pass;
     }
   /** The station holds one page more before each reader. */
   | { readonly kind: 'wider'; readonly station: string; readonly pages: number }
@@ -102,9 +114,15 @@ function restAfter(instance: PlanInstance, { index, at, seconds, afterPage }: Re
   );
   const player = instance.players[index]?.id ?? '';
   return [
-    { kind: 'rest', player, at, seconds, afterPage },
+    { kind: 'rest', player, at, seconds, afterPage, ...barOf(instance.players[index], at) },
     { ...instance, players },
   ];
+}
+
+function barOf(player: PlanPlayer | undefined, at: Seconds): { readonly bar?: string; readonly pass?: Pass } {
+  const found = player && barAt(player, at);
+  if (!found) return {};
+  return { bar: found.label, ...(found.pass ? { pass: found.pass } : {}) };
 }
 
 function wideRemedies(instance: PlanInstance): Trial[] {

@@ -187,7 +187,7 @@ function pairWords(pair: RemedyPair, instance: PlanInstance, nameOf: NameOf): st
 function remedyWords(remedy: Remedy, { pins = [] }: PlanInstance, nameOf: NameOf): string {
   switch (remedy.kind) {
     case 'rest':
-      return `a rest of ${seconds(remedy.seconds)} for ${nameOf(remedy.player)} after page ${remedy.afterPage}, at ${clockWords(remedy.at)}`;
+      return `a rest of ${seconds(remedy.seconds)} for ${nameOf(remedy.player)} after page ${remedy.afterPage}, at ${restMoment(remedy, clockWords(remedy.at))}`;
     case 'wider':
       return `room for ${remedy.pages} pages at ${nameOf(remedy.station)}`;
     case 'station':
@@ -195,6 +195,11 @@ function remedyWords(remedy: Remedy, { pins = [] }: PlanInstance, nameOf: NameOf
     case 'pin':
       return `letting go of ${pinWords(pins[remedy.index], nameOf)}`;
   }
+}
+
+/** "4:23 (bar 45, second time)"; the time as it is told where the words go. */
+export function restMoment({ bar, pass }: Extract<Remedy, { kind: 'rest' }>, time: string): string {
+  return bar === undefined ? time : `${time} (${barWords(bar, pass ?? null)})`;
 }
 
 function pinWords(pin: Pin | undefined, nameOf: NameOf): string {

@@ -4,6 +4,7 @@ import { FASTEST_TEMPO, MOST_PLAYED_BARS, SLOWEST_TEMPO } from '../limits.ts';
 import type { BarRange, Music, Part, Tempo } from '../music.ts';
 import { outcomeOf, Refusal, type Outcome } from '../problem.ts';
 import type { Remark } from '../remark.ts';
+import { barLabels } from '../words/bar-labels.ts';
 import { barNamed, pageBarsNamed } from './bar-names.ts';
 import { pagesFrom } from './pages.ts';
 import { barsIn } from './ranges.ts';
@@ -38,9 +39,14 @@ function checkTempo({ bar, quartersPerMinute }: TypedTempo, music: Music): void 
   throw new Refusal({
     code: 'typed.bad',
     what: 'tempo',
-    given: `${quartersPerMinute} from bar ${bar}`,
+    given: bar === 0 ? `${quartersPerMinute}` : `${quartersPerMinute} from ${barCalled(music, bar)}`,
     advice,
   });
+}
+
+/** A bar that is not there goes by the index that was given. */
+function barCalled(music: Music, bar: number): string {
+  return bar in music.bars ? `bar ${barLabels(music)(bar)}` : `bar ${bar}`;
 }
 
 function isOfTempo(code: Remark['code']): boolean {

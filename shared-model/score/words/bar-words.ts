@@ -17,10 +17,11 @@ export function barWords(label: string, pass: Pass | null): string {
   return pass === null || pass.of === 1 ? `bar ${label}` : `bar ${label}, ${timeWords(pass.time)}`;
 }
 
-/** As `barWords`; of two it is "bars 3 to 4, second time", or "bar 3, first time, to bar 4". */
+/** As `barWords`; of two it is "bars 3 to 4, second time", or "bar 3, first time, to bar 4", or "bar 2 to bar 3, first time". */
 export function stretchOfBars(first: PassedBar, last: PassedBar): string {
   const [time, other] = [timeOf(first), timeOf(last)];
-  if (time !== other) return `${barWords(first.label, first.pass)}, to ${barWords(last.label, last.pass)}`;
+  if (time !== other)
+    return `${barWords(first.label, first.pass)}${time === null ? '' : ','} to ${barWords(last.label, last.pass)}`;
   return `${labelsWords(first.label, last.label)}${time === null ? '' : `, ${timeWords(time)}`}`;
 }
 

@@ -106,6 +106,8 @@ describe('the music of a setup', () => {
     const kept = again([typed, solo('P2', 'Harp')], [ofScore]);
     expect(kept.parts[0]).toEqual(typed);
     expect(kept.dropped).toEqual(['"Harp" is not there any more, nor are its player and its PDF']);
+    const playedOnly = again([typed, solo('P2', 'Harp')], [ofScore], { pdfs: [null, null] });
+    expect(playedOnly.dropped).toEqual(['"Harp" is not there any more, nor is its player']);
 
     const bars = MUSIC.bars.map((bar, index) => (index === 2 ? { ...bar, number: '9' } : bar));
     const known = aScore({ music: { ...MUSIC, parts: [typed] } });

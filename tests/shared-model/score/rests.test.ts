@@ -160,6 +160,10 @@ describe('what is typed over', () => {
     expect(performanceOf(later).seconds).toBe(16);
     expect(withTempos(music, [{ bar: 0, quartersPerMinute: 0 }])).toMatchObject({ ok: false });
     expect(withTempos(music, [{ bar: 4, quartersPerMinute: 60 }])).toMatchObject({ ok: false });
+    // Bars are told by what is printed, and the whole piece by no bar at all.
+    const refusedAs = (bar: number) => withTempos(music, [{ bar, quartersPerMinute: 0 }]);
+    expect(refusedAs(0)).toMatchObject({ problem: { given: '0' } });
+    expect(refusedAs(1)).toMatchObject({ problem: { given: '0 from bar 2' } });
   });
 
   it('the order, by printed numbers or places in the file', () => {

@@ -108,6 +108,10 @@ describe('a binding in words', () => {
 it('remedies in words', () => {
   const remedies: Remedy[] = [
     { kind: 'rest', player: 'player-1', at: 62, seconds: 4.25, afterPage: 2 },
+    {
+      ...{ kind: 'rest', player: 'player-1', at: 62, seconds: 4.25, afterPage: 2 },
+      ...{ bar: '29', pass: { time: 2, of: 2 } },
+    },
     { kind: 'wider', station: 'stand-2', pages: 3 },
     { kind: 'station', like: 'stand-2' },
     { kind: 'pin', index: 0 },
@@ -119,6 +123,7 @@ it('remedies in words', () => {
   ];
   expect(remedies.map((remedy) => remedyWords(remedy, named, pins))).toEqual([
     'a rest of 4.3\u00a0s for <player-1> after page 2, at 1:02.0',
+    'a rest of 4.3\u00a0s for <player-1> after page 2, at 1:02.0 (bar 29, second time)',
     'room for 3 pages side by side at <stand-2>',
     'one more stand like <stand-2>',
     'letting go of the pin on page 4 on <stand-2>',

@@ -274,7 +274,7 @@ describe('where there is no plan', () => {
   it('names the rest, the room and the station that would make one, each tried', () => {
     expect(planNow(busy)).toEqual({ status: 'none', proved: true });
     expect(remedies(busy)).toEqual([
-      { kind: 'rest', player: 'cello', at: 30, seconds: 3.5, afterPage: 1 },
+      { kind: 'rest', player: 'cello', at: 30, seconds: 3.5, afterPage: 1, bar: '16' },
       { kind: 'wider', station: 'desk', pages: 3 },
       { kind: 'station', like: 'desk' },
     ]);
@@ -283,7 +283,7 @@ describe('where there is no plan', () => {
   it('says it in words', () => {
     expect(wordsOf(busy, { status: 'none', proved: true }, { remedies: remedies(busy) })).toEqual([
       'there is no plan',
-      '  would make one: a rest of 3.5 s for cello after page 1, at 0:30',
+      '  would make one: a rest of 3.5 s for cello after page 1, at 0:30 (bar 16)',
       '  would make one: room for 3 pages at desk',
       '  would make one: one more station like desk',
     ]);
@@ -303,6 +303,7 @@ describe('text and JSON', () => {
       'desk: book with 1 leaf',
       '  cello sees pages 1 2, then page 3 -',
       '0:58 bar 30, cello turns desk with the left hand, after page 2; 4.5 s to spare',
+      'To spare is what is left after the whole turn, made with care: the hand to the leaf, the leaf over, the hand back.',
     ]);
   });
 

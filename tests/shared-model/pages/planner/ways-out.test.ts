@@ -219,6 +219,23 @@ describe('where it takes two changes at once', () => {
     expect(planNow(withRests(4)).status).toBe('none');
   });
 
+  it('tells the bar of a rest that would help, where the player has bars', () => {
+    const [first] = [violin('first', 4)];
+    const bars = Array.from({ length: 30 }, (_, bar) => ({
+      ...{ label: String(bar % 15), from: 4 * bar },
+      pass: { time: bar < 15 ? 1 : 2, of: 2 },
+    }));
+    // Bar 15 of the performance, from 60 s on, where page 2 ends; the look ahead is a bar of 4 s.
+    const only: PlanInstance = { players: [{ ...first!, bars }], stations: [desk('first', 0)] };
+    const remedies = finished(remediesFor(only));
+    expect(remedies).toContainEqual({
+      ...{ kind: 'rest', player: 'first', at: 60, seconds: 5.5, afterPage: 2 },
+      ...{ bar: '0', pass: { time: 2, of: 2 } },
+    });
+    const lines = wordsOf(only, NONE, { remedies });
+    expect(lines.join('\n')).toContain('for first after page 2, at 1:00 (bar 0, second time)');
+  });
+
   it('can be left at any step, and stays within the states allowed', () => {
     const long: PlanInstance = { players: [violin('first', 60)], stations: [desk('first', 0)] };
     const steps = waysOutOf(long);

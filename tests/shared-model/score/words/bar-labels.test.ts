@@ -37,6 +37,7 @@ it('stretches name a common movement and a common pass once', () => {
   expect(stretchOfBars(at('3', 2), at('4', 2))).toBe('bars 3 to 4, second time');
   expect(stretchOfBars(at('8', 1), at('3', 2))).toBe('bar 8, first time, to bar 3, second time');
   expect(stretchOfBars(at('8', 2), at('9', 1, 1))).toBe('bar 8, second time, to bar 9');
+  expect(stretchOfBars(at('29', 1, 1), at('45', 2))).toBe('bar 29 to bar 45, second time');
   expect(stretchOfBars(at('8', 1, 1), { label: '9', pass: null })).toBe('bars 8 to 9');
 });
 
