@@ -90,6 +90,8 @@ export interface ScoreFile {
   readonly root: string | null;
   /** All scores that a compressed file holds, this one included; empty for any other. */
   readonly roots: readonly string[];
+  /** Of several scores the names of the parts in each, as printed; empty where none is known. */
+  readonly rootParts: readonly (readonly string[])[];
 }
 
 /** The PDF of a part, looked over. */

@@ -144,8 +144,8 @@ function scoreHandlers({ fs, handles }: Services): Pick<Handlers, 'score.read'> 
   return {
     'score.read': (handle, root) =>
       settledAt(handles, handle, async (path) => {
-        const { music, ...file } = await openScore(fs, path, { root, repeatsAfterJump: false });
-        return { name: basename(path), music, root: file.root, roots: file.roots };
+        const { score: _score, ...file } = await openScore(fs, path, { root, repeatsAfterJump: false });
+        return { name: basename(path), ...file };
       }),
   };
 }

@@ -10,6 +10,7 @@ import { children, mark, type Element } from '#model/score/xml/element.ts';
 import { XmlReader } from '#model/score/xml/xml-reader.ts';
 import { FaultError } from './faults.ts';
 import { XmlDecoder } from './score-decoder.ts';
+import { partsOfRoot } from './score-root-parts.ts';
 import { SHORTEST_ELEMENT, TagCount } from './score-tags.ts';
 import { inflate, isZip, zipEntries, type ZipEntry } from './score-zip.ts';
 
@@ -19,6 +20,8 @@ export interface ReadScore {
   readonly root: string | null;
   /** All scores that a compressed one names, this one included. */
   readonly roots: readonly string[];
+  /** Of several scores the names of the parts in each. */
+  readonly rootParts: readonly (readonly string[])[];
 }
 
 const CONTAINER = 'META-INF/container.xml';
@@ -39,7 +42,7 @@ export function readScoreBytes(bytes: Uint8Array, name: string, root: string | n
     );
   if (root !== null)
     throw new FaultError('score.noRoot', `"${name}" is one score; there is none to choose by "${root}".`);
-  return { score: readPlain(bytes, name), root: null, roots: [] };
+  return { score: readPlain(bytes, name), root: null, roots: [], rootParts: [] };
 }
 
 /** A byte order mark, white space, or a pointed bracket in one byte or two. */
@@ -86,6 +89,7 @@ function readCompressed(bytes: Uint8Array, name: string, wanted: string | null):
     ),
     root,
     roots,
+    rootParts: roots.length > 1 ? roots.map((one) => partsOfRoot(bytes, entries.get(one), name)) : [],
   };
 }
 

@@ -16,6 +16,7 @@ export interface OpenedScore {
   /** As in `ReadScore`. */
   readonly root: string | null;
   readonly roots: readonly string[];
+  readonly rootParts: readonly (readonly string[])[];
 }
 
 export interface ScoreChoice {
@@ -28,9 +29,9 @@ export interface ScoreChoice {
 export async function openScore(fs: Fs, path: string, choice: ScoreChoice): Promise<OpenedScore> {
   const name = basename(path);
   const bytes = await openBytes(fs, path, 'score');
-  const { score, root, roots } = readScoreBytes(bytes, name, choice.root);
+  const { score, root, roots, rootParts } = readScoreBytes(bytes, name, choice.root);
   const outcome = musicFromScore(score, { repeatsAfterJump: choice.repeatsAfterJump });
   if (!outcome.ok)
     throw new FaultError(outcome.problem.code, `"${name}": ${problemSentence(outcome.problem)}`);
-  return { score, music: outcome.value, root, roots };
+  return { score, music: outcome.value, root, roots, rootParts };
 }

@@ -1,6 +1,6 @@
 /** Dialogs as questions: whoever asks waits for the answer, and null always means that it was dismissed. */
 
-import type { Fault, FileType, Recoverable } from '#contract/contract.ts';
+import type { Fault, FileType, Recoverable, ScoreFile } from '#contract/contract.ts';
 import type { VenueModel } from '#model/catalogue/venues.ts';
 import type { Id } from '#model/document/ids.ts';
 import type { HelpPageId } from '../app/help/pages.ts';
@@ -51,7 +51,7 @@ export interface Dialogs {
   };
   /** Which of several scores in one file; the answer is one of `roots`. */
   scoreChoice: {
-    readonly about: { readonly name: string; readonly roots: readonly string[] };
+    readonly about: Pick<ScoreFile, 'name' | 'roots' | 'rootParts'>;
     readonly answer: string;
   };
   /** Typed as text, for the setup in view. */

@@ -55,9 +55,9 @@ async function chosenFile(editor: Giving): Promise<Chosen> {
 async function readChosen(editor: Giving, handle: Handle): Promise<ScoreFile | Given> {
   const first = await editor.host.call('score.read', handle, null);
   if (!first.ok) return refused(first.error.message);
-  const { name, root, roots } = first.value;
+  const { name, root, roots, rootParts } = first.value;
   if (roots.length < 2) return first.value;
-  const wanted = await editor.questions.ask('scoreChoice', { name, roots });
+  const wanted = await editor.questions.ask('scoreChoice', { name, roots, rootParts });
   if (wanted === null) return LEFT;
   if (wanted === root) return first.value;
   const other = await editor.host.call('score.read', handle, wanted);

@@ -71,6 +71,8 @@ export const musicWords = {
       title: 'Several scores in one file',
       words: (name: string) => `“${name}” holds more than one score. Which one is it?`,
       take: 'Take this one',
+      holds: (parts: readonly string[]) =>
+        parts.length > 4 ? `${parts.slice(0, 3).join(', ')} and ${parts.length - 3} more` : parts.join(', '),
     },
 
     fromPart: (rest: string) =>

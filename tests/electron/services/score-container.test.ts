@@ -122,6 +122,25 @@ describe('a score file', () => {
     expect(refused(strToU8(SCORE), 'oboe.xml')).toContain('is one score');
   });
 
+  it('with several scores says which parts each holds, as far as that can be read', () => {
+    const listed = (...names: string[]) =>
+      `<score-partwise><part-list>${names.map((name, index) => `<score-part id="P${index}"><part-name print-object="no">${name}</part-name></score-part>`).join('')}<!-- <part-name>None</part-name> --></part-list>`;
+    const files = zipped({
+      'META-INF/container.xml': container('score.xml', 'parts/P1.musicxml', 'parts/P2.musicxml', 'gone.xml'),
+      'score.xml': SCORE,
+      'parts/P1.musicxml': listed('Fl\u00f6te &amp; Piccolo', ' Oboe\n d&#8217;amore '),
+      'parts/P2.musicxml': '<score-partwise>',
+    });
+    expect(readScoreBytes(files, 'x').rootParts).toEqual([
+      ['Fl\u00f6te'],
+      ['Fl\u00f6te & Piccolo', 'Oboe d\u2019amore'],
+      [],
+      [],
+    ]);
+    const alone = zipped({ 'META-INF/container.xml': container('score.xml'), 'score.xml': SCORE });
+    expect(readScoreBytes(alone, 'x').rootParts).toEqual([]);
+  });
+
   it('may name pictures and sounds beside the score', () => {
     const list = container('score.xml').replace(
       '<rootfile',

@@ -9,7 +9,7 @@ import type { Document } from '#model/document/document.ts';
 import { giveMusic, type Giving } from '../../../../renderer/app/music/giving-music.ts';
 import { aDocument, MUSIC, SETUP } from '../../../helpers/build.ts';
 
-const ONE: ScoreFile = { name: 'furrows.musicxml', music: MUSIC, root: null, roots: [] };
+const ONE: ScoreFile = { name: 'furrows.musicxml', music: MUSIC, root: null, roots: [], rootParts: [] };
 const ROOTS = ['furrows.xml', 'loam.xml'];
 const failed = (message: string) => ({ ok: false, error: { code: 'score.bad', message } });
 
