@@ -1,7 +1,10 @@
 /** Bars, pages and times of a piece in words, in the form in which they can be typed back. */
 
 import type { BarRange, Music, Part } from '#model/document/music.ts';
+import type { Performance } from '#model/score/music/performance.ts';
+import type { Interval } from '#model/score/time-line.ts';
 import { barLabels, labelsWords } from '#model/score/words/bar-labels.ts';
+import { passesOf, stretchOfBars, type PassedBar } from '#model/score/words/bar-words.ts';
 
 /** By the printed number where that is plain and stands once, else "#14", the fourteenth bar of the file. */
 export function barNames({ bars }: Music): (bar: number) => string {
@@ -18,6 +21,25 @@ export function barsInWords(music: Music): (first: number, last?: number) => str
   const label = barLabels(music);
   return (first, last = first) => labelsWords(label(first), label(last));
 }
+
+/** "bars 9 to 14, second time": where a rest lies, and which of the times that its bars are played. */
+export function restBars(music: Music, { played, begins }: Performance, rest: Interval): string {
+  const label = barLabels(music);
+  const passes = passesOf(played);
+  const passed = (index: number): PassedBar => ({
+    label: label(played[index] ?? 0),
+    pass: passes[index] ?? null,
+  });
+  // A rest that ends with a bar ends in it; times are sums, so that ends meet but for their last bits.
+  const first = Math.max(
+    0,
+    begins.findLastIndex((begin) => begin <= rest.from + MOMENT),
+  );
+  const last = begins.findLastIndex((begin) => begin < rest.to - MOMENT);
+  return stretchOfBars(passed(Math.min(first, played.length - 1)), passed(Math.max(first, last)));
+}
+
+const MOMENT = 1e-6;
 
 const PLAIN = /^[\p{L}\p{N}.]+$/u;
 

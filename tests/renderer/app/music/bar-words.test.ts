@@ -2,11 +2,18 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Music } from '#model/document/music.ts';
+import { restsOf } from '#model/score/music/rests.ts';
 import { performanceOf } from '#model/score/music/performance.ts';
 import { musicFromTable } from '#model/score/table/part-table.ts';
 import { withOrder, withPages } from '#model/score/music/typed-over.ts';
 import { tenthsWords } from '#model/score/words/clock-words.ts';
-import { barNames, barsInWords, orderWords, pageWords } from '../../../../renderer/app/music/bar-words.ts';
+import {
+  barNames,
+  barsInWords,
+  orderWords,
+  pageWords,
+  restBars,
+} from '../../../../renderer/app/music/bar-words.ts';
 import { MUSIC } from '../../../helpers/build.ts';
 
 /** Numbers that stand twice, that are none, and that look like a range. */
@@ -59,6 +66,40 @@ describe('bars in words', () => {
 
   it('pages from which no player reads are not shown', () => {
     expect(pageWords(MUSIC, { ...MUSIC.parts[0]!, ownPages: false })).toBe('');
+  });
+});
+
+describe('where a rest lies', () => {
+  /** Bars 1 2 1 2 3 4 of 4 s; the part rests in the last half of bar 2, and in bar 4. */
+  const music: Music = {
+    ...MUSIC,
+    order: [
+      [0, 1],
+      [0, 3],
+    ],
+    parts: [
+      {
+        ...MUSIC.parts[0]!,
+        silences: [
+          [1, 4, 8],
+          [3, 0, 8],
+        ],
+      },
+    ],
+  };
+
+  it('says which time, of bars that are played more than once', () => {
+    const performance = performanceOf(music);
+    const rests = restsOf(music, music.parts[0]!, performance);
+    expect(rests.map((rest) => restBars(music, performance, rest))).toEqual([
+      'bar 2, first time',
+      'bar 2, second time',
+      'bar 4',
+    ]);
+    expect(restBars(music, performance, { from: 8, to: 16 })).toBe('bars 1 to 2, second time');
+    expect(restBars(music, performance, { from: 4, to: 12 })).toBe(
+      'bar 2, first time, to bar 1, second time',
+    );
   });
 });
 
