@@ -5,10 +5,17 @@ import { pointInPolygon } from '../geometry/polygon.ts';
 import { polygonsOverlap } from '../geometry/polygon-pairs.ts';
 import type { Unit } from './units.ts';
 
-/** Whether `standing` has to leave before `coming` can be where it goes. */
-export function isInTheWay(standing: Unit, coming: Unit): boolean {
-  if (mayShareRoom(standing.record, coming.record)) return false;
-  return polygonsOverlap(standing.outline, coming.outline);
+/**
+ * Whether `leaving` has to be gone before `coming` can be where it goes. What goes together when it is set, as a lamp and
+ * the stand that it is clipped to, does not go together while the one is about to be taken away.
+ */
+export function isInTheWay(leaving: Unit, coming: Unit): boolean {
+  return polygonsOverlap(leaving.outline, coming.outline);
+}
+
+/** The same for what is turned or set anew where it stands: that stays, and another may be meant to go with it. */
+export function isInTheWayInPlace(staying: Unit, coming: Unit): boolean {
+  return !mayShareRoom(staying.record, coming.record) && isInTheWay(staying, coming);
 }
 
 /** Whether `upper` stands on `lower` (a level, or what a table-top stand stands on) or is clipped to it. */

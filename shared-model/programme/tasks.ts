@@ -2,7 +2,7 @@
 
 import { isSameSpot } from './changes.ts';
 import type { Pair } from './assignment.ts';
-import { isInTheWay, restsOn } from './hindrances.ts';
+import { isInTheWay, isInTheWayInPlace, restsOn } from './hindrances.ts';
 import { carriersOf, type Unit } from './units.ts';
 
 /** `aside` and `bring` are the halves of a move that cannot be made in one go, because what it waits for waits for it. */
@@ -62,10 +62,16 @@ function waits(task: Task, other: Task): boolean {
   // Its own old place is in nobody's way but its own.
   const isOwn = task.pair === other.pair;
   return (
-    (!isOwn && to !== null && other.from !== null && isInTheWay(other.from, to)) ||
+    (!isOwn && to !== null && blocks(other, to)) ||
     (from !== null && other.from !== null && restsOn(other.from, from)) ||
     (to !== null && other.to !== null && restsOn(to, other.to))
   );
+}
+
+/** Whether the task has to be done before something can be set there. */
+function blocks({ work, from }: Task, coming: Unit): boolean {
+  if (!from) return false;
+  return work === 'turn' ? isInTheWayInPlace(from, coming) : isInTheWay(from, coming);
 }
 
 /** Some tasks that wait for each other in a ring; null when there are none. */

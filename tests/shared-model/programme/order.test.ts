@@ -6,7 +6,7 @@ import { changeover, type Changeover, type Step } from '#model/programme/changeo
 import { schedule, type Job } from '#model/programme/schedule.ts';
 import { unitsOf, type Unit } from '#model/programme/units.ts';
 import '../../helpers/seed.ts';
-import { aPiano, aPlayer, aRiser, aSeat, aStand, aTable, SETUP } from '../../helpers/build.ts';
+import { aLamp, aPiano, aPlayer, aRiser, aSeat, aStand, aTable, SETUP } from '../../helpers/build.ts';
 import { SECOND, twoSetups } from './programme-scenes.ts';
 import type { Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
@@ -98,7 +98,7 @@ function twoPlacesAtOnce(steps: readonly Step[]): string[] {
 
 const spot = { x: fc.integer({ min: -2500, max: 2500 }), y: fc.integer({ min: 900, max: 3900 }) };
 const facing = fc.constantFrom(0, 45, 90, 180, -90);
-const kind = fc.constantFrom('stand', 'pair', 'seat', 'player', 'table', 'piano', 'riser');
+const kind = fc.constantFrom('stand', 'pair', 'seat', 'player', 'table', 'piano', 'riser', 'lamp');
 const thing = fc.record({ kind, ...spot, facing });
 type Drawn = typeof thing extends fc.Arbitrary<infer T> ? T : never;
 
@@ -123,6 +123,8 @@ function recordOfThing(
       return aTable({ ...fields, id });
     case 'piano':
       return aPiano({ ...fields, id });
+    case 'lamp':
+      return aLamp({ ...fields, id });
     default:
       return aRiser({ ...fields, id, facing: 0, width: 1500, depth: 1000, height: 200 });
   }
@@ -154,6 +156,61 @@ describe('an order for two', () => {
     );
     const change = changeover(document, SETUP, SECOND);
     expect(change.steps.map(({ work }) => work).sort()).toEqual(['aside', 'bring', 'move']);
+    expect(faultsOf(document, change)).toEqual([]);
+  });
+
+  it('sets a lamp where a stand stood only once that is gone', () => {
+    const document = twoSetups(
+      aStand({ id: 'stand-1', x: -1000 }),
+      aLamp({ id: 'lamp-1', x: 2000, y: 4000 }),
+      aStand({ id: 'stand-2', setup: SECOND, x: 2500 }),
+      aLamp({ id: 'lamp-2', setup: SECOND, x: -1000 }),
+    );
+    const change = changeover(document, SETUP, SECOND);
+    const [stand, lamp] = change.steps;
+    expect([stand?.to?.id, lamp?.to?.id]).toEqual(['stand-2', 'lamp-2']);
+    expect(lamp?.begins).toBeGreaterThanOrEqual(stand?.ends ?? Infinity);
+    expect(faultsOf(document, change)).toEqual([]);
+  });
+
+  it('sets a table-top stand where a table stood only once that is gone', () => {
+    const document = twoSetups(
+      aTable({ id: 'table-1', x: -1000 }),
+      aTable({ id: 'table-2', setup: SECOND, x: 2500 }),
+      aStand({ id: 'stand-1', x: 2000, y: 4000, model: 'table-top' }),
+      aStand({ id: 'stand-2', setup: SECOND, x: -1000, model: 'table-top' }),
+    );
+    expect(faultsOf(document, changeover(document, SETUP, SECOND))).toEqual([]);
+  });
+
+  it('parts a ring in which a lamp takes the place of a stand', () => {
+    const [a, b, c] = [{ x: -1000 }, { x: 1000 }, { x: 0, y: 4000 }];
+    const document = twoSetups(
+      aStand({ id: 'stand-1', ...a }),
+      aSeat({ id: 'seat-1', ...b }),
+      aLamp({ id: 'lamp-1', ...c }),
+      aStand({ id: 'stand-2', setup: SECOND, ...b }),
+      aSeat({ id: 'seat-2', setup: SECOND, ...c }),
+      aLamp({ id: 'lamp-2', setup: SECOND, ...a }),
+    );
+    const change = changeover(document, SETUP, SECOND);
+    expect(change.steps.filter(({ work }) => work === 'aside')).toHaveLength(1);
+    expect(faultsOf(document, change)).toEqual([]);
+  });
+
+  it('moves a lamp with the stand that it is clipped to, lamp off first and on last', () => {
+    const document = twoSetups(
+      aStand({ id: 'stand-1', x: -1000 }),
+      aLamp({ id: 'lamp-1', x: -1000 }),
+      aStand({ id: 'stand-2', setup: SECOND, x: 2500 }),
+      aLamp({ id: 'lamp-2', setup: SECOND, x: 2500 }),
+    );
+    const change = changeover(document, SETUP, SECOND);
+    expect(change.steps.map(({ work, from, to }) => [work, (from ?? to)?.thing.item])).toEqual([
+      ['aside', 'lamp'],
+      ['move', 'stand'],
+      ['bring', 'lamp'],
+    ]);
     expect(faultsOf(document, change)).toEqual([]);
   });
 
