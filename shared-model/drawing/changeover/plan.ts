@@ -7,23 +7,21 @@ import { stepFrom, stepThing, stepTo, WORK_WORDS, type Telling } from '../../pro
 import { boxOfPoints, grownBox, joinBoxes, boxContains, textBoxes } from '../bounds.ts';
 import { createOccupancy, type Occupancy } from '../occupancy.ts';
 import { drawGround, planContext, stageExtent, type PlanContext } from '../plan.ts';
-import { PLATFORM_MARGIN } from '../plan/datum.ts';
 import { onPage, pen } from '../plan/context.ts';
-import { SCALE_BAR_HEIGHT, scaleBar } from '../plan/scale-bar.ts';
+import { scaleBar } from '../plan/scale-bar.ts';
 import { roundedRectangle } from '../outline.ts';
 import type { Box, GroupPrimitive, Primitive } from '../primitives.ts';
 import { largestScale } from '../scales.ts';
-import { heading, HEADING_TYPE, type Block } from '../sheet/blocks.ts';
-import { notes, notesHeight } from '../sheet/legend.ts';
+import { notes } from '../sheet/legend.ts';
 import { CAP_HEIGHT, TEXT, WEIGHT } from '../style.ts';
-import { fitted, oneLine, textLine } from '../text.ts';
+import { oneLine, textLine } from '../text.ts';
 import { drawLabels } from '../plan/labels.ts';
 import { arrowBoxes, drawArrows } from './arrows.ts';
+import { CHANGEOVER_KEY, changeoverLayout } from './layout.ts';
 import { doorMarks, placeMarks, storageName, thingMarks, unitBox } from './marks.ts';
 import type { ChangeoverDrawing } from './request.ts';
-import { runWords, unitsOf, type Run } from './runs.ts';
+import { unitsOf, type Run } from './runs.ts';
 import { drawArrived, drawLeft, drawStaying } from './things.ts';
-import { changeoverTitle } from './words.ts';
 
 export interface ChangeoverPlan {
   readonly scale: number;
@@ -32,27 +30,13 @@ export interface ChangeoverPlan {
   readonly notes: readonly string[];
 }
 
-/** Where the scale bar ends and the notes begin. */
-const NOTES_AT = 118;
-const GAP = 2.5;
-
-const KEY = [
-  'Dashed: where a thing stood. Drawn in full: where it comes to stand. Faint: stands still meanwhile. An arrow leads from the one to the other; beyond an opening it is cut short.',
-  'White on black: the step in the lists, and who takes it, A, B or both (AB). In bubbles: marks as on the stage plot; “was S1”: its mark in the setup before. Players walk by themselves. Print at 100 % and check the bar. Local codes, the venue and licensed practice come first.',
-];
-
 /** The denominator of the largest standard scale that goes into the body; null: none does. */
 export function changeoverPlanScale(drawing: ChangeoverDrawing, body: Box): number | null {
   return largestScale(drawing.units, (scale) => changeoverPlanFits(drawing, body, scale));
 }
 
 export function changeoverPlanFits(drawing: ChangeoverDrawing, body: Box, scale: number): boolean {
-  const area = planArea(drawing, body);
-  const stage = extentOf(drawing);
-  return (
-    stage.width / scale + 2 * PLATFORM_MARGIN <= area.width &&
-    stage.height / scale + 2 * PLATFORM_MARGIN <= area.height
-  );
+  return changeoverLayout(drawing, { body, stage: extentOf(drawing), scale }) !== null;
 }
 
 /** Throws when it does not fit at that scale: ask `changeoverPlanFits` first. */
@@ -62,19 +46,18 @@ export function changeoverPlan(
   { body, scale }: { readonly body: Box; readonly scale: number },
 ): ChangeoverPlan {
   const { units, palette } = drawing;
-  const area = planArea(drawing, body);
-  const title = titleBlock(drawing, body, run);
-  const foot = area.y + area.height + GAP;
-  const context = contextOf(drawing, { area, scale });
+  const layout = changeoverLayout(drawing, { body, stage: extentOf(drawing), scale }, run);
+  if (!layout) throw new Error(`the changeover does not fit at 1:${scale}`);
+  const { title, bar } = layout;
+  const context = contextOf(drawing, { area: layout.plan, scale });
   const drawn = drawnPlan(context, drawing, run);
-  const beside = body.width - NOTES_AT > LEAST_NOTES;
   return {
     scale,
     children: [
       ...title.draw(body),
       drawn.group,
-      scaleBar({ scale, units, palette, x: body.x, y: foot, width: beside ? NOTES_AT - GAP : body.width }),
-      notes(KEY, notesBox(drawing, body, foot), drawing),
+      scaleBar({ scale, units, palette, x: bar.x, y: bar.y, width: bar.width }),
+      notes(CHANGEOVER_KEY, layout.notes, drawing),
     ],
     notes:
       drawn.dropped.length === 0
@@ -83,36 +66,6 @@ export function changeoverPlan(
             `No room on the plan for the numbers of steps ${drawn.dropped.join(', ')}; they are in the lists.`,
           ],
   };
-}
-
-/** Narrower than this beside the scale bar, the notes stand under it. */
-const LEAST_NOTES = 90;
-
-function notesBox(drawing: ChangeoverDrawing, body: Box, y: number): Box {
-  const beside = body.width - NOTES_AT > LEAST_NOTES;
-  const width = beside ? body.width - NOTES_AT : body.width;
-  const height = notesHeight(KEY, width, drawing);
-  return beside
-    ? { x: body.x + NOTES_AT, y, width, height }
-    : { x: body.x, y: y + SCALE_BAR_HEIGHT + 1, width, height };
-}
-
-function titleBlock(
-  { document, change, measure, palette }: ChangeoverDrawing,
-  body: Box,
-  run: Run | null = null,
-): Block {
-  const which = run ? runWords(run, change.steps.length) : '';
-  const title = changeoverTitle({ document, from: change.from, to: change.to });
-  const words = which === '' ? title : `${title}, ${which}`;
-  return heading(fitted(words, body.width, HEADING_TYPE, measure), body.width, { measure, palette });
-}
-
-function planArea(drawing: ChangeoverDrawing, body: Box): Box {
-  const top = titleBlock(drawing, body).height;
-  const box = notesBox(drawing, body, 0);
-  const foot = Math.max(SCALE_BAR_HEIGHT, box.y + box.height) + GAP;
-  return { ...body, y: body.y + top, height: body.height - top - foot };
 }
 
 /** The platform and all that stands on it before or after. */

@@ -22,7 +22,7 @@ import { asId } from '#model/document/ids.ts';
 import { partsOf } from '#model/programme/programme.ts';
 import { demoConcert } from '../checks/remedies/demo.ts';
 import { aDoor, aPiano, aStand, aTable, SETUP } from '../../helpers/build.ts';
-import { boxOf, groupsOf, overlaps, textsIn } from './drawings.ts';
+import { boxOf, groupsOf, overlappingTexts, overlaps, roughMeasure, textsIn } from './drawings.ts';
 import { SECOND, standsAt, twoSetups } from '../programme/programme-scenes.ts';
 
 /** Every letter as wide as a usual one is at its widest. */
@@ -192,6 +192,23 @@ describe('the sheets of a changeover', () => {
     );
     expect(numbers.flat()).toHaveLength(steps.length);
     expect(notes).toEqual([]);
+  });
+
+  it('show the demo’s platform at 1:50 on A4 as on Letter, with notes and bar beside a plan that leaves no room under it', () => {
+    const demo = demoConcert();
+    for (const { from, to } of partsOf(demo)) {
+      for (const paper of ['A4', 'Letter'] as const) {
+        const options = { paper, orientation: 'auto' as const, scale: null };
+        const asked = requestOf(demo, { from: from?.id ?? null, to: to?.id ?? null, options });
+        const { choice, sheets } = drawn({ ...asked, measure: roughMeasure });
+        expect(choice.scale).toBe(50);
+        const words = textsOf(sheets[0])
+          .map(({ text }) => text)
+          .join(' ');
+        expect(words).toMatch(/Dashed: where a thing stood.*licensed practice come first/);
+        expect(overlappingTexts(sheets[0]?.children ?? [], roughMeasure)).toEqual([]);
+      }
+    }
   });
 
   it('set the numbers of steps clear of the things', () => {
