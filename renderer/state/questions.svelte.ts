@@ -60,10 +60,16 @@ export interface Dialogs {
   underlay: { readonly about: null; readonly answer: null };
   /** How far two points are apart in truth, which are `measured` mm apart as the underlay lies. */
   underlayScale: {
-    readonly about: { readonly measured: number };
-    readonly answer: { readonly distance: number; readonly level: boolean };
+    /** `refused`: why an answer cannot be taken; null: it can. */
+    readonly about: { readonly measured: number; readonly refused: (given: GivenScale) => string | null };
+    readonly answer: GivenScale;
   };
   seen: { readonly about: { readonly from: Onlooker }; readonly answer: null };
+}
+
+export interface GivenScale {
+  readonly distance: number;
+  readonly level: boolean;
 }
 
 export type DialogKind = keyof Dialogs;

@@ -21,6 +21,9 @@ export interface ScaleUnderlay {
   readonly level: boolean;
 }
 
+/** What a file may hold. */
+const [LEAST_SCALE, MOST_SCALE] = [1e-6, 1e6];
+
 /** The first point stays where it is. */
 export const scaleUnderlay: Command<ScaleUnderlay> = (document, { id, a, b, distance, level }) => {
   const underlay = find(document, id);
@@ -29,13 +32,16 @@ export const scaleUnderlay: Command<ScaleUnderlay> = (document, { id, a, b, dist
   if (!(apart > 0)) return refuse('Both points are the same; click two that are apart.');
   if (!(distance > 0)) return refuse('Give a distance that is more than nothing.');
   const by = distance / apart;
+  const scale = underlay.scale * by;
+  if (!(scale >= LEAST_SCALE && scale <= MOST_SCALE))
+    return refuse('With that distance it would be far too small or too large for a house; check the unit.');
   const turned = level ? levelling(a, b) : 0;
   const corner = placed({ ...a, facing: turned }, { x: (underlay.x - a.x) * by, y: (underlay.y - a.y) * by });
   const changed: Underlay = {
     ...underlay,
     x: tidy(corner.x),
     y: tidy(corner.y),
-    scale: underlay.scale * by,
+    scale,
     turn: tidyFacing(underlay.turn + turned),
   };
   return changedTo(document, changed, 'scale');

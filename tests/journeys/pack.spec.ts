@@ -86,6 +86,7 @@ test('a pack is saved in other forms as a ZIP, which asks before it replaces one
   await editor.dialog.getByLabel('Stage plot', { exact: true }).first().check();
 
   await test.step('a scale that does not fit is refused with one that does', async () => {
+    await expect(editor.dialog.getByRole('status')).toContainText('2 sheets', { timeout: 60_000 });
     await editor.dialog.getByLabel('Scale of stage plots').selectOption('1:10');
     await expect(editor.dialog.getByRole('alert')).toContainText(
       /does not fit on A4 at 1:10\. Choose 1:\d+/,
@@ -93,6 +94,8 @@ test('a pack is saved in other forms as a ZIP, which asks before it replaces one
         timeout: 60_000,
       },
     );
+    // What was made before is not to be saved as if it were this.
+    await expect(editor.dialog.getByRole('button', { name: 'Save as PDF…' })).toBeDisabled();
     await editor.dialog.getByLabel('Scale of stage plots').selectOption('1:100');
     await expect(editor.dialog.getByRole('status')).toContainText('2 sheets', { timeout: 60_000 });
   });

@@ -120,6 +120,9 @@ test('a drawing goes under the plan, is scaled by two points and traced', async 
     const { x: px, y: py } = at(x, y);
     await page.mouse.click(px - 2, py + 2);
   }
+  await editor.dialog.getByLabel('Distance').fill('0.0001 mm');
+  await page.keyboard.press('Enter');
+  await expect(editor.dialog.getByRole('alert')).toContainText('check the unit');
   await editor.dialog.getByLabel('Distance').fill('12 m');
   await page.keyboard.press('Enter');
   await expect(editor.field('Width')).toHaveValue('12000 mm');

@@ -89,7 +89,9 @@ export class PackMaking {
     this.shown = null;
   }
 
+  /** What was shown was made as asked before: nobody is to take it for this. */
   #fail(message: string): void {
+    this.#close();
     this.progress = null;
     this.problem = message;
   }

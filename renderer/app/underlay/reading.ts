@@ -58,13 +58,19 @@ async function readUnderlay({ host }: Editor, handle: Handle): Promise<ReadUnder
 }
 
 async function openedPdf(bytes: Uint8Array, name: UnderlayFile['name']): Promise<ReadUnderlay> {
-  const opening = openPdfPages(bytes).catch(() => null);
+  const opening = openPdfPages(bytes).catch((error: unknown) => (isLocked(error) ? 'locked' : null));
   const pages = await within(PAGE_PATIENCE_MS, opening);
   if (pages === 'late') {
-    void opening.then((late) => late?.close());
+    void opening.then((late) => late && late !== 'locked' && late.close());
     return refused(text.underlay.tooLong(name));
   }
+  if (pages === 'locked') return refused(text.underlay.locked(name));
   return pages ? { type: 'pages', name, pages } : refused(text.underlay.damaged(name));
+}
+
+/** By the name that the library gives it. */
+function isLocked(error: unknown): boolean {
+  return error instanceof Error && error.name === 'PasswordException';
 }
 
 function fromAnswer(answer: UnderlayAnswer | 'late', name: string): ReadUnderlay {

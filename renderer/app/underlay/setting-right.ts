@@ -27,7 +27,13 @@ export async function askForScale(editor: Editor, { id }: Underlay): Promise<voi
   const [a, b] = points ?? [];
   if (!a || !b) return;
   const measured = Math.hypot(b.x - a.x, b.y - a.y);
-  const answer = await editor.questions.ask('underlayScale', { measured });
+  const answer = await editor.questions.ask('underlayScale', {
+    measured,
+    refused: (given) => {
+      const outcome = scaleUnderlay(editor.session.settled, { id, a, b, ...given });
+      return outcome.ok ? null : outcome.reason;
+    },
+  });
   if (answer) editor.carryOut(scaleUnderlay(editor.session.settled, { id, a, b, ...answer }));
 }
 

@@ -30,6 +30,7 @@ export const underlayWords = {
       `${name} was made smaller, to ${width} x ${height} pixels: finer than that nobody traces.`,
     added: (name: string) => `${name} lies under the plan.`,
     damaged: (name: string) => `“${name}” is damaged, or not what it says it is.`,
+    locked: (name: string) => `“${name}” is locked with a password: save it without one and choose it again.`,
     tooLong: (name: string) =>
       `“${name}” takes too long to read: leave out what is not needed under the plan, or save it as a picture.`,
     noLines: (name: string) =>

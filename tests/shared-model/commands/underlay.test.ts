@@ -96,6 +96,13 @@ describe('scaleUnderlay', () => {
       refusal(document, scaleUnderlay(document, { id: asId('x'), a, b: a, distance: 1, level: false })),
     ).toMatch(/no underlay/);
   });
+
+  it('refuses a distance with which no file could hold it, in words about the distance', () => {
+    const document = aDocument(anUnderlay());
+    const points = { id: ID, a: { x: 1, y: 1 }, b: { x: 3000, y: 1 }, level: false };
+    for (const distance of [1e-4, 1e11])
+      expect(refusal(document, scaleUnderlay(document, { ...points, distance }))).toMatch(/check the unit/);
+  });
 });
 
 describe('moving, adding and removing an underlay', () => {
