@@ -18,6 +18,12 @@ export interface Costs {
   readonly set: (to: Unit) => number;
 }
 
+/**
+ * Where a thing would be brought from, and how many are sure to wait there; null: nobody can tell. One place has the same
+ * count whichever of its things is asked for.
+ */
+export type Spares = (to: Unit) => { readonly place: string; readonly count: number } | null;
+
 /** What already stands where the next setup has its like stays there; that never costs more than another choice. */
 export function stayingPairs(before: readonly Unit[], after: readonly Unit[]): Pair[] {
   const left = new Map<string, Unit[]>();
@@ -37,35 +43,69 @@ function workBetween(from: Unit, to: Unit): number {
   return adjustmentsBetween(from, to).length + (turnBetween(from, to) === 0 ? 0 : 1);
 }
 
-/** The cheapest assignment of the others, key by key. */
-export function carriedPairs(before: readonly Unit[], after: readonly Unit[], costs: Costs): Pair[] {
+/** The cheapest assignment of the others, key by key. Without spares as many as can be are moved. */
+export function carriedPairs(
+  before: readonly Unit[],
+  after: readonly Unit[],
+  { costs, spares = () => null }: { readonly costs: Costs; readonly spares?: Spares },
+): Pair[] {
   const keys = [...new Set([...sorted(before), ...sorted(after)].map(({ key }) => key))];
-  return keys.flatMap((key) =>
-    cheapest(
-      sorted(before).filter((unit) => unit.key === key),
-      sorted(after).filter((unit) => unit.key === key),
-      costs,
-    ),
-  );
+  return keys.flatMap((key) => {
+    const olds = sorted(before).filter((unit) => unit.key === key);
+    const news = sorted(after).filter((unit) => unit.key === key);
+    return cheapest(olds, news, { costs, spares });
+  });
+}
+
+/** What a new thing may come from: one that stands, a place that holds a spare one, or (null, null) wherever it can be had. */
+interface Source {
+  readonly from: Unit | null;
+  readonly place: string | null;
 }
 
 /**
- * As many as can be are moved; of those that are left over the ones are struck, or brought, that make the whole cheapest.
- * So the matrix is square: what lacks on the shorter side is storage.
+ * Every old thing is moved or struck, every new one moved or brought. Where more will stand than stand, so many have to be
+ * brought, wherever from; each further one comes from a place that holds a spare one, and another is struck for it. So the
+ * matrix is square: on either side what lacks is storage.
  */
-function cheapest(before: readonly Unit[], after: readonly Unit[], costs: Costs): Pair[] {
-  const size = Math.max(before.length, after.length);
-  if (size === 0) return [];
-  const pairAt = (row: number, column: number): Pair => ({
-    from: before[row] ?? null,
-    to: after[column] ?? null,
-  });
-  const matrix = Array.from({ length: size }, (_, row) =>
-    Array.from({ length: size }, (__, column) => costOf(pairAt(row, column), costs)),
-  );
+function cheapest(
+  before: readonly Unit[],
+  after: readonly Unit[],
+  { costs, spares }: { readonly costs: Costs; readonly spares: Spares },
+): Pair[] {
+  const needed = Math.max(0, after.length - before.length);
+  const sources: Source[] = [
+    ...before.map((from) => ({ from, place: null })),
+    ...Array.from({ length: needed }, () => ({ from: null, place: null })),
+    ...placesWithSpares(before, after, spares).map((place) => ({ from: null, place })),
+  ];
+  if (sources.length === 0) return [];
+  const placeOf = after.map((to) => spares(to)?.place ?? null);
+  const costAt = ({ from, place }: Source, column: number): number => {
+    const to = after[column] ?? null;
+    if (place === null || !to) return costOf({ from, to }, costs);
+    return placeOf[column] === place ? costs.set(to) + RATHER_MOVED : NEVER;
+  };
+  const matrix = sources.map((source) => sources.map((_, column) => costAt(source, column)));
   return munkres(matrix)
     .toSorted(([a], [b]) => a - b)
-    .map(([row, column]) => pairAt(row, column));
+    .map(([row, column]): Pair => ({ from: sources[row]?.from ?? null, to: after[column] ?? null }))
+    .filter(({ from, to }) => from !== null || to !== null);
+}
+
+/** Of two that cost the same, one move is done sooner than a strike and a set. */
+const RATHER_MOVED = 1e-5;
+/** More than all ways together. */
+const NEVER = 1e9;
+
+/** Each place as often as a spare one can be of use there. */
+function placesWithSpares(before: readonly Unit[], after: readonly Unit[], spares: Spares): string[] {
+  const uses = new Map<string, { count: number; most: number }>();
+  for (const { place, count } of after.flatMap((to) => spares(to) ?? []))
+    uses.set(place, { most: count, count: (uses.get(place)?.count ?? 0) + 1 });
+  return [...uses].flatMap(([place, { count, most }]) =>
+    Array.from({ length: Math.min(count, most, before.length) }, () => place),
+  );
 }
 
 export function costOf({ from, to }: Pair, costs: Costs): number {

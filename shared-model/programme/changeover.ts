@@ -6,15 +6,16 @@
 import type { Span } from '../checks/reach/motion-times.ts';
 import { find, setupsOf, type Document } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
-import type { Seconds } from '../document/records.ts';
+import type { Millimetres, Seconds } from '../document/records.ts';
 import { carriedPairs, costOf, stayingPairs, type Pair } from './assignment.ts';
 import { adjustmentsBetween, turnBetween } from './changes.ts';
 import { restsOn } from './hindrances.ts';
 import { standingOf } from './moments.ts';
 import { bestPerformance, type Rehearsal } from './rehearsal.ts';
 import { pieceOf, walkOn, type Piece } from './pieces.ts';
-import { costsOf, routeOf, routerOn } from './routing.ts';
+import { costsOf, routeOf, routerOn, sparesOf } from './routing.ts';
 import { scheduleOf, type Hands, type Schedule, type Turn } from './schedule.ts';
+import { sparesBetween } from './spares.ts';
 import { planOf } from './tasks.ts';
 import { unitsOf, type Unit } from './units.ts';
 import { carryingFloor } from './ways/carrying.ts';
@@ -40,8 +41,11 @@ export interface Changeover {
   readonly through: Schedule['through'];
   /** The time there is; null: not known. */
   readonly available: Seconds | null;
-  /** The sum that the assignment makes least: ways with things in hand past what stays, mm. */
-  readonly carried: number;
+  /**
+   * The sum that the assignment makes least: ways with things in hand past nothing but what stays, mm, and 100 m more for
+   * each thing that has none. The ways of the steps lead round what stands at their moments, so their sum is another one.
+   */
+  readonly carried: Millimetres;
 }
 
 export function changeover(document: Document, from: Id<'setup'> | null, to: Id<'setup'> | null): Changeover {
@@ -55,7 +59,8 @@ export function changeover(document: Document, from: Id<'setup'> | null, to: Id<
   const ways = floor.past(standingOf(kept));
   const router = routerOn(document, ways);
   const costs = costsOf(router);
-  const pairs = carriedPairs(loose.before, loose.after, costs);
+  const spares = sparesOf(router, sparesBetween(document, [from, to]));
+  const pairs = carriedPairs(loose.before, loose.after, { costs, spares });
   const plan = planOf([...staying.filter((pair) => !taskIsNothing(pair)), ...pairs]);
   const pieces = plan.tasks.map((task) => pieceOf(task, routeOf(task, router)));
   const still = staying.filter((pair) => taskIsNothing(pair));

@@ -2,7 +2,7 @@
 
 import type { Document } from '../document/document.ts';
 import type { Storage } from '../document/records.ts';
-import type { Costs } from './assignment.ts';
+import type { Costs, Spares } from './assignment.ts';
 import { storagesFor } from './storing.ts';
 import type { Task } from './tasks.ts';
 import { girthOf, type Unit } from './units.ts';
@@ -52,6 +52,14 @@ export function costsOf({ across, away }: Router): Costs {
     move: (from, to) => costOfWay(across(from, to).way),
     strike: (from) => costOfWay(away(from).way),
     set: (to) => costOfWay(away(to).way),
+  };
+}
+
+/** Things are brought from the place with the shortest way; `countAt`: how many are sure to wait there. */
+export function sparesOf({ away }: Router, countAt: (unit: Unit, storage: Storage | null) => number): Spares {
+  return (to) => {
+    const { storage } = away(to);
+    return storage && { place: storage.id, count: countAt(to, storage) };
   };
 }
 

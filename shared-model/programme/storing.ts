@@ -11,11 +11,23 @@ export function isPooled(item: StockItem): boolean {
 
 /** All places where this thing may wait: those of its model, else those of any model; none: nobody said. */
 export function storagesFor(document: Document, thing: Thing): Storage[] {
+  return placesOf(document, stockRowsFor(document, thing));
+}
+
+/** The rows of the stock that say where this thing waits: those of its model, else those of any model. */
+export function stockRowsFor(document: Document, thing: Thing): Stock[] {
   const rows = allOf(document, 'stock').filter(({ item }) => item === thing.item);
   const own = rows.filter((row) => isPooled(row.item) || sameName(thingOfStock(row).model, thing.model));
   const any = rows.filter((row) => thingOfStock(row).model === '');
-  const said = placesOf(document, own);
-  return said.length > 0 ? said : placesOf(document, any);
+  return placesOf(document, own).length > 0 ? own : any;
+}
+
+/** Whether things of this model are taken from what these rows count. */
+export function isCountedIn(rows: readonly Stock[], thing: Thing): boolean {
+  return rows.some((row) => {
+    const { item, model } = thingOfStock(row);
+    return item === thing.item && (isPooled(item) || model === '' || sameName(model, thing.model));
+  });
 }
 
 function placesOf(document: Document, rows: readonly Stock[]): Storage[] {
