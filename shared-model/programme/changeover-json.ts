@@ -19,7 +19,9 @@ export function changeoverJson(document: Document, change: Changeover): object {
     through,
     available,
     enough: enoughTime(change),
+    /** What the assignment makes least, past nothing but what stays; `waysLength` is the sum of the ways of the steps. */
     carried,
+    waysLength: change.steps.reduce((sum, { way }) => sum + way.length, 0),
     steps: change.steps.map((step) => stepJson(telling, step)),
     stays: change.stays.map((pair) => ({ from: pair.from.id, to: pair.to.id })),
     notes: changeoverNotes(change),

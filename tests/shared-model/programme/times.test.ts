@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { changeover } from '#model/programme/changeover.ts';
-import { enoughTime, timeVerdict } from '#model/programme/changeover-words.ts';
+import { changeoverJson } from '#model/programme/changeover-json.ts';
+import { changeoverNotes, enoughTime, timeVerdict } from '#model/programme/changeover-words.ts';
 import { heavyCarryTime, walkingTime } from '#model/programme/handling.ts';
 import { documentOf } from '#model/document/document.ts';
 import { stepNotes } from '#model/programme/step-words.ts';
 import type { AnyRecord } from '#model/document/records.ts';
-import { aLamp, aSetup, aStand, SETUP } from '../../helpers/build.ts';
+import { aDoor, aLamp, aRiser, aSeat, aSetup, aStand, aTable, SETUP } from '../../helpers/build.ts';
 import { SECOND, standsAt, twoSetups } from './programme-scenes.ts';
 
 /*
@@ -60,11 +61,80 @@ describe('the time there is', () => {
     expect(timeVerdict(moved(Math.floor(usual) - 4))).toMatch(/too little/);
   });
 
+  it('is not called enough, nor too little, while something has no way', () => {
+    const changeTime = 600;
+    const shut = changeover(
+      twoSetups(
+        aSetup({ id: SECOND, order: 2, changeTime }),
+        aDoor({ width: 300 }),
+        aStand({ id: 'stand-2', setup: SECOND }),
+      ),
+      SETUP,
+      SECOND,
+    );
+    expect(shut.steps[0]?.way.ease).toBe('none');
+    expect(shut.time.most).toBeLessThan(changeTime);
+    expect(enoughTime(shut)).toBe('unknown');
+    expect(timeVerdict(shut)).toBe(
+      'There are 10:00: whether that is enough cannot be told while 1 thing has no way.',
+    );
+  });
+
   it('of a variant is that of its setup', () => {
     const base = twoSetups(aSetup({ id: SECOND, order: 2, changeTime: 77 }));
     const variant = aSetup({ id: 'setup-3', order: 3, variantOf: SECOND });
     const document = documentOf([...base.records.values(), variant]);
     expect(changeover(document, SETUP, variant.id).available).toBe(77);
+  });
+});
+
+describe('what is put aside', () => {
+  const notesOf = (...records: AnyRecord[]) =>
+    changeoverNotes(changeover(twoSetups(...records), SETUP, SECOND)).filter((note) => /aside/.test(note));
+
+  it('is told to stand on what is moved', () => {
+    const [before, after] = [SETUP, SECOND].map((setup, side) => [
+      aRiser({ id: `riser-${side}`, setup, x: 3000 * side - 1500 }),
+      aSeat({ id: `seat-${side}`, setup, x: 3000 * side - 2000 }),
+      aStand({ id: `stand-${side}`, setup, x: 3000 * side - 1000 }),
+    ]);
+    expect(notesOf(...(before ?? []), ...(after ?? []))).toEqual([
+      '2 things put aside first, because what they stand on is moved.',
+    ]);
+  });
+
+  it('is told to exchange places where it does', () => {
+    const exchange = (index: number): AnyRecord[] => {
+      const [y, ids] = [1000 + 1700 * index, `-${index}`];
+      return [
+        aStand({ id: `stand-1${ids}`, x: -500, y }),
+        aSeat({ id: `seat-1${ids}`, x: 500, y }),
+        aStand({ id: `stand-2${ids}`, setup: SECOND, x: 500, y }),
+        aSeat({ id: `seat-2${ids}`, setup: SECOND, x: -500, y }),
+      ];
+    };
+    expect(notesOf(...exchange(0))).toEqual([
+      '1 thing put aside first, because its place and another’s are exchanged.',
+    ]);
+    expect(notesOf(...exchange(0), ...exchange(1))).toEqual([
+      '2 things put aside first, because their places and others’ are exchanged.',
+    ]);
+  });
+});
+
+describe('the length of the ways as data', () => {
+  it('is the sum of those of the steps, and not what the assignment makes least', () => {
+    // An exchange of places: what is put aside goes a longer way than the straight one to its new place.
+    const document = twoSetups(
+      aStand({ id: 'stand-1', x: -500 }),
+      aTable({ id: 'table-1', x: 500 }),
+      aStand({ id: 'stand-2', setup: SECOND, x: 500 }),
+      aTable({ id: 'table-2', setup: SECOND, x: -500 }),
+    );
+    const change = changeover(document, SETUP, SECOND);
+    const walked = change.steps.reduce((sum, { way }) => sum + way.length, 0);
+    expect(walked).toBeGreaterThan(change.carried + 1000);
+    expect(changeoverJson(document, change)).toMatchObject({ waysLength: walked, carried: change.carried });
   });
 });
 
