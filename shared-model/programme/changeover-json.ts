@@ -29,7 +29,7 @@ export function changeoverJson(document: Document, change: Changeover): object {
 }
 
 function stepJson(telling: Telling, step: Step): object {
-  const { number, hands, after, work, way, turn, adjustments, begins, ends } = step;
+  const { number, hands, after, work, way, step: heavyStep, turn, adjustments, begins, ends } = step;
   return {
     number,
     hands,
@@ -42,6 +42,7 @@ function stepJson(telling: Telling, step: Step): object {
     toWords: stepTo(telling, step),
     storage: step.storage?.id ?? null,
     way,
+    step: heavyStep,
     turn,
     adjustments,
     notes: stepNotes(telling, step),

@@ -46,6 +46,7 @@ export function changeoverNotes({ steps }: Changeover): string[] {
   const isAway = steps.filter(({ from, to }) => !from || !to);
   const unsaid = isAway.filter(({ storage }) => !storage).length;
   const none = withoutWay(steps);
+  const stepped = steps.filter(({ step }) => step > 0).length;
   const tight = steps.filter(({ way }) => way.ease === 'tight').length;
   return [
     ...(unsaid > 0
@@ -54,6 +55,11 @@ export function changeoverNotes({ steps }: Changeover): string[] {
     ...asideNotes(steps),
     ...(tight > 0
       ? [`For ${things(tight)} the way is narrower than a route should be, or goes over the edge of a level.`]
+      : []),
+    ...(stepped > 0
+      ? [
+          `${things(stepped)} that two carry or roll ${stepped === 1 ? 'goes' : 'go'} over a step: see how that can be done, and who can do it.`,
+        ]
       : []),
     ...(none > 0
       ? [

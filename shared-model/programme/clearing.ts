@@ -1,4 +1,7 @@
-/** Waits that keep ways open: what would shut a thing in is set after it, what shuts it in is struck before it. */
+/**
+ * Waits that keep ways open: what would shut a thing in is set after it, what shuts it in is struck before it. To what is
+ * rolled a level is shut, too.
+ */
 
 import { FIRST_STEP } from '../checks/room/first-step.ts';
 import type { Point } from '../document/records.ts';
@@ -7,7 +10,7 @@ import { nearestOnSegment } from '../geometry/segments.ts';
 import type { Performance } from './performing.ts';
 import type { Piece } from './pieces.ts';
 import { ringIn, type Task } from './tasks.ts';
-import { girthOf, type Unit } from './units.ts';
+import { girthOf, isRolled, type Unit } from './units.ts';
 import { LEAST_WAY } from './ways/carrying.ts';
 
 interface Shut {
@@ -23,17 +26,29 @@ export function waitsThatClear({ tasks, pieces, waitsFor }: Shut, performance: P
   const place = new Map(performance.turns.map(({ job }, index) => [job, index]));
   for (const { job } of performance.turns) {
     const [piece, open] = [performance.pieces[job], pieces[job]];
-    if (piece?.way.ease !== 'none' || !open || open.way.ease === 'none') continue;
+    if (!piece || !open || !isHindered(piece, open)) continue;
+    const isShut = piece.way.ease === 'none';
     for (const [other, { from, to }] of tasks.entries()) {
       if (other === job) continue;
       const isBegun = (place.get(other) ?? 0) < (place.get(job) ?? 0);
       const unit = isBegun ? to : from;
-      if (!unit || !stands(unit, open)) continue;
+      if (!unit || (!isShut && unit.thing.item !== 'riser') || !stands(unit, open)) continue;
       const wait = isBegun ? { waiter: other, first: job } : { waiter: job, first: other };
       waits = withWait(waits, wait) ?? waits;
     }
   }
   return waits;
+}
+
+/** Whether something that might stand elsewhere at the time leaves it no way, or none on the level. */
+export function isHindered(piece: Piece, open: Piece): boolean {
+  if (open.way.ease === 'none') return false;
+  return piece.way.ease === 'none' || (isRolledOverStep(piece) && !isRolledOverStep(open));
+}
+
+export function isRolledOverStep({ from, to, step }: Piece): boolean {
+  const unit = from ?? to;
+  return step > 0 && unit !== null && isRolled(unit);
 }
 
 interface Wait {

@@ -2,7 +2,7 @@
 
 import type { Span } from '../checks/reach/motion-times.ts';
 import { NO_TIME, sumOf } from '../checks/reach/motion-times.ts';
-import type { Degrees, Point, Storage } from '../document/records.ts';
+import type { Degrees, Millimetres, Point, Storage } from '../document/records.ts';
 import { adjustmentsBetween, turnBetween, type Adjustment } from './changes.ts';
 import { handlingTime, heavyCarryTime, walkingTime } from './handling.ts';
 import type { Routed } from './routing.ts';
@@ -24,6 +24,8 @@ export interface Piece {
   readonly from: Unit | null;
   readonly to: Unit | null;
   readonly way: Way;
+  /** The highest step that two have to get it over; 0: none, or one person carries it. */
+  readonly step: Millimetres;
   /** Where it waits or is taken to; null: on the platform, or nobody said. */
   readonly storage: Storage | null;
   /** Degrees anticlockwise from above. */
@@ -34,7 +36,7 @@ export interface Piece {
   readonly stops: readonly [Stop, Stop];
 }
 
-export function pieceOf(task: Task, { way, storage }: Routed): Piece {
+export function pieceOf(task: Task, { way, storage, step }: Routed): Piece {
   const { from, to } = task;
   const unit = from ?? to;
   if (!unit) throw new Error('a task without a thing');
@@ -47,7 +49,7 @@ export function pieceOf(task: Task, { way, storage }: Routed): Piece {
   const off = { storage };
   return {
     work: task.work === 'turn' && turn === 0 ? 'adjust' : task.work,
-    ...{ from, to, way, storage, turn, adjustments, crew },
+    ...{ from, to, way, step, storage, turn, adjustments, crew },
     time: sumOf(handlingTime(task, { turn, adjustments }), carrying),
     stops: [
       { point: from?.spot ?? way.points[0] ?? unit.spot, off: from ? null : off },

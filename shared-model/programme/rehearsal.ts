@@ -1,10 +1,10 @@
 /** The best of a few orders, each played through with what stands at every moment. */
 
-import { waitsThatClear } from './clearing.ts';
+import { isHindered, isRolledOverStep, waitsThatClear } from './clearing.ts';
 import { standingOf, unitsStanding } from './moments.ts';
 import { performed, type Performance } from './performing.ts';
 import { pieceOf, stopsOf, type Piece } from './pieces.ts';
-import { wayAgain } from './routing.ts';
+import { routeAgain } from './routing.ts';
 import { ordersFor, type Job, type Walk } from './schedule.ts';
 import type { Plan } from './tasks.ts';
 import type { Unit } from './units.ts';
@@ -28,14 +28,14 @@ interface Rehearsed extends Performance {
 /** So many orders are played through, and then as often one with further waits while a thing is shut in. */
 const [ORDERS, FURTHER] = [2, 2];
 
-/** First that everything has a way, then the end: that no other order does better is not promised. */
+/** First that everything has a way, then that nothing is rolled over a step, then the end: that no other order does better is not promised. */
 export function bestPerformance(rehearsal: Rehearsal): Rehearsed {
   let best: Rehearsed | null = null;
   let { waitsFor } = rehearsal.plan;
   for (let round = 0; round <= FURTHER; round++) {
     const found = bestWith(rehearsal, waitsFor, round === 0 ? ORDERS : 1);
     if (!best || isBetter(found, best)) best = found;
-    if (shutIn(best) === 0) break;
+    if (hinderedIn(best, rehearsal) === 0) break;
     const more = waitsThatClear({ ...rehearsal, tasks: rehearsal.plan.tasks, waitsFor }, found);
     if (countOf(more) === countOf(waitsFor)) break;
     waitsFor = more;
@@ -73,14 +73,26 @@ function pieceAtMoments({ plan: { tasks }, pieces, staying, floor }: Rehearsal) 
     if (!task || !piece) throw new Error(`no task ${index}`);
     if (task.work === 'turn') return piece;
     const units = unitsStanding(staying, tasks, { task: index, begun });
-    const way = wayAgain(task, piece.storage, floor.pastOnce(standingOf(units)));
-    return pieceOf(task, { way, storage: piece.storage });
+    return pieceOf(task, routeAgain(task, piece.storage, floor.pastOnce(standingOf(units))));
   };
 }
 
 function isBetter(a: Rehearsed, b: Rehearsed): boolean {
   const [shutA, shutB] = [shutIn(a), shutIn(b)];
-  return shutA === shutB ? endOf(a) < endOf(b) - 1e-6 : shutA < shutB;
+  if (shutA !== shutB) return shutA < shutB;
+  const [overA, overB] = [rolledOverSteps(a), rolledOverSteps(b)];
+  return overA === overB ? endOf(a) < endOf(b) - 1e-6 : overA < overB;
+}
+
+function hinderedIn({ pieces }: Performance, { pieces: open }: Rehearsal): number {
+  return pieces.filter((piece, job) => {
+    const free = open[job];
+    return free !== undefined && isHindered(piece, free);
+  }).length;
+}
+
+function rolledOverSteps({ pieces }: Performance): number {
+  return pieces.filter((piece) => isRolledOverStep(piece)).length;
 }
 
 function shutIn({ pieces }: Performance): number {

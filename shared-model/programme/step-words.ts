@@ -3,7 +3,7 @@
 import { find, placedInSetup, type Document } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import { labelOf } from '../document/labels.ts';
-import { formatBare, formatPosition, type Units } from '../document/measures.ts';
+import { formatBare, formatLength, formatPosition, type Units } from '../document/measures.ts';
 import { shortMarks } from '../document/short-marks.ts';
 import type { Adjustment } from './changes.ts';
 import type { Step } from './changeover.ts';
@@ -86,7 +86,7 @@ function anySetup(document: Document): Id<'setup'> {
 
 /** "lip to 900, tilt to 70°, turn 55° to the left"; what it becomes is told as `Viola (stand 2)` of the next setup. */
 export function stepNotes(telling: Telling, step: Step): string[] {
-  const { from, to, turn, adjustments, way, after } = step;
+  const { from, to, turn, adjustments, way, after, step: heavyStep } = step;
   const becomes = from && to ? newName(telling, from, to) : [];
   const turned =
     turn === 0 ? [] : [`turn ${Math.round(Math.abs(turn))}° ${turn > 0 ? 'anticlockwise' : 'clockwise'}`];
@@ -97,6 +97,7 @@ export function stepNotes(telling: Telling, step: Step): string[] {
     ...adjustments.map((each) => adjustmentWords(each, telling)),
     ...cableNotes(step),
     ...wayNotes(way.ease),
+    ...(heavyStep > 0 ? [`over a step of ${formatLength(heavyStep, telling.units)}`] : []),
   ];
 }
 

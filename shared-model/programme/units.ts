@@ -148,3 +148,8 @@ export function carriersOf({ record }: Pick<Unit, 'record'>): 1 | 2 {
       return 1;
   }
 }
+
+/** Whether it goes on its wheels, or on a dolly. Common practice, no source. */
+export function isRolled({ record }: Pick<Unit, 'record'>): boolean {
+  return record.kind === 'piano' || record.kind === 'largeInstrument';
+}

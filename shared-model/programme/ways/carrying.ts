@@ -5,11 +5,20 @@
 
 import { chairOutline } from '../../catalogue/outlines.ts';
 import { groundOf } from '../../checks/room/ground.ts';
-import { HIGHEST_STEP, levelEdges } from '../../checks/room/level-edges.ts';
+import { HIGHEST_STEP, LEAST_STEP, levelEdges } from '../../checks/room/level-edges.ts';
 import type { Obstacle } from '../../checks/room/sites.ts';
 import { between as along, lengthOf, type Wall } from '../../checks/room/walls.ts';
-import { allOf, concertOf, documentOf, find, platformOf, type Document } from '../../document/document.ts';
+import {
+  allOf,
+  concertOf,
+  documentOf,
+  find,
+  inSetup,
+  platformOf,
+  type Document,
+} from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
+import { floorHeightOn } from '../../document/levels.ts';
 import { doorway, edgeOf } from '../../document/openings.ts';
 import {
   isPlaced,
@@ -37,10 +46,15 @@ export interface Way {
   readonly door: Id<'door'> | null;
 }
 
+/** What is carried is lifted over steps on the way; what is rolled goes round them, by a narrower way too, while there is one. */
+export type Manner = 'carried' | 'rolled';
+
 export interface CarryingWays {
-  readonly between: (from: Point, to: Point, girth: Millimetres) => Way;
+  readonly between: (from: Point, to: Point, girth: Millimetres, manner?: Manner) => Way;
   /** From a spot to where a thing waits; null: to the nearest opening. */
-  readonly away: (from: Point, storage: Storage | null, girth: Millimetres) => Way;
+  readonly away: (from: Point, storage: Storage | null, girth: Millimetres, manner?: Manner) => Way;
+  /** The highest step on a way as it was found here, from the platform outwards; up or down, 0: none. */
+  readonly stepOn: (way: Way) => Millimetres;
 }
 
 /** The least that somebody with something in his hands needs. Common practice, no source. */
@@ -65,7 +79,10 @@ export function carryingFloor(document: Document, setup: Id<'setup'>): CarryingF
   const bare = withoutSetups(document);
   const chairs = chairsOf(bare);
   const past = (netFor: (floor: Floor) => Net) => (standing: Standing) =>
-    waysOn(bare, netsOf(bare, setup, { standing, chairs, netFor }));
+    waysOn(bare, {
+      netFor: netsOf(bare, setup, { standing, chairs, netFor }),
+      risers: [...inSetup(bare, setup, 'riser'), ...standing.risers],
+    });
   return { past: past(netOn), pastOnce: past(onceOn) };
 }
 
@@ -81,26 +98,28 @@ export function carryingWays(
 /** The net for ways of a width on which no step is higher. */
 type NetFor = (width: number, highestStep: number) => Net;
 
-function waysOn(bare: Document, netFor: NetFor): CarryingWays {
+interface Furnishing {
+  readonly netFor: NetFor;
+  /** All that stand. */
+  readonly risers: readonly Riser[];
+}
+
+function waysOn(bare: Document, { netFor, risers }: Furnishing): CarryingWays {
   const asked = concertOf(bare).limits.routeWidth;
-  const tiers = (girth: Millimetres) =>
-    [
-      { ease: 'clear', width: Math.max(asked, girth), highestStep: HIGHEST_STEP },
-      { ease: 'tight', width: Math.max(LEAST_WAY, girth), highestStep: Infinity },
-    ] as const;
-  const between = (from: Point, to: Point, girth: Millimetres): Way => {
-    for (const { ease, width, highestStep } of tiers(girth)) {
+  const tiers = (girth: Millimetres, manner: Manner) => tiersFor(Math.max(asked, girth), girth, manner);
+  const between = (from: Point, to: Point, girth: Millimetres, manner: Manner = 'carried'): Way => {
+    for (const { ease, width, highestStep } of tiers(girth, manner)) {
       const line = netFor(width, highestStep).between(spotAt(from), spotAt(to));
       if (line) return { ...line, ease, door: null };
     }
     return straightWay(from, to);
   };
   const openings = allOf(bare, 'door').filter(({ exit }) => exit);
-  const away = (from: Point, storage: Storage | null, girth: Millimetres): Way => {
-    if (storage && isOnPlatform(bare, storage)) return between(from, storage, girth);
+  const away: CarryingWays['away'] = (from, storage, girth, manner = 'carried') => {
+    if (storage && isOnPlatform(bare, storage)) return between(from, storage, girth, manner);
     const chosen = find(bare, storage?.door ?? null);
     const doors = chosen ? [chosen] : openings;
-    for (const { ease, width, highestStep } of tiers(girth)) {
+    for (const { ease, width, highestStep } of tiers(girth, manner)) {
       const goals = doors.flatMap((door) => crossings(bare, { door, width, storage }));
       const line = netFor(width, highestStep).toAny(spotAt(from), goals);
       const last = line?.points.at(-1);
@@ -109,7 +128,49 @@ function waysOn(bare: Document, netFor: NetFor): CarryingWays {
     }
     return straightWay(from, storage ?? nearestWayOff(bare, from, doors));
   };
-  return { between, away };
+  return { between, away, stepOn: (way) => highestStepOn(risers, way) };
+}
+
+interface Tier {
+  readonly ease: Exclude<Ease, 'none'>;
+  readonly width: Millimetres;
+  readonly highestStep: Millimetres;
+}
+
+/** What is tried one after the other. `wide`: as the concert asks for it, or as the thing does. */
+function tiersFor(wide: Millimetres, girth: Millimetres, manner: Manner): Tier[] {
+  const narrow = Math.max(LEAST_WAY, girth);
+  const overSteps: Tier[] = [
+    { ease: 'clear', width: wide, highestStep: HIGHEST_STEP },
+    { ease: 'tight', width: narrow, highestStep: Infinity },
+  ];
+  if (manner === 'carried') return overSteps;
+  return [
+    { ease: 'clear', width: wide, highestStep: LEAST_STEP },
+    { ease: 'tight', width: narrow, highestStep: LEAST_STEP },
+    ...overSteps,
+  ];
+}
+
+/** The floor is looked at so often along a way. */
+const SPACING: Millimetres = 20;
+
+/** Beyond an opening nothing is drawn: the floor there is taken to be as high as the platform's. */
+function highestStepOn(risers: readonly Riser[], { points, door }: Way): Millimetres {
+  if (risers.length === 0) return 0;
+  const levels = points.flatMap((b, index): number[] => {
+    const a = points[index - 1] ?? b;
+    const count = Math.max(1, Math.ceil(lengthOf({ a, b }) / SPACING));
+    return Array.from({ length: count }, (_, part) =>
+      floorHeightOn(risers, along({ a, b }, (part + 1) / count)),
+    );
+  });
+  if (door !== null) levels.push(0);
+  const highest = levels.reduce(
+    (most, level, index) => Math.max(most, Math.abs(level - (levels[index - 1] ?? level))),
+    0,
+  );
+  return highest > LEAST_STEP ? highest : 0;
 }
 
 /** What stays for the whole concert, without people: they walk by themselves. Openings to storage places are open. */
@@ -148,7 +209,11 @@ function netsOf(document: Document, setup: Id<'setup'>, furnished: Furnished): N
     const obstacles = [...ground.obstacles, ...standing.obstacles, ...chairs];
     return netFor({ ground: { ...ground, walls, obstacles }, outline: platformOf(document).outline, width });
   };
-  return (width, highestStep) => {
+  const levels = [...inSetup(document, setup, 'riser'), ...standing.risers];
+  const tallest = levels.reduce((most, { height }) => Math.max(most, height), 0);
+  return (width, limit) => {
+    // Where nothing is as high as that, one net does for every limit.
+    const highestStep = tallest <= limit ? Infinity : limit;
     const key = `${width} ${highestStep}`;
     const net = known.get(key) ?? netOf(width, highestStep);
     known.set(key, net);
