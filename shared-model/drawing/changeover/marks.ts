@@ -1,7 +1,7 @@
 /** What is written on the plan of a changeover: the marks that the lists have, names of doors, and where they lead. */
 
 import { allOf, platformOf } from '../../document/document.ts';
-import { doorway, edgeOf } from '../../document/openings.ts';
+import { doorway } from '../../document/openings.ts';
 import type { Door, Storage } from '../../document/records.ts';
 import type { Step } from '../../programme/changeover.ts';
 import { unitMark } from '../../programme/step-words.ts';
@@ -9,10 +9,9 @@ import type { Unit } from '../../programme/units.ts';
 import { boxOfPoints, grownBox, textBoxes } from '../bounds.ts';
 import { createOccupancy } from '../occupancy.ts';
 import { onPage, type PlanContext } from '../plan/context.ts';
-import { boxesAlong } from '../plan/line-boxes.ts';
 import { placeLabels, type LabelPlaces } from '../plan/label-places.ts';
 import { middleOf, type LabelRequest } from '../plan/label-requests.ts';
-import { labelSize } from '../plan/labels.ts';
+import { labelSize, wallBoxes } from '../plan/labels.ts';
 import type { Box, Primitive } from '../primitives.ts';
 import { TEXT } from '../style.ts';
 import { fitted, oneLine } from '../text.ts';
@@ -25,7 +24,7 @@ export interface Written {
   readonly drawn: readonly Primitive[];
   /** Lines and things that labels would rather leave uncovered. */
   readonly things: readonly Box[];
-  /** Lines that nothing may be written over; left out: none. */
+  /** Lines and things that nothing may be written over; left out: none. */
   readonly keptClear?: readonly Box[];
 }
 
@@ -33,28 +32,19 @@ export function placeMarks(
   context: PlanContext,
   { requests, drawn, things, keptClear = [] }: Written,
 ): LabelPlaces {
-  const texts = [
-    ...textBoxes(drawn, context.measure).map((box) => grownBox(box, 0.6)),
-    ...wallBoxes(context),
-    ...keptClear,
-  ];
   return placeLabels(requests, {
     sizeOf: (request) => labelSize(context, request),
-    texts: createOccupancy(texts),
+    texts: createOccupancy(textBoxes(drawn, context.measure).map((box) => grownBox(box, 0.6))),
     things,
+    barred: [...buildingBoxes(context), ...keptClear],
     area: context.area,
   });
 }
 
 /** Walls, open edges and doorways: a name across them would be hard to read. */
-function wallBoxes(context: PlanContext): Box[] {
-  const platform = platformOf(context.document);
-  const walls = platform.outline.flatMap((_, index) => {
-    const { a, b } = edgeOf(platform, index);
-    return boxesAlong(onPage(context, a), onPage(context, b)).map((box) => grownBox(box, 0.5));
-  });
+function buildingBoxes(context: PlanContext): Box[] {
   const doors = allOf(context.document, 'door').map((door) => grownBox(doorBox(context, door), DOOR_AIR));
-  return [...walls, ...doors];
+  return [...wallBoxes(context).map((box) => grownBox(box, 0.5)), ...doors];
 }
 
 /** As far as jambs and the arrow through a doorway reach, mm on paper. */

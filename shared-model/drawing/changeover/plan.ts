@@ -15,6 +15,7 @@ import { largestScale } from '../scales.ts';
 import { notes } from '../sheet/legend.ts';
 import { CAP_HEIGHT, TEXT, WEIGHT } from '../style.ts';
 import { oneLine, textLine } from '../text.ts';
+import { itemBox } from '../plan/label-requests.ts';
 import { drawLabels } from '../plan/labels.ts';
 import { arrowBoxes, drawArrows } from './arrows.ts';
 import { CHANGEOVER_KEY, changeoverLayout } from './layout.ts';
@@ -116,8 +117,8 @@ function drawnPlan(
   const doors = placeMarks(context, {
     requests: doorMarks(context, drawing, places.offSheet),
     drawn: [...ground, ...places.children],
-    things: unitsOf(run).map((unit) => unitBox(context, unit)),
-    keptClear: ways,
+    things: [],
+    keptClear: [...ways, ...thingBoxes(context, run)],
   });
   for (const { box } of doors.placed) texts.take(grownBox(box, 0.4));
   // Steps come before marks: without its number an arrow says nothing.
@@ -147,6 +148,17 @@ function drawnPlan(
       ],
     },
   };
+}
+
+/** All that is drawn on the platform, also what belongs to the building. */
+function thingBoxes(context: PlanContext, run: Run): Box[] {
+  const shared = context.items.filter(({ setup, kind }) => setup === null && kind !== 'riser');
+  return [
+    ...shared.map((record) => itemBox(context, record)),
+    ...unitsOf(run)
+      .filter(({ thing }) => thing.item !== 'riser')
+      .map((unit) => unitBox(context, unit)),
+  ];
 }
 
 interface Places {

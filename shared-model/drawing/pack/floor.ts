@@ -13,6 +13,7 @@ import { circle, line } from '../outline.ts';
 import { drawCrosses, drawLabels, findLabelPlaces } from '../plan/labels.ts';
 import { onPage, pen, planContext, type PlanContext } from '../plan/context.ts';
 import { drawItems } from '../plan/items.ts';
+import { boxesAlong } from '../plan/line-boxes.ts';
 import { BETWEEN } from '../plan/label-requests.ts';
 import { SCALE_BAR_HEIGHT, scaleBar } from '../plan/scale-bar.ts';
 import { shortMarks } from '../plan/short-marks.ts';
@@ -206,7 +207,10 @@ function contextOf(floor: Floor, scale: number, area: Box): PlanContext {
 
 function drawFloor(floor: Floor, context: PlanContext): GroupPrimitive {
   const ground = [...drawLines(context, floor.base), ...drawItems(context)];
-  const labels = findLabelPlaces(context, ground);
+  const [e, f] = floor.base.base;
+  // Figures on the tape's line could not be read; the platform's walls are not in the room.
+  const tape = boxesAlong(onPage(context, e), onPage(context, f));
+  const labels = findLabelPlaces(context, ground, tape);
   const told = floor.records.map((record) => {
     const words = context.figuresOf?.(record) ?? '';
     return `${context.marks.get(record.id) ?? ''} ${whatItIs(record)}: ${words}`;

@@ -28,6 +28,8 @@ export interface LabelPlaces {
   readonly withoutFigures: readonly LabelRequest[];
   /** Placed, but with the mark alone. */
   readonly withoutNames: readonly LabelRequest[];
+  /** What leaders must not rub out with the paper about them. */
+  readonly barred: Occupancy;
 }
 
 export interface LabelSurroundings {
@@ -36,6 +38,8 @@ export interface LabelSurroundings {
   readonly texts: Occupancy;
   /** Lines and things that a label would rather leave uncovered. */
   readonly things: readonly Box[];
+  /** Walls and the like: no label covers them, and a leader crosses them by the shortest way. Left out: none. */
+  readonly barred?: readonly Box[];
   readonly area: Box | null;
 }
 
@@ -46,11 +50,7 @@ export interface LabelSurroundings {
 export function placeLabels(requests: readonly LabelRequest[], surroundings: LabelSurroundings): LabelPlaces {
   const shown = requests.slice(0, MOST_LABELS);
   const search = searchAmong(shown, surroundings);
-  const stood = new Map<LabelRequest, PlacedLabel>();
-  for (const request of shown) {
-    const label = bestPlace({ ...request, figures: [] }, search);
-    if (label) stood.set(request, stand(label, search));
-  }
+  const stood = firstPlaces(shown, search);
   const figured = shown.filter(({ figures }) => figures.length > 0);
   const rounds = requests.length > MOST_WITH_FIGURES ? 0 : ROUNDS;
   for (let round = 0; round < rounds; round++) {
@@ -63,7 +63,41 @@ export function placeLabels(requests: readonly LabelRequest[], surroundings: Lab
     withoutNames: shown.filter(
       (request) => request.mark !== '' && request.name !== '' && stood.get(request)?.request.name === '',
     ),
+    barred: search.barred,
   };
+}
+
+/** Without figures. Where not all marks find room with the names about, all marks come first and then the names. */
+function firstPlaces(shown: readonly LabelRequest[], search: Search): Map<LabelRequest, PlacedLabel> {
+  const stood = new Map<LabelRequest, PlacedLabel>();
+  for (const request of shown) place(request, bestPlace({ ...request, figures: [] }, search), stood, search);
+  if (stood.size === shown.length || shown.length > MOST_WITH_FIGURES) return stood;
+  for (const label of stood.values()) lift(label, search);
+  stood.clear();
+  search.full = false;
+  const bare = (request: LabelRequest): LabelRequest =>
+    request.mark === '' ? { ...request, figures: [] } : { ...request, name: '', figures: [] };
+  for (const request of crowdedFirst(shown, search))
+    place(request, bestPlace(bare(request), search), stood, search);
+  for (const request of crowdedFirst(shown, search)) {
+    const before = stood.get(request);
+    if (before) lift(before, search);
+    place(request, bestPlace({ ...request, figures: [] }, search) ?? before ?? null, stood, search);
+  }
+  if (search.area === null) placeRest(shown, stood, search);
+  return stood;
+}
+
+/** A drawing without bounds has no table of marks beside it: there a mark in a heap is worth a line across another. */
+function placeRest(
+  shown: readonly LabelRequest[],
+  stood: Map<LabelRequest, PlacedLabel>,
+  search: Search,
+): void {
+  search.mayCross = true;
+  for (const request of shown)
+    if (!stood.has(request)) place(request, bestPlace({ ...request, figures: [] }, search), stood, search);
+  search.mayCross = false;
 }
 
 /** No plan that anybody can read has more; beyond, the table of marks must do. */
@@ -79,12 +113,15 @@ interface Search {
   readonly things: Occupancy;
   /** The things that have labels of their own. */
   readonly items: Occupancy;
+  readonly barred: Occupancy;
   readonly solid: readonly Box[];
   readonly area: Box | null;
   /** What each label has taken of the texts' room. */
   readonly taken: Map<PlacedLabel, readonly Box[]>;
   /** Set once a bubble found no room anywhere: what is full stays full. */
   full: boolean;
+  /** Whether leaders may run over other labels and signs. */
+  mayCross: boolean;
 }
 
 function searchAmong(shown: readonly LabelRequest[], surroundings: LabelSurroundings): Search {
@@ -94,9 +131,11 @@ function searchAmong(shown: readonly LabelRequest[], surroundings: LabelSurround
     ...surroundings,
     things: createOccupancy([...surroundings.things, ...solid]),
     items: createOccupancy(solid),
+    barred: createOccupancy(surroundings.barred),
     solid,
     taken: new Map(),
     full: false,
+    mayCross: false,
   };
 }
 
@@ -107,6 +146,15 @@ function stand(found: PlacedLabel, search: Search): PlacedLabel {
   for (const box of boxes) search.texts.take(box);
   search.taken.set(label, boxes);
   return label;
+}
+
+function place(
+  request: LabelRequest,
+  found: PlacedLabel | null,
+  stood: Map<LabelRequest, PlacedLabel>,
+  search: Search,
+): void {
+  if (found) stood.set(request, stand(found, search));
 }
 
 function lift(label: PlacedLabel, search: Search): void {
@@ -132,14 +180,14 @@ function addFigures(request: LabelRequest, stood: Map<LabelRequest, PlacedLabel>
   else if (before) stood.set(request, stand(before, search));
 }
 
-/** What a place costs: a mm2 of something else covered or nearly so, a leader over text, over a thing and a mm of it there, parts left out. */
+/** What a place costs: a mm2 of something else covered or nearly so, a leader over a thing, a mm of it there and over a wall, parts left out. */
 const COST = {
   covered: 0.8,
   near: 0.12,
   mostCovered: 14,
-  leaderOverText: 5,
   leaderOverAnother: 6,
   leaderOverThing: 1.2,
+  leaderOverBarred: 2,
   noName: 4.5,
   stacked: 3,
 };
@@ -196,15 +244,15 @@ function cheapestPlace(request: LabelRequest, search: Search): Found | null {
   return best;
 }
 
-function isFree(box: Box, { area, texts }: Search): boolean {
-  return (area === null || boxContains(area, box)) && !texts.isTaken(withAir(box));
+function isFree(box: Box, { area, texts, barred }: Search): boolean {
+  return (area === null || boxContains(area, box)) && !texts.isTaken(withAir(box)) && !barred.isTaken(box);
 }
 
 interface RingSpot extends Spot {
   readonly ring: Ring;
 }
 
-/** Infinite for a label with figures that would not stand clear. */
+/** Infinite for a leader over a text or another thing's sign, and for a label with figures that would not stand clear. */
 function costOf(request: LabelRequest, { box, bias, ring }: RingSpot, search: Search): number {
   const { things, items, texts } = search;
   const covered = Math.max(0, things.coveredArea(box) - ownArea(request, box));
@@ -213,12 +261,11 @@ function costOf(request: LabelRequest, { box, bias, ring }: RingSpot, search: Se
   const touched = grownBox(box, TOUCHING);
   const isClear = covered < 1e-6 && items.coveredArea(touched) - ownArea(request, touched) < 1e-6;
   const hasLeader = ring.leader || nearArea > 1e-6;
-  const overText = hasLeader && leaderCrosses(request, box, texts);
-  const hasFigures = request.figures.length > 0;
-  if (hasFigures && (!isClear || overText)) return Infinity;
+  if (hasLeader && !search.mayCross && leaderCrosses(request, box, texts)) return Infinity;
+  if (request.figures.length > 0 && !isClear) return Infinity;
   const overThings = hasLeader ? leaderCost(request, box, search) : 0;
   const hidden = Math.min(covered * COST.covered + nearArea * COST.near, COST.mostCovered);
-  return bias + ring.cost + hidden + overThings + (overText && ring.leader ? COST.leaderOverText : 0);
+  return bias + ring.cost + hidden + overThings;
 }
 
 /** Every label keeps this much clear of other texts. */
@@ -256,30 +303,38 @@ export function leaderStart(box: Box, { x, y }: Point): Point {
 function leaderBoxes({ request: { target }, box }: Pick<PlacedLabel, 'request' | 'box'>): Box[] {
   const from = leaderStart(box, target);
   const length = Math.hypot(target.x - from.x, target.y - from.y);
-  const count = Math.max(0, Math.floor(length - OWN_END));
+  const led = Math.max(0, length - OWN_END);
+  const count = Math.ceil(led);
   return Array.from({ length: count }, (_, piece) => {
-    const share = (piece + 0.5) / length;
+    const share = ((piece + 0.5) * led) / count / length;
     const [x, y] = [from.x + (target.x - from.x) * share, from.y + (target.y - from.y) * share];
-    return { x: x - 0.4, y: y - 0.4, width: 0.8, height: 0.8 };
+    return { x: x - 0.5, y: y - 0.5, width: 1, height: 1 };
   });
 }
 
 /** The sign at the thing's point, which the leader runs into, mm. */
 export const OWN_END = 1.8;
 
+/** Over a text, or the sign of another thing: nobody could tell then which is whose. */
 function leaderCrosses(request: LabelRequest, box: Box, texts: Occupancy): boolean {
-  return leaderBoxes({ request, box }).some((piece) => texts.isTaken(piece));
+  const own = grownBox({ ...request.target, width: 0, height: 0 }, OWN_SIGN);
+  const pieces = leaderBoxes({ request, box });
+  return pieces.some((piece) => !boxesOverlap(piece, own) && texts.isTaken(piece));
 }
+
+/** Half of the square that a thing's own sign stands in: no text comes into it, mm. */
+const OWN_SIGN = 1.3;
 
 /**
  * What a leader over other things costs: there it is easily overlooked, and the label seems to belong to them. That of a
  * label with figures may cross what its thing stands on or under, and that not far, but nothing else: infinite then.
  */
-function leaderCost(request: LabelRequest, box: Box, { items, solid }: Search): number {
+function leaderCost(request: LabelRequest, box: Box, { items, barred, solid }: Search): number {
   const outside = leaderBoxes({ request, box }).filter((piece) => overlapArea(request.item, piece) === 0);
+  const walls = outside.filter((piece) => barred.isTaken(piece)).length * COST.leaderOverBarred;
   const over = outside.filter((piece) => items.isTaken(piece));
-  if (over.length === 0) return 0;
-  const cost = over.length * COST.leaderOverThing;
+  if (over.length === 0) return walls;
+  const cost = walls + over.length * COST.leaderOverThing;
   if (request.figures.length === 0) return COST.leaderOverAnother + cost;
   if (over.length > FAR_OVER) return Infinity;
   const others = solid.filter((item) => !boxContains(item, { ...request.target, width: 0, height: 0 }));
@@ -289,7 +344,7 @@ function leaderCost(request: LabelRequest, box: Box, { items, solid }: Search): 
 /** Beyond this, mm, a line over a thing leads the eye to the thing's end rather than to what stands on it. */
 const FAR_OVER = 6;
 
-/** The free place of the whole area that is nearest to the thing; null when the area is full or has no bounds. */
+/** The free place of the whole area that is nearest to the thing; null when there is none, or the area has no bounds. */
 function anywhere(request: LabelRequest, search: Search): PlacedLabel | null {
   const { area } = search;
   const { item } = request;
@@ -301,7 +356,8 @@ function anywhere(request: LabelRequest, search: Search): PlacedLabel | null {
     for (let x = area.x; x + size.width <= area.x + area.width; x += 4) {
       const box = { x, y, ...size };
       const away = Math.hypot(x + size.width / 2 - item.x, y - item.y);
-      if (away < nearest && isFree(box, search)) [best, nearest] = [box, away];
+      if (away >= nearest || !isFree(box, search)) continue;
+      if (!leaderCrosses(request, box, search.texts)) [best, nearest] = [box, away];
     }
   }
   if (!best && request.name === '') search.full = true;

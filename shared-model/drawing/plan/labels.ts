@@ -3,10 +3,11 @@
 import { outlineOf } from '../../catalogue/outlines.ts';
 import { platformOf } from '../../document/document.ts';
 import { edgeOf } from '../../document/openings.ts';
+import type { Point } from '../../document/records.ts';
 import { forEachEdge } from '../../geometry/polygon.ts';
-import { bounds, textBoxes } from '../bounds.ts';
+import { bounds, boxOfPoints, grownBox, textBoxes } from '../bounds.ts';
 import { circle, line, roundedRectangle } from '../outline.ts';
-import { createOccupancy } from '../occupancy.ts';
+import { createOccupancy, type Occupancy } from '../occupancy.ts';
 import type { Box, GroupPrimitive, PathItem, Primitive, TextPrimitive } from '../primitives.ts';
 import { ASCENT, CAP_HEIGHT, DESCENT, TEXT, WEIGHT } from '../style.ts';
 import { fitted, textLine, type Type } from '../text.ts';
@@ -37,8 +38,12 @@ const FIGURE_TYPE = { size: TEXT.small, weight: 'regular' } as const;
 const FIGURE_GAP = 0.4;
 const FIGURE_LEADING = FIGURE_TYPE.size * (ASCENT + DESCENT);
 
-/** Places the labels round everything that is already drawn: its texts stay clear, its lines if possible. */
-export function findLabelPlaces(context: PlanContext, drawn: readonly Primitive[]): LabelPlaces {
+/** Places the labels round everything that is already drawn: its texts stay clear, its lines if possible. No label covers what is `barred`: the walls if it is left out. */
+export function findLabelPlaces(
+  context: PlanContext,
+  drawn: readonly Primitive[],
+  barred = wallBoxes(context),
+): LabelPlaces {
   const requests = labelRequests(context).map((request) => shortened(context, request));
   return placeLabels(requests, {
     sizeOf: (request) => labelSize(context, request),
@@ -46,12 +51,13 @@ export function findLabelPlaces(context: PlanContext, drawn: readonly Primitive[
     things: [
       // Labels rather do not cover it.
       centreLineBox(context),
-      ...edgeBoxes(context),
+      ...riserEdgeBoxes(context),
       ...(context.layers.seats ? houseBoxes(context) : []),
       ...heldBoxes(context),
       ...cableBoxes(context),
       ...wayBoxes(context),
     ],
+    barred,
     area: context.area,
   });
 }
@@ -60,8 +66,8 @@ export function findLabelPlaces(context: PlanContext, drawn: readonly Primitive[
 type LabelTools = Pick<PlanContext, 'palette' | 'measure'>;
 
 /** The ground that leaders are seen on lies under all labels, so that it takes nothing from another label. */
-export function drawLabels(context: LabelTools, { placed }: LabelPlaces): GroupPrimitive[] {
-  const halos = placed.filter(({ leader }) => leader).flatMap((label) => leaderHalo(context, label));
+export function drawLabels(context: LabelTools, { placed, barred }: LabelPlaces): GroupPrimitive[] {
+  const halos = placed.filter(({ leader }) => leader).flatMap((label) => leaderHalo(context, label, barred));
   const ground: GroupPrimitive[] = halos.length > 0 ? [{ kind: 'group', children: halos }] : [];
   return [...ground, ...placed.map((label) => drawLabel(context, label))];
 }
@@ -161,18 +167,31 @@ function drawLeader({ palette }: LabelTools, { request: { target }, box }: Place
   ];
 }
 
-/** Paper on both sides of a leader, as long as it is not at the thing's own sign: a hair line is lost among others. */
-function leaderHalo({ palette }: LabelTools, { request: { target }, box }: PlacedLabel): Primitive[] {
+/**
+ * Paper on both sides of a leader, for a hair line is lost among others: not at the thing's own sign, and not over what is
+ * barred, or a wall would have a gap there.
+ */
+function leaderHalo(
+  { palette }: LabelTools,
+  { request: { target }, box }: PlacedLabel,
+  barred: Occupancy,
+): Primitive[] {
   const start = leaderStart(box, target);
   const length = Math.hypot(target.x - start.x, target.y - start.y);
+  const count = Math.ceil((length - OWN_END) / HALO_PIECE);
   if (length <= OWN_END) return [];
-  const share = (length - OWN_END) / length;
-  const end = { x: start.x + (target.x - start.x) * share, y: start.y + (target.y - start.y) * share };
-  return [{ kind: 'path', path: line(start, end), ...pen(palette.paper, HALO) }];
+  const at = (piece: number): Point => {
+    const share = ((piece / count) * (length - OWN_END)) / length;
+    return { x: start.x + (target.x - start.x) * share, y: start.y + (target.y - start.y) * share };
+  };
+  const path = Array.from({ length: count }, (_, piece) => [at(piece), at(piece + 1)] as const)
+    .filter((ends) => !barred.isTaken(grownBox(boxOfPoints(ends) ?? box, HALO / 2)))
+    .flatMap(([from, to]) => line(from, to));
+  return path.length === 0 ? [] : [{ kind: 'path', path, ...pen(palette.paper, HALO) }];
 }
 
-/** Width of the paper about a leader, mm. */
-const HALO = 0.9;
+/** Width of the paper about a leader, and the length in which it is left out, mm. */
+const [HALO, HALO_PIECE] = [0.9, 0.5];
 
 /** Crosses at the very points that the figures are measured to, legible on whatever they lie on. */
 export function drawCrosses(context: PlanContext): GroupPrimitive[] {
@@ -206,16 +225,23 @@ function crossBoxes(context: PlanContext): Box[] {
   });
 }
 
-/** The lines of the platform and of the risers, for the same reason; teeth of open edges reach further out. */
-function edgeBoxes(context: PlanContext): Box[] {
+/** Walls of the platform, and its open edges with their teeth, which reach further out: the building is never covered. */
+export function wallBoxes(context: PlanContext): Box[] {
   const platform = platformOf(context.document);
-  const boxes = platform.openEdges.flatMap((index) =>
+  const teeth = platform.openEdges.flatMap((index) =>
     toothBoxes(pageEdge(context, platform, edgeOf(platform, index))),
   );
-  for (const outline of [platform.outline, ...context.risers.map((riser) => outlineOf(riser))]) {
-    const corners = outline.map((corner) => onPage(context, corner));
-    forEachEdge(corners, (a, b) => boxes.push(...boxesAlong(a, b)));
-  }
+  return [...teeth, ...outlineBoxes(context, platform.outline)];
+}
+
+function riserEdgeBoxes(context: PlanContext): Box[] {
+  return context.risers.flatMap((riser) => outlineBoxes(context, outlineOf(riser)));
+}
+
+function outlineBoxes(context: PlanContext, outline: readonly Point[]): Box[] {
+  const boxes: Box[] = [];
+  const corners = outline.map((corner) => onPage(context, corner));
+  forEachEdge(corners, (a, b) => boxes.push(...boxesAlong(a, b)));
   return boxes;
 }
 

@@ -23,8 +23,9 @@ export function drawSectionLabels(context: SectionContext, drawn: readonly Primi
     .filter(({ mark, name }) => mark !== '' || name !== '');
   const places = placeLabels([...requests, ...placeRequests(context)], {
     sizeOf: (request) => labelSize(context, request),
+    texts: createOccupancy(textBoxes(drawn, context.measure)),
     // A label over a player would hide what the drawing is about.
-    texts: createOccupancy([...textBoxes(drawn, context.measure), ...playerBoxes(context, drawn)]),
+    barred: playerBoxes(context, drawn),
     things: [...lineBoxes(context), ...figureBoxes(context, drawn), platformBox(context)],
     area: labelArea(context),
   });
