@@ -208,9 +208,13 @@ function contextOf(floor: Floor, scale: number, area: Box): PlanContext {
 function drawFloor(floor: Floor, context: PlanContext): GroupPrimitive {
   const ground = [...drawLines(context, floor.base), ...drawItems(context)];
   const [e, f] = floor.base.base;
-  // Figures on the tape's line could not be read; the platform's walls are not in the room.
-  const tape = boxesAlong(onPage(context, e), onPage(context, f));
-  const labels = findLabelPlaces(context, ground, tape);
+  const edge = onPage(context, { x: 0, y: 0 }).y;
+  const { x, width } = context.area ?? extentOf(floor);
+  // Figures on a line could not be read; the platform's walls are not in the room, its front edge is drawn.
+  const labels = findLabelPlaces(context, ground, [
+    ...boxesAlong(onPage(context, e), onPage(context, f)),
+    ...boxesAlong({ x, y: edge }, { x: x + width, y: edge }),
+  ]);
   const told = floor.records.map((record) => {
     const words = context.figuresOf?.(record) ?? '';
     return `${context.marks.get(record.id) ?? ''} ${whatItIs(record)}: ${words}`;
