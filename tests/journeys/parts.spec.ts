@@ -173,9 +173,9 @@ for (const [colorScheme, width, height] of [
     await editor.saveAs('hedgerow');
     const saved = readFileSync(join(program.home, 'hedgerow.standlines'), 'utf8');
     expect(saved).not.toContain(program.home);
+    // The window opens again what it worked on.
     await page.reload();
     await editor.open(program.address());
-    await editor.openFile('hedgerow');
     await expect(editor.title).toContainText('hedgerow.standlines');
     await editor.showSetup('2b Hedgerow Dances');
     await music(page).click();
