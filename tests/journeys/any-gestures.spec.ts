@@ -18,8 +18,8 @@ const RUNS =
       ]
     : [{ seed: SEED === 'random' ? Date.now() % 1e9 : Number(SEED), count: 500 }];
 
-// Recording so many steps takes longer than making them, and the seed tells them all. A small window paints sooner.
-test.use({ trace: 'off', viewport: { width: 1000, height: 700 } });
+// A small window paints sooner.
+test.use({ viewport: { width: 1000, height: 700 } });
 
 for (const { seed, count } of RUNS) {
   test(`${count} gestures from seed ${seed}, all the way back, and forth again`, async ({
