@@ -30,7 +30,7 @@ export const ROW_FORMULA = published(
   'NRICH “Arsenal Collection: Stadium Sightline” (Univ. Cambridge, id 8823) and P. Shepherd, “Sightlines” worksheet (Univ. Bath 2012)',
 );
 export const MOTION_CARD = published('MTM-1 Data Card (MTM Association e.V., 2019, SI)');
-export const MOTION_TABLE = quoted('MTM-1 Reach table, two independent transcriptions that agree');
+export const MOTION_TABLE = quoted('MTM-1 Reach table, two independent copies that agree');
 export const MOTION_MEMORY = memory('MTM-1, from memory');
 export const DESIGN_WALK = published('TxDOT Roadway Design Manual §19.2.1.3');
 export const USUAL_WALK = published('Murtagh et al., Sports Med 2020');
