@@ -1,16 +1,15 @@
 /** The drawing of one thing of the store by itself, on an empty platform. */
 
 import { applyDiff } from '#model/document/diff.ts';
-import { documentOf, type Document } from '#model/document/document.ts';
+import { documentOf } from '#model/document/document.ts';
 import { asId } from '#model/document/ids.ts';
 import type { AnyRecord, Platform } from '#model/document/records.ts';
-import { PALETTES } from '#model/drawing/palette.ts';
-import { drawItems, planContext } from '#model/drawing/plan.ts';
-import type { PlanContext } from '#model/drawing/plan/context.ts';
+import { drawItems } from '#model/drawing/plan.ts';
 import { drawStorages } from '#model/drawing/plan/storages.ts';
 import type { GroupPrimitive, Primitive } from '#model/drawing/primitives.ts';
 import { newConcert } from '../../store/new-concert.ts';
 import type { Thing } from '../../store/things.ts';
+import { smallPicture } from './small-picture.ts';
 
 export interface Symbol {
   readonly records: readonly AnyRecord[];
@@ -54,7 +53,7 @@ export function symbolOf(thing: Thing, theme: 'light' | 'dark'): Symbol | null {
     records,
     scale: records.some(({ kind }) => kind === 'storage') ? ROOM_SCALE : USUAL_SCALE,
     draw: (scale) => {
-      const context = contextOf(document, scale, theme);
+      const context = smallPicture({ document, setup: SETUP, scale, theme, seats: false });
       return [...drawItems(context), ...drawStorages(context).flatMap(withoutWords)];
     },
   };
@@ -63,29 +62,4 @@ export function symbolOf(thing: Thing, theme: 'light' | 'dark'): Symbol | null {
 /** The name in the box is told beside the symbol, and would be too small to read in it. */
 function withoutWords({ children }: GroupPrimitive): readonly Primitive[] {
   return children.filter(({ kind }) => kind !== 'text');
-}
-
-function contextOf(document: Document, scale: number, theme: 'light' | 'dark'): PlanContext {
-  return planContext({
-    document,
-    setup: SETUP,
-    report: null,
-    scale,
-    origin: { x: 0, y: 0 },
-    palette: PALETTES[theme],
-    measure: (text, size) => text.length * size * 0.5,
-    units: 'metric',
-    layers: {
-      seats: false,
-      sightBands: null,
-      marks: false,
-      names: false,
-      dimensions: 'none',
-      grid: false,
-      words: false,
-      reach: false,
-      routes: false,
-    },
-    area: null,
-  });
 }
