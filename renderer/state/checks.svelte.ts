@@ -45,7 +45,7 @@ export class Checks {
       remedies: (remedies) => {
         if (remedies.size > 0 || this.remedies.size > 0) this.remedies = remedies;
       },
-      failed: (error) => this.#fail(error),
+      failed: (error) => this.failed(error),
     },
   });
 
@@ -58,11 +58,8 @@ export class Checks {
     this.#examiner.look(subject);
   }
 
-  drawingFailed(error: unknown): void {
-    this.#fail(error);
-  }
-
-  #fail(error: unknown): void {
+  /** A bug in what is worked out beside the window: the window says so instead of showing old figures as new. */
+  failed(error: unknown): void {
     this.failure = error instanceof Error ? error.message : String(error);
   }
 

@@ -47,7 +47,7 @@ export class Changeovers {
         told(part, await this.#checks.changeover(document, part.from?.id ?? null, part.to?.id ?? null));
       }
     } catch (error) {
-      if (isWanted()) this.#checks.drawingFailed(error);
+      if (isWanted()) this.#checks.failed(error);
     }
   }
 }
