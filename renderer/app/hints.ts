@@ -1,5 +1,6 @@
 /** The first things to try: where each is on the screen, and how to be taken there. The words are in `text.hints`. */
 
+import { tick } from 'svelte';
 import { placedInSetup } from '#model/document/document.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import { actionNamed } from './actions.ts';
@@ -40,7 +41,7 @@ function takeUpStand(editor: Editor): void {
 function goToPlace(editor: Editor): void {
   if (editor.session.selection.length === 0) selectStand(editor);
   editor.view.rightOpen = true;
-  requestAnimationFrame(() => fieldOf('properties')?.focus());
+  void tick().then(() => fieldOf('properties')?.focus());
 }
 
 function selectStand({ session }: Editor): void {

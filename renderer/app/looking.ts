@@ -1,5 +1,6 @@
 /** Actions on the view and the selection. */
 
+import { tick } from 'svelte';
 import { outlineOf } from '#model/catalogue/outlines.ts';
 import { type Document, placedInSetup, platformOf } from '#model/document/document.ts';
 import { groupOf, isHidden } from '#model/document/groups.ts';
@@ -203,21 +204,44 @@ export function showSetupBeside(editor: Editor, step: 1 | -1): void {
   editor.announce(setupTitle(session.settled, next));
 }
 
-/** A part whose script still has to come gets the focus as soon as it is there, unless that takes unusually long. */
-export function focusOn(
-  part: 'plan' | 'store' | 'outline' | 'turns' | 'strip' | 'strip-time' | 'programme',
-  frames = FRAMES_TO_COME,
-): void {
-  const element = document.querySelector<HTMLElement>(`[data-${part}]`);
-  if (element) element.focus();
-  else if (frames > 0) requestAnimationFrame(() => focusOn(part, frames - 1));
+export type FocusPart = 'plan' | 'store' | 'outline' | 'turns' | 'strip' | 'strip-time' | 'programme';
+
+/** A part whose script still has to come gets the focus as it comes, unless that takes so long that nobody waits for it. */
+export function focusOn(part: FocusPart): void {
+  waiting?.stop();
+  waiting = null;
+  if (!focusNow(part)) waiting = focusWhenThere(part);
 }
 
-const FRAMES_TO_COME = 120;
+/** Focuses what a change just made brings into the window: at once, for the next key may be meant for it. */
+export function focusOnNew(part: () => FocusPart): void {
+  void tick().then(() => focusOn(part()));
+}
+
+const LONGEST_WAIT_MS = 10_000;
+
+let waiting: { readonly stop: () => void } | null = null;
+
+function focusNow(part: FocusPart): boolean {
+  const element = document.querySelector<HTMLElement>(`[data-${part}]`);
+  element?.focus();
+  return element !== null;
+}
+
+function focusWhenThere(part: FocusPart): { readonly stop: () => void } {
+  const changes = new MutationObserver(() => focusNow(part) && stop());
+  const late = setTimeout(() => stop(), LONGEST_WAIT_MS);
+  const stop = (): void => {
+    changes.disconnect();
+    clearTimeout(late);
+  };
+  changes.observe(document.body, { childList: true, subtree: true });
+  return { stop };
+}
 
 export function openAndFocus({ view }: Editor, part: 'store' | 'outline'): void {
   view.leftOpen = true;
-  requestAnimationFrame(() => focusOn(part));
+  focusOnNew(() => part);
 }
 
 function pointsOf(document: Document, id: string): readonly Vec2[] {

@@ -2,11 +2,11 @@
 
 import type { Id } from '#model/document/ids.ts';
 import type { Editor } from '../../state/editor.svelte.ts';
-import { focusOn } from '../looking.ts';
+import { focusOnNew } from '../looking.ts';
 
 export function toggleProgramme({ view }: Editor): void {
   view.programme = !view.programme;
-  requestAnimationFrame(() => focusOn(view.programme ? 'programme' : 'plan'));
+  focusOnNew(() => (view.programme ? 'programme' : 'plan'));
 }
 
 /** Back to the plan, with this setup on it. */
@@ -14,5 +14,5 @@ export function showOnPlan({ view, session }: Editor, setup: Id<'setup'>): void 
   view.seat = null;
   session.showSetup(setup);
   view.programme = false;
-  requestAnimationFrame(() => focusOn('plan'));
+  focusOnNew(() => 'plan');
 }

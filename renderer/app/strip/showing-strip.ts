@@ -5,7 +5,7 @@ import { barWords } from '#model/pages/running/bar-at.ts';
 import { clockWords } from '#model/score/words/clock-words.ts';
 import type { Editor } from '../../state/editor.svelte.ts';
 import type { TimeStrip } from '../../state/time-strip.svelte.ts';
-import { focusOn } from '../looking.ts';
+import { focusOnNew } from '../looking.ts';
 import { text } from '../text.ts';
 import { showTurn } from '../turns/showing-turns.ts';
 
@@ -14,7 +14,7 @@ export function toggleStrip(editor: Editor): void {
   view.strip = !view.strip;
   if (!view.strip) return;
   strip.begin();
-  requestAnimationFrame(() => focusOn(strip.run ? 'strip-time' : 'strip'));
+  focusOnNew(() => (strip.run ? 'strip-time' : 'strip'));
 }
 
 /** "1:23, bar 48, second time" */

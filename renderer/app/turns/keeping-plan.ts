@@ -13,7 +13,7 @@ import { placeAt } from '#model/score/music/places.ts';
 import type { Plan } from '#model/pages/planner/plan.ts';
 import { performanceOf } from '#model/score/music/performance.ts';
 import type { Editor } from '../../state/editor.svelte.ts';
-import { focusOn } from '../looking.ts';
+import { focusOnNew } from '../looking.ts';
 
 /** Keeps a plan and shows it as the kept one. Its times are those of the music that it was planned for. */
 export function keepPlanned(editor: Editor, plan: Plan): void {
@@ -34,12 +34,12 @@ export function startEmptyPlan(editor: Editor): void {
 export function letPlanGo(editor: Editor): void {
   const { settled, setup } = editor.session;
   editor.carryOut(dropPlan(settled, { setup }));
-  requestAnimationFrame(() => focusOn('turns'));
+  focusOnNew(() => 'turns');
 }
 
 function lookAtKept({ turnPlans }: Editor): void {
   turnPlans.chosen = null;
-  requestAnimationFrame(() => focusOn('turns'));
+  focusOnNew(() => 'turns');
 }
 
 /** The index of the new turn; null: it was refused. */

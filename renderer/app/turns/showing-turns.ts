@@ -3,7 +3,7 @@
 import { keptPlanOf } from '#model/document/parts.ts';
 import type { Turn } from '#model/pages/planner/plan.ts';
 import type { Editor } from '../../state/editor.svelte.ts';
-import { focusOn, lookAt } from '../looking.ts';
+import { focusOnNew, lookAt } from '../looking.ts';
 
 /** What was never planned, or not as the concert is now, is planned at once; a plan that is kept is shown as it is. */
 export function toggleTurns(editor: Editor): void {
@@ -14,7 +14,7 @@ export function toggleTurns(editor: Editor): void {
   const isKept = keptPlanOf(session.settled, session.setup) !== undefined;
   const isNew = state.kind !== 'idle' && state.setup === session.setup && state.document === session.settled;
   if (!isNew && !isKept) planTurns(editor);
-  requestAnimationFrame(() => focusOn('turns'));
+  focusOnNew(() => 'turns');
 }
 
 export function planTurns({ session, turnPlans }: Editor): void {

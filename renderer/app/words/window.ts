@@ -3,7 +3,10 @@
 import { counted } from './counting.ts';
 
 export const windowWords = {
-  later: { failed: 'This part of the window could not be fetched: try again, or start the program anew.' },
+  later: {
+    coming: 'One moment…',
+    failed: 'This part of the window could not be fetched: try again, or start the program anew.',
+  },
   start: {
     opening: 'Opening…',
     failed: 'Standlines could not start',
