@@ -25,7 +25,14 @@ interface Fixtures {
   readonly editor: Editor;
 }
 
+/** How many times slower than this machine the window is to be, so that what only a quick one gets away with shows. */
+const SLOWNESS = Number(process.env['SLOW'] ?? 1);
+
 export const test = base.extend<Fixtures>({
+  context: async ({ context }, use) => {
+    if (SLOWNESS > 1) context.on('page', (page) => void slowDown(page));
+    await use(context);
+  },
   program: async ({}, use) => {
     const home = mkdtempSync(join(tmpdir(), 'standlines-journey-'));
     mkdirSync(join(home, 'state'));
@@ -52,6 +59,11 @@ export const test = base.extend<Fixtures>({
 });
 
 export { expect };
+
+async function slowDown(page: Page): Promise<void> {
+  const devtools = await page.context().newCDPSession(page);
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: SLOWNESS });
+}
 
 interface Running {
   readonly child: ChildProcess;
@@ -105,11 +117,16 @@ export class Editor {
     await this.page.goto(address);
     await expect(this.plan).toBeVisible();
     await expect(this.house.getByRole('button', { name: /^Worst seen/ })).toBeVisible();
+    await this.settled();
   }
 
   async putHintsAway(): Promise<void> {
     const away = this.page.getByRole('button', { name: 'Put away' });
-    if (await away.isVisible()) await away.click();
+    if (!(await away.isVisible())) return;
+    await away.click();
+    // The plan has their room now, and shows the platform anew.
+    await expect(away).toBeHidden();
+    await this.settled();
   }
 
   get plan() {
@@ -133,8 +150,9 @@ export class Editor {
     return this.page.getByRole('heading', { level: 1 }).first();
   }
 
+  /** One that is there; where another's script is still on its way, that is no dialog yet. */
   get dialog() {
-    return this.page.getByRole('dialog');
+    return this.page.getByRole('dialog').and(this.page.locator(':not([aria-busy])'));
   }
 
   field(label: string) {
