@@ -6,6 +6,9 @@ import type { DxfDrawing } from '#model/underlay/dxf-entities.ts';
 import { dxfLines, type DxfLines, type DxfProblem } from '#model/underlay/dxf-lines.ts';
 import { MOST_PIXELS, pictureSize } from '#model/underlay/picture-size.ts';
 
+/** Told by the worker as soon as it can be asked. */
+export type UnderlayReady = 'ready';
+
 export interface UnderlayQuestion {
   readonly kind: 'picture' | 'dxf';
   readonly bytes: Uint8Array<ArrayBuffer>;

@@ -5,6 +5,7 @@ import {
   contentOfPicture,
   type UnderlayAnswer,
   type UnderlayQuestion,
+  type UnderlayReady,
 } from './underlay-content.ts';
 
 addEventListener('message', ({ data }: MessageEvent<UnderlayQuestion>) => {
@@ -13,6 +14,8 @@ addEventListener('message', ({ data }: MessageEvent<UnderlayQuestion>) => {
     () => postMessage({ ok: false, problem: 'damaged' } satisfies UnderlayAnswer),
   );
 });
+
+postMessage('ready' satisfies UnderlayReady);
 
 async function answered({ kind, bytes, media }: UnderlayQuestion): Promise<UnderlayAnswer> {
   return kind === 'dxf' ? contentOfDxf(bytes) : contentOfPicture(bytes, media);

@@ -11,6 +11,7 @@ import {
   type UnderlayAnswer,
   type UnderlayProblem,
   type UnderlayQuestion,
+  type UnderlayReady,
 } from '../../workers/underlay-content.ts';
 import { chosenHandle } from '../music/chosen-file.ts';
 import { openPdfPages, type PdfPages } from '../music/pdf-pages.ts';
@@ -89,15 +90,19 @@ const PROBLEMS: Readonly<Record<UnderlayProblem, (name: string) => string>> = {
   tooLarge: (name) => text.underlay.tooFarApart(name),
 };
 
-/** In a worker of its own, which is ended when it is done or takes too long. */
+/** In a worker of its own, which is ended when it is done or takes too long; its time runs from when it is there. */
 async function answerTo(question: UnderlayQuestion): Promise<UnderlayAnswer | 'late'> {
   const worker = new Worker(new URL('../../workers/underlay.worker.ts', import.meta.url), { type: 'module' });
+  const isThere = new Promise((resolve) => worker.addEventListener('message', resolve, { once: true }));
   const answer = new Promise<UnderlayAnswer>((resolve) => {
-    worker.addEventListener('message', ({ data }: MessageEvent<UnderlayAnswer>) => resolve(data));
+    worker.addEventListener('message', ({ data }: MessageEvent<UnderlayAnswer | UnderlayReady>) => {
+      if (data !== 'ready') resolve(data);
+    });
     worker.addEventListener('error', () => resolve({ ok: false, problem: 'damaged' }));
     worker.postMessage(question, [question.bytes.buffer]);
   });
-  return within(PATIENCE_MS, answer).finally(() => worker.terminate());
+  const inTime = isThere.then(() => within(PATIENCE_MS, answer));
+  return Promise.race([answer, inTime]).finally(() => worker.terminate());
 }
 
 function within<T>(milliseconds: number, work: Promise<T>): Promise<T | 'late'> {
