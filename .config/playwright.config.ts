@@ -6,11 +6,15 @@ import { findBrowser } from '../electron/bootstrap/tools.mjs';
 const executablePath = findBrowser();
 if (!executablePath) throw new Error('no Chromium, Chrome or Edge was found for the journeys');
 
+/** As in `tests/journeys/editor.ts`. */
+const slowness = Number(process.env['SLOW'] ?? 1);
+
 export default defineConfig({
   testDir: '../tests/journeys',
   outputDir: '../test-results',
   workers: 2,
-  timeout: 90_000,
+  // Only ends what never ends: every wait in a journey has a limit of its own.
+  timeout: 300_000 * slowness,
   // A slow disk or a busy machine is not a fault of the editor: what is waited for comes within a few seconds.
   expect: { timeout: 20_000 },
   forbidOnly: true,

@@ -158,9 +158,9 @@ test('places of the house are looked into one after the other without a mouse', 
 test('a duo is set up and printed without a mouse', async ({ editor, page, program }) => {
   const { keyboard } = page;
   await keyboard.press('Control+Alt+n');
-  await expect(editor.dialog).toBeVisible();
+  await expect(page.getByRole('dialog', { name: 'A new concert' })).toBeVisible();
   await keyboard.press('Enter');
-  await expect(editor.dialog).toBeHidden();
+  await expect(editor.dialog).toHaveCount(0);
   for (const what of ['cello', 'viola']) {
     await keyboard.press('Control+i');
     await keyboard.type(what);

@@ -372,7 +372,7 @@ test('a marquee selects what lies wholly in it, and dragging moves all of it in 
   await page.mouse.move(box.x + box.width - 8, box.y + box.height - 8, { steps: 5 });
   await page.mouse.up();
   const chosen = editor.items.getByRole('treeitem', { selected: true });
-  expect(await chosen.count()).toBeGreaterThan(3);
+  await expect.poll(() => chosen.count()).toBeGreaterThan(3);
   await page.keyboard.press('Shift+ArrowUp');
   await expect(page.getByRole('button', { name: /^Undo move \d+ items/ })).toBeVisible();
   await page.keyboard.press('Escape');

@@ -62,6 +62,7 @@ async function tabTo(page: Page, target: Locator): Promise<void> {
 
 test('two facing pairs with shared stands, from a line of text', async ({ editor, page }) => {
   await page.keyboard.press('Control+Alt+N');
+  await expect(page.getByRole('dialog', { name: 'A new concert' })).toBeVisible();
   await page.keyboard.press('Enter');
   await expect(editor.dialog).toHaveCount(0);
   await page.getByRole('button', { name: 'Set an ensemble from text…' }).click();
@@ -105,14 +106,16 @@ test('from an empty concert to the printed plot with nothing but the keyboard', 
   await keyboard.press('Enter');
   await expect(editor.dialog).toHaveCount(0);
   await keyboard.press('Control+E');
-  await expect(editor.dialog).toBeVisible();
+  const line = page.getByRole('dialog', { name: 'Write down who plays' });
+  await expect(line.getByRole('textbox', { name: 'Ensemble' })).toBeFocused();
   await keyboard.type('vl, va, vc');
+  await expect(line.getByRole('button', { name: 'Set 3 players' })).toBeEnabled();
   await keyboard.press('Enter');
   await expect(editor.dialog).toHaveCount(0);
 
   // The cello a step upstage: found in the tree by its letters, moved on the plan, and said.
   await keyboard.press('Control+L');
-  await keyboard.type('cel');
+  await editor.typeAtOnce('cel');
   const cello = editor.items.getByRole('treeitem', { name: /^Cello/ });
   await expect(cello).toHaveAttribute('aria-selected', 'true');
   const before = await editor.position();

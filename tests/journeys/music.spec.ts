@@ -156,7 +156,7 @@ test('a part that the score lacks is typed beside it', async ({ editor, page, pr
 
   // For the player who has no part, with one row for all bars.
   await editor.dialog.getByRole('button', { name: 'Add a part by a table…' }).click();
-  const top = editor.dialog.last();
+  const top = page.getByRole('dialog', { name: /^(A part that the score lacks|Table of Viola)$/ });
   const cell = (name: string) => top.getByLabel(name);
   const told = top.getByRole('status');
   await expect(top.getByLabel('Played by')).toHaveValue('player-3');

@@ -24,7 +24,7 @@ test('the tree is walked, opened, closed and searched by letters, and tells wher
   await expect(last).toHaveAttribute('aria-posinset', (await last.getAttribute('aria-setsize')) ?? '');
 
   // Letters lead to names, and do not act on the plan: "v" is no hand here.
-  await keyboard.type('vio');
+  await editor.typeAtOnce('vio');
   await expect.poll(active).toMatch(/^Viola \(player 2\), \d+ S[LR], \d+ US/);
   await expect(row(/^Viola/)).toHaveAccessibleName(/, \d+ findings?$/);
 
@@ -63,7 +63,8 @@ test('Delete in the tree takes out what has the focus, the next row has it then,
   const at = names.findIndex((name) => name.startsWith('stand 1'));
   const next = (names[at + 1] ?? '').replace(/^(stand) 2/, 'stand 1').split(',')[0] ?? '';
   await keyboard.press('Control+l');
-  await keyboard.type('stand 1');
+  await editor.typeAtOnce('stand 1');
+  await expect(editor.items.getByRole('treeitem', { selected: true })).toHaveAccessibleName(/^stand 1/);
   await keyboard.press('Delete');
   await expect(stands).toHaveCount(count - 1);
   await expect(editor.items).toBeFocused();

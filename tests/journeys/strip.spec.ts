@@ -129,13 +129,15 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await slider.focus();
     await page.keyboard.press('Space');
     await expect(strip.getByRole('button', { name: 'Pause' })).toBeVisible();
-    await expect(strip).toContainText(/0:1\d, bar/);
     // The slider says what is shown while it goes on, too.
-    await expect(slider).toHaveAttribute('aria-valuetext', /^0:[1-9]\d, bar/);
+    await expect
+      .poll(async () => secondsIn(await slider.getAttribute('aria-valuetext')))
+      .toBeGreaterThanOrEqual(10);
     await page.keyboard.press('Space');
     await expect(strip.getByRole('button', { name: 'Play', exact: true })).toBeVisible();
     const paused = await slider.getAttribute('aria-valuetext');
     expect(secondsIn(paused)).toBeGreaterThanOrEqual(10);
+    await expect(strip).toContainText(paused ?? '');
     await page.waitForTimeout(400);
     await expect(slider).toHaveAttribute('aria-valuetext', paused ?? '');
 
