@@ -6,6 +6,7 @@ import type { Page } from '@playwright/test';
 import { expect, it, onTestFinished, vi } from 'vitest';
 import { testLoopback, TOKEN, windowIn } from '../../helpers/loopback.ts';
 import { openBrowser } from '../../helpers/browser.ts';
+import { eventually } from '../../helpers/eventually.ts';
 import { temporaryFolder } from '../../helpers/folders.ts';
 
 /** A page's call, as the window makes it. Resolves to the status, or to "blocked". */
@@ -121,7 +122,9 @@ it('the policy stops scripts in the page, code out of text and requests to elsew
     image.src = 'http://127.0.0.1:1/a.png';
     document.head.append(image);
     await fetch('http://127.0.0.1:1/').catch(() => undefined);
-    await new Promise((done) => setTimeout(done, 300));
+    // They are told one by one, a while later.
+    for (let tries = 0; tries < 300 && seen.length < 3; tries++)
+      await new Promise((done) => setTimeout(done, 100));
     return seen.sort();
   });
   expect(violations).toEqual(['connect-src', 'img-src', 'script-src-elem']);
@@ -142,9 +145,9 @@ it('a page that is closed or reloaded is noticed', async (context) => {
   expect(await hold()).toBe(200);
   expect(server.pages()).toBe(1);
   await page.reload();
-  await vi.waitFor(() => expect(allPagesGone).toHaveBeenCalledTimes(1));
+  await eventually(() => expect(allPagesGone).toHaveBeenCalledTimes(1));
   await hold();
   await page.close();
-  await vi.waitFor(() => expect(allPagesGone).toHaveBeenCalledTimes(2));
+  await eventually(() => expect(allPagesGone).toHaveBeenCalledTimes(2));
   expect(server.pages()).toBe(0);
 });

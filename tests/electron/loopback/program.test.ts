@@ -1,11 +1,13 @@
 /** The loopback shell as a program: started, found, opened, ended. */
 
 import { spawn, spawnSync, type ChildProcess } from 'node:child_process';
-import { chmodSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { chmodSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { beforeAll, expect, it, onTestFinished, vi } from 'vitest';
+import { chromium } from '@playwright/test';
+import { beforeAll, expect, it, onTestFinished } from 'vitest';
 import { findBrowser } from '../../../electron/bootstrap/tools.mjs';
 import { root } from '../../helpers/built.ts';
+import { eventually } from '../../helpers/eventually.ts';
 import { temporaryFolder } from '../../helpers/folders.ts';
 import { TOKEN } from '../../helpers/loopback.ts';
 
@@ -46,14 +48,11 @@ function start(
 }
 
 async function addressOf({ printed }: Started): Promise<URL> {
-  return vi.waitFor(
-    () => {
-      const [address] = /http:\/\/127\.0\.0\.1:\d+\/#token=\S+/.exec(printed()) ?? [];
-      if (address === undefined) throw new Error(`no address in: ${printed()}`);
-      return new URL(address);
-    },
-    { timeout: 100_000 },
-  );
+  return eventually(() => {
+    const [address] = /http:\/\/127\.0\.0\.1:\d+\/#token=\S+/.exec(printed()) ?? [];
+    if (address === undefined) throw new Error(`no address in: ${printed()}`);
+    return new URL(address);
+  });
 }
 
 async function call(address: URL, channel: string, ...args: unknown[]): Promise<unknown> {
@@ -123,13 +122,12 @@ it('opens the window in the browser, keeps its token off the command line, and e
   const wrapper = join(folder, 'browser');
   writeFileSync(
     wrapper,
-    `#!/bin/sh\necho "$@" > ${folder}/words\necho $$ > ${folder}/pid\nexec ${browser} --headless=new "$@"\n`,
+    `#!/bin/sh\necho "$@" > ${folder}/words\necho $$ > ${folder}/pid\nexec ${browser} --headless=new --remote-debugging-port=0 "$@"\n`,
   );
   chmodSync(wrapper, 0o755);
   const started = start(['--browser', wrapper]);
-  await vi.waitFor(() => expect(existsSync(join(folder, 'pid'))).toBe(true), { timeout: 15_000 });
-  // Time for the page to come up. Had it not, the program would go on serving when the browser dies.
-  await new Promise((done) => setTimeout(done, 8_000));
+  // Had the window not come up, the program would go on serving when the browser dies.
+  await windowIsUp(join(started.state, 'browser'));
   expect(started.child.exitCode).toBeNull();
   const words = readFileSync(join(folder, 'words'), 'utf8');
   expect(words).toContain(`--user-data-dir=${join(started.state, 'browser')}`);
@@ -138,3 +136,17 @@ it('opens the window in the browser, keeps its token off the command line, and e
   process.kill(Number(readFileSync(join(folder, 'pid'), 'utf8')));
   expect(await started.ended).toBe(0);
 });
+
+/** Waits until the window in the browser with this profile shows what its workers found: by then the program knows of it. */
+async function windowIsUp(profile: string): Promise<void> {
+  const port = await eventually(() =>
+    Number(readFileSync(join(profile, 'DevToolsActivePort'), 'utf8').split('\n')[0]),
+  );
+  const browser = await chromium.connectOverCDP(`http://127.0.0.1:${port}`);
+  const page = await eventually(() => {
+    const found = browser.contexts().flatMap((each) => each.pages())[0];
+    if (!found) throw new Error('the browser has no page');
+    return found;
+  });
+  await page.getByRole('button', { name: /^Worst seen/ }).waitFor({ timeout: 100_000 });
+}

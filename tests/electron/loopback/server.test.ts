@@ -5,6 +5,7 @@ import { request } from 'node:http';
 import { describe, expect, it, vi } from 'vitest';
 import { startLoopback } from '../../../electron/loopback/server.ts';
 import { LARGEST_BODY } from '../../../electron/loopback/body.ts';
+import { eventually } from '../../helpers/eventually.ts';
 import { temporaryFolder } from '../../helpers/folders.ts';
 import { testLoopback, TOKEN, windowIn } from '../../helpers/loopback.ts';
 import { testShell } from '../../helpers/services.ts';
@@ -88,7 +89,7 @@ describe('who is turned away from everything', () => {
 
 function rawly(port: number, text: string, host = '127.0.0.1'): Promise<string> {
   return new Promise((resolve, reject) => {
-    const socket = connect({ port, host, timeout: 2000 }, () => socket.write(text));
+    const socket = connect({ port, host, timeout: 60_000 }, () => socket.write(text));
     let answer = '';
     socket.on('data', (chunk) => (answer += chunk.toString()));
     socket.on('end', () => resolve(answer));
@@ -214,10 +215,10 @@ it('knows when the last page has gone', async () => {
   const pages = [await presence(server.port), await presence(server.port)];
   expect(server.pages()).toBe(2);
   pages[0]?.destroy();
-  await vi.waitFor(() => expect(server.pages()).toBe(1));
+  await eventually(() => expect(server.pages()).toBe(1));
   expect(allPagesGone).not.toHaveBeenCalled();
   pages[1]?.destroy();
-  await vi.waitFor(() => expect(allPagesGone).toHaveBeenCalledOnce());
+  await eventually(() => expect(allPagesGone).toHaveBeenCalledOnce());
 });
 
 function presence(port: number): Promise<{ destroy(): void }> {

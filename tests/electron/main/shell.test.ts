@@ -9,6 +9,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import * as electron from '../../helpers/electron-stub.ts';
+import { eventually } from '../../helpers/eventually.ts';
 import { windowIn } from '../../helpers/loopback.ts';
 
 vi.mock('electron', () => import('../../helpers/electron-stub.ts'));
@@ -28,7 +29,7 @@ let window: electron.FakeWindow;
 beforeAll(async () => {
   vi.stubEnv('STANDLINES_STATE_DIR', state);
   await import('../../../electron/main/main.ts');
-  await vi.waitFor(() => expect(electron.FakeWindow.windows).toHaveLength(1));
+  await eventually(() => expect(electron.FakeWindow.windows).toHaveLength(1));
   listener = electron.ipcMain.handle.mock.calls[0]?.[1] as Listener;
 });
 
@@ -277,7 +278,7 @@ describe('windows and work', () => {
     expect(await listener(event, 'recovery.list', [])).toMatchObject({ value: [] });
     electron.dialog.showMessageBox.mockResolvedValueOnce({ response: 0 });
     window.webContents.emit('render-process-gone');
-    await vi.waitFor(() => expect(electron.FakeWindow.windows).not.toContain(window));
+    await eventually(() => expect(electron.FakeWindow.windows).not.toContain(window));
     const again = electron.FakeWindow.windows[0];
     const next = { sender: again?.webContents, senderFrame: again?.webContents.mainFrame };
     expect(await listener(next, 'recovery.list', [])).toMatchObject({ value: [{ name: 'Trio' }] });
