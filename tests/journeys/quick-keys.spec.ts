@@ -7,7 +7,10 @@ import { expect, test } from './editor.ts';
  * Presses a key as the browser would, and says what has the focus before anything else can happen: the next key, a frame,
  * a timer. A key pressed by the test itself would come too late to tell.
  */
-function focusRightAfter(page: Page, press: KeyboardEventInit): Promise<string> {
+function focusRightAfter(
+  page: Page,
+  press: { readonly key: string; readonly ctrlKey?: boolean },
+): Promise<string> {
   return page.evaluate(async (init) => {
     const target = document.activeElement ?? document.body;
     target.dispatchEvent(new KeyboardEvent('keydown', { ...init, bubbles: true, cancelable: true }));
