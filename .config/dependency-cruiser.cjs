@@ -6,18 +6,19 @@
 
 /** What each room of the model may see besides itself. */
 const MODEL_ROOMS = {
+  words: [],
   geometry: [],
-  document: ['geometry'],
-  catalogue: ['document', 'geometry'],
-  commands: ['score', 'catalogue', 'document', 'geometry', 'file-format'],
-  checks: ['score', 'catalogue', 'document', 'geometry'],
-  'file-format': ['score', 'catalogue', 'document', 'geometry'],
-  drawing: ['checks', 'pages', 'programme', 'score', 'catalogue', 'document', 'geometry'],
-  arrange: ['score', 'catalogue', 'document', 'geometry'],
-  programme: ['checks', 'commands', 'catalogue', 'document', 'geometry'],
-  pages: ['checks', 'commands', 'score', 'catalogue', 'document', 'geometry'],
-  score: ['document'],
-  underlay: ['commands', 'document', 'geometry'],
+  document: ['geometry', 'words'],
+  catalogue: ['document', 'geometry', 'words'],
+  commands: ['score', 'catalogue', 'document', 'geometry', 'file-format', 'words'],
+  checks: ['score', 'catalogue', 'document', 'geometry', 'words'],
+  'file-format': ['score', 'catalogue', 'document', 'geometry', 'words'],
+  drawing: ['checks', 'pages', 'programme', 'score', 'catalogue', 'document', 'geometry', 'words'],
+  arrange: ['score', 'catalogue', 'document', 'geometry', 'words'],
+  programme: ['checks', 'commands', 'catalogue', 'document', 'geometry', 'words'],
+  pages: ['checks', 'commands', 'score', 'catalogue', 'document', 'geometry', 'words'],
+  score: ['document', 'words'],
+  underlay: ['commands', 'document', 'geometry', 'words'],
 };
 
 const PURE_LIBRARIES = [
@@ -27,6 +28,7 @@ const PURE_LIBRARIES = [
   'munkres',
   'saxes',
   '@tarikjabiri/dxf',
+  'ttag',
 ];
 
 /** Only this file of the checks tries commands: a remedy has to be something that the user could do. */

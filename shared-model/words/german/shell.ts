@@ -1,0 +1,3 @@
+import type { Entries } from '../catalogue.ts';
+
+export const shell: Entries = {};
