@@ -28,7 +28,7 @@ const PURE_LIBRARIES = [
   'munkres',
   'saxes',
   '@tarikjabiri/dxf',
-  'ttag',
+  'i18next',
 ];
 
 /** Only this file of the checks tries commands: a remedy has to be something that the user could do. */

@@ -81,6 +81,14 @@ describe('the language', () => {
     expect([0, 1, 2].map(pages)).toEqual(['0 pages of stand 3', '1 page of stand 3', '2 pages of stand 3']);
   });
 
+  test('a value is said as it is, whatever it looks like', () => {
+    speakFrom('de', { 'all of {0} and {1}': 'alles von {1} und {0}' });
+    for (const name of ['{1}', '{{0}}', '$t(all)', '${ 0 }', '<b>&amp;', 'a_b.c:d', '']) {
+      const other = 'Oboe';
+      expect(t`all of ${name} and ${other}`).toBe(`alles von Oboe und ${name}`);
+    }
+  });
+
   test('numbers have its decimal sign', () => {
     expect([fixed(1.5, 2), atMost(1.5, 2), atMost(2, 2)]).toEqual(['1.50', '1.5', '2']);
     speakFrom('de', {});
