@@ -50,9 +50,7 @@ export function readFacing(typed: string): FacingReading {
 
 /** As it is shown everywhere else; with a tenth of a degree where it has one. */
 export function facingWords(facing: Degrees): string {
-  const tenths = Math.round(facing * 10) / 10;
-  if (Number.isInteger(tenths)) return formatFacing(tenths);
-  return `${Math.abs(tenths)}° towards ${tenths > 0 ? 'SL' : 'SR'}`;
+  return formatFacing(facing, 1);
 }
 
 function unreadable(): FacingReading {

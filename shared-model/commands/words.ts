@@ -1,6 +1,7 @@
 /** How commands name what they work on. */
 
 import { setupsOf, type Document } from '../document/document.ts';
+import { countOfKind } from '../document/kind-counts.ts';
 import { kindWord, labelOf } from '../document/labels.ts';
 import type { AnyRecord } from '../document/records.ts';
 
@@ -17,5 +18,5 @@ export function namesOf(document: Document, records: readonly AnyRecord[]): stri
   if (!first) return 'nothing';
   if (records.length === 1) return nameOf(document, first);
   const isOneKind = records.every(({ kind }) => kind === first.kind);
-  return `${records.length} ${isOneKind ? `${kindWord(first.kind)}s` : 'items'}`;
+  return isOneKind ? countOfKind(first.kind, records.length) : `${records.length} items`;
 }

@@ -4,35 +4,37 @@ import { find, inSetup, programmeOf, type Document } from './document.ts';
 import { asId, compareIds, type Id } from './ids.ts';
 import type { AnyRecord, Kind } from './records.ts';
 import { isPlaced } from './records.ts';
+import { instrumentWord } from './instrument-words.ts';
+import { t } from '../words/say.ts';
 
-const KIND_WORDS: Readonly<Record<Kind, string>> = {
-  concert: 'concert',
-  setup: 'setup',
-  score: 'score',
-  pagePlan: 'page plan',
-  platform: 'platform',
-  door: 'door',
-  seatBlock: 'seat block',
-  place: 'place',
-  storage: 'storage',
-  stock: 'stock',
-  underlay: 'underlay',
-  player: 'player',
-  instrument: 'instrument',
-  stand: 'stand',
-  instrumentStand: 'instrument stand',
-  table: 'table',
-  seat: 'seat',
-  piano: 'piano',
-  largeInstrument: 'large instrument',
-  lamp: 'lamp',
-  riser: 'riser',
-  shape: 'object',
-  group: 'group',
+const KIND_WORDS: Readonly<Record<Kind, () => string>> = {
+  concert: () => t`concert`,
+  setup: () => t`setup`,
+  score: () => t`score`,
+  pagePlan: () => t`page plan`,
+  platform: () => t`platform`,
+  door: () => t`door`,
+  seatBlock: () => t`seat block`,
+  place: () => t`place`,
+  storage: () => t`storage`,
+  stock: () => t`stock`,
+  underlay: () => t`underlay`,
+  player: () => t`player`,
+  instrument: () => t`instrument`,
+  stand: () => t`stand`,
+  instrumentStand: () => t`instrument stand`,
+  table: () => t`table`,
+  seat: () => t`seat`,
+  piano: () => t`piano`,
+  largeInstrument: () => t`large instrument`,
+  lamp: () => t`lamp`,
+  riser: () => t`riser`,
+  shape: () => t`object`,
+  group: () => t`group`,
 };
 
 export function kindWord(kind: Kind): string {
-  return KIND_WORDS[kind];
+  return KIND_WORDS[kind]();
 }
 
 /**
@@ -72,7 +74,7 @@ export function markOf(document: Document, setup: Id<'setup'>, record: AnyRecord
 export function labelOf(document: Document, setup: Id<'setup'>, id: string): string {
   const record = find(document, asId(id));
   if (!record) return id;
-  if (record.kind === 'instrument') return record.name || record.model.replaceAll('-', ' ');
+  if (record.kind === 'instrument') return record.name || instrumentWord(record.model);
   const mark = isPlaced(record) ? markOf(document, setup, record) : '';
   if (!record.name) return mark || markOf(document, setup, record);
   return mark ? `${record.name} (${mark})` : record.name;

@@ -1,5 +1,7 @@
 /** Lengths and positions in the words of the trade, metric or imperial. */
 
+import { atMost, fixed } from '../words/numbers.ts';
+import { t } from '../words/say.ts';
 import type { Concert, Millimetres, Point } from './records.ts';
 
 export type Units = Concert['units'];
@@ -60,7 +62,7 @@ export function formatBare(length: Millimetres, units: Units): string {
 export function formatFine(length: Millimetres, units: Units, part: number): string {
   const count = countOf(length, part, units);
   if (units === 'imperial') return formatParts(count, part, units);
-  return part === 1 ? String(count || 0) : (count / part).toFixed(1);
+  return part === 1 ? String(count || 0) : fixed(count / part, 1);
 }
 
 /** "820 SL, 1450 US": from the centre line towards stage left or right, from the front edge up- or downstage. */
@@ -69,19 +71,25 @@ export function formatPosition(point: Point, units: Units): string {
 }
 
 export function formatAcross(x: Millimetres, units: Units): string {
-  return isZero(x, units) ? 'on centre' : `${formatBare(Math.abs(x), units)} ${x > 0 ? 'SL' : 'SR'}`;
+  if (isZero(x, units)) return t`on centre`;
+  const length = formatBare(Math.abs(x), units);
+  return x > 0 ? t`${length} SL` : t`${length} SR`;
 }
 
 export function formatDepth(y: Millimetres, units: Units): string {
-  return isZero(y, units) ? 'at edge' : `${formatBare(Math.abs(y), units)} ${y > 0 ? 'US' : 'DS'}`;
+  if (isZero(y, units)) return t`at edge`;
+  const length = formatBare(Math.abs(y), units);
+  return y > 0 ? t`${length} US` : t`${length} DS`;
 }
 
-/** "straight at the house", "20° towards SR", "upstage". */
-export function formatFacing(facing: number): string {
-  const turn = Math.round(((facing % 360) + 540) % 360) - 180;
-  if (turn === 0) return 'straight at the house';
-  if (Math.abs(turn) === 180) return 'upstage';
-  return `${Math.abs(turn)}° towards ${turn > 0 ? 'SL' : 'SR'}`;
+/** "straight at the house", "20° towards SR", "upstage"; to so many digits of a degree. */
+export function formatFacing(facing: number, digits = 0): string {
+  const parts = 10 ** digits;
+  const turn = Math.round((((facing % 360) + 540) % 360) * parts) / parts - 180;
+  if (turn === 0) return t`straight at the house`;
+  if (Math.abs(turn) === 180) return t`upstage`;
+  const degrees = atMost(Math.abs(turn), digits);
+  return turn > 0 ? t`${degrees}° towards SL` : t`${degrees}° towards SR`;
 }
 
 function isZero(length: Millimetres, units: Units): boolean {
@@ -95,7 +103,7 @@ function feetAndInches(length: Millimetres): string {
 
 /** So many parts of a millimetre or of an inch in words. */
 function formatParts(count: number, part: number, units: Units): string {
-  if (units === 'metric') return `${count / part + 0} mm`;
+  if (units === 'metric') return `${atMost(count / part, 2)} mm`;
   const parts = Math.abs(count);
   const feet = Math.floor(parts / (12 * part));
   const inches = Math.floor((parts % (12 * part)) / part);
