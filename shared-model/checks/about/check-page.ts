@@ -1,6 +1,6 @@
 /**
  * What a page about a check tells: what is computed, when it speaks up, from which figures and sources, what of the concert
- * it depends on, and what it does not know. Sentences are English, in the units asked for; every figure in them comes
+ * it depends on, and what it does not know. In the language that is spoken and the units asked for; every figure comes
  * from the constant that the check itself uses.
  */
 
@@ -71,9 +71,4 @@ export function tellerIn(units: Units): Teller {
 /** 0.9 is "90 %". */
 export function percent(share: number): string {
   return `${Math.round(share * 100)} %`;
-}
-
-/** A number as it is written down, without the tail that binary fractions leave. */
-export function number(value: number, digits: number = 2): string {
-  return String(Number(value.toFixed(digits)));
 }

@@ -1,3 +1,9 @@
-import type { Entries } from '../catalogue.ts';
+/** The pages of help about the checks. */
 
-export const help: Entries = {};
+import type { Entries } from '../catalogue.ts';
+import { cited } from './help/cited.ts';
+import { playing } from './help/playing.ts';
+import { seeing } from './help/seeing.ts';
+import { standing } from './help/standing.ts';
+
+export const help: Entries = { ...cited, ...playing, ...seeing, ...standing };
