@@ -17,6 +17,7 @@ import { programmeWords } from './words/programme.ts';
 import { stripWords } from './words/strip.ts';
 import { turnsWords } from './words/turns.ts';
 import { underlayWords } from './words/underlay.ts';
+import type { Widened } from './words/widened.ts';
 import { windowWords } from './words/window.ts';
 
 const english = {
@@ -50,12 +51,6 @@ const english = {
   ...helpWords,
   ...underlayWords,
 } as const;
-
-type Widened<T> = T extends string
-  ? string
-  : T extends (...args: infer A) => infer R
-    ? (...args: A) => R
-    : { readonly [K in keyof T]: Widened<T[K]> };
 
 export type Catalogue = Widened<typeof english>;
 
