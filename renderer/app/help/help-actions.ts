@@ -2,7 +2,7 @@
 
 import type { Editor } from '../../state/editor.svelte.ts';
 import { text } from '../text.ts';
-import { helpPages, type HelpPageId } from './pages.ts';
+import { helpPageIds, titleOf, type HelpPageId } from './pages.ts';
 
 export function showHelp(editor: Editor, page: HelpPageId = 'sight'): void {
   void editor.questions.ask('help', { page });
@@ -10,17 +10,16 @@ export function showHelp(editor: Editor, page: HelpPageId = 'sight'): void {
 
 interface HelpSketch {
   readonly id: string;
-  readonly words: string;
+  readonly words: () => string;
   readonly run: (editor: Editor) => void;
 }
 
 export const HELP_ACTIONS: readonly HelpSketch[] = [
-  { id: 'help.pages', words: text.help.action, run: (editor) => showHelp(editor) },
-  { id: 'help.hints', words: text.help.hints, run: ({ view }) => (view.hints = true) },
-  // No title has a length in it.
-  ...helpPages('metric').map(({ id, title }) => ({
+  { id: 'help.pages', words: () => text.help.action, run: (editor) => showHelp(editor) },
+  { id: 'help.hints', words: () => text.help.hints, run: ({ view }) => (view.hints = true) },
+  ...helpPageIds().map((id) => ({
     id: `help.page.${id}`,
-    words: text.help.page(title),
+    words: () => text.help.page(titleOf(id)),
     run: (editor: Editor) => showHelp(editor, id),
   })),
 ];

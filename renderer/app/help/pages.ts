@@ -3,7 +3,7 @@
 import { checkPages, pageOf, type CheckPageId } from '#model/checks/about/about.ts';
 import type { AboutPage } from '#model/checks/about/check-page.ts';
 import type { Units } from '#model/document/measures.ts';
-import { morePages } from '../words/help-pages.ts';
+import { morePages } from './more-pages.ts';
 
 export { pageOf };
 
@@ -12,6 +12,15 @@ export type HelpPage = AboutPage<HelpPageId>;
 
 export function helpPages(units: Units): readonly HelpPage[] {
   return [...checkPages(units), ...morePages(units)];
+}
+
+export function helpPageIds(): readonly HelpPageId[] {
+  return helpPages('metric').map(({ id }) => id);
+}
+
+export function titleOf(page: HelpPageId): string {
+  // No title has a length in it.
+  return helpPages('metric').find(({ id }) => id === page)?.title ?? page;
 }
 
 /** Pages that have every word of `search` somewhere; those whose title has them first. */

@@ -3,6 +3,7 @@
 import type { SettingForm } from '#model/checks/about/check-page.ts';
 import type { Standing } from '#model/checks/about/cited.ts';
 import { counted } from './counting.ts';
+import { helpPagesWords } from './help-pages.ts';
 
 const forms: Readonly<Record<SettingForm, string>> = {
   player: 'in the properties of the player',
@@ -54,5 +55,6 @@ export const helpWords = {
     forms,
     standings,
     hints: 'Show the first things to try',
+    more: helpPagesWords,
   },
 } as const;
