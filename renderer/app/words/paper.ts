@@ -43,6 +43,7 @@ export const paperWords = {
     stopped: (done: number, count: number) => `Stopped: ${done} of ${count} are saved.`,
     saved: (names: readonly string[]) => `Saved ${names.join(', ')}`,
     exists: (name: string) => `“${name}” is already there.`,
-    files: (piece: string, what: string) => `${piece}, ${what}`,
+    /** Names go small in the name of a file. */
+    files: (piece: string, what: string) => `${piece}, ${what.toLowerCase()}`,
   },
 } as const;

@@ -95,7 +95,7 @@ export const formsWords: Widened<typeof english> = {
   stand: {
     form: 'Form',
     forms: { single: 'Eine Auflage', backToBack: 'Zwei, Rücken an Rücken' },
-    lip: 'Notenleiste über dem Boden',
+    lip: 'Pultleiste über dem Boden',
     tilt: 'Neigung der Auflage',
     tiltHint: 'von waagrecht an; 90 ist senkrecht',
     deskWidth: 'Breite der Auflage',

@@ -2,17 +2,17 @@
 
 import type { Catalogue } from '../../text.ts';
 import { percent } from '../counting.ts';
-import { ensembleWords } from '../ensemble.ts';
-import { handsWords } from '../hands.ts';
+import { ensembleWords } from './ensemble.ts';
+import { handsWords } from './hands.ts';
 import { helpWords } from '../help.ts';
-import { musicWords } from '../music.ts';
-import { packWords } from '../pack.ts';
-import { paperWords } from '../paper.ts';
-import { partsWords } from '../parts.ts';
-import { programmeWords } from '../programme.ts';
-import { stripWords } from '../strip.ts';
-import { turnsWords } from '../turns.ts';
-import { underlayWords } from '../underlay.ts';
+import { musicWords } from './music.ts';
+import { packWords } from './pack.ts';
+import { paperWords } from './paper.ts';
+import { partsWords } from './parts.ts';
+import { programmeWords } from './programme.ts';
+import { stripWords } from './strip.ts';
+import { turnsWords } from './turns.ts';
+import { underlayWords } from './underlay.ts';
 import { elements } from './counting.ts';
 import { dialogsWords } from './dialogs.ts';
 import { findingsWords } from './findings.ts';

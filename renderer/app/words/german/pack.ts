@@ -1,0 +1,58 @@
+/** The print pack, and what the concert says for it: contacts and chosen views. */
+
+import { counted } from '../counting.ts';
+import type { packWords as english } from '../pack.ts';
+import type { Widened } from '../widened.ts';
+
+export const packWords: Widened<typeof english> = {
+  pack: {
+    action: 'Druckmappe…',
+    title: 'Druckmappe',
+    sheets: 'Blätter der Mappe',
+    whole: 'Ganzes Konzert',
+    usual: 'Übliche Blätter',
+    none: 'Keine',
+    earlier: (name) => `${name}: weiter vorn in der Mappe`,
+    later: (name) => `${name}: weiter hinten in der Mappe`,
+    all: (piece) => `Alles zu ${piece}`,
+    goTo: (name, sheet) => `Zeigen: ${name}, Blatt ${sheet}`,
+    nothing: 'Mindestens ein Blatt wählen.',
+    counting: (done, of) => `Inhalt wird ermittelt: ${done} von ${of}`,
+    drawing: (done, of) => `Wird gezeichnet: Blatt ${done} von ${of}`,
+    reading: 'Mappe wird geöffnet…',
+    stop: 'Anhalten',
+    stopped: 'Angehalten. Nichts wurde gespeichert.',
+    again: 'Neu erstellen',
+    ready: (sheets) => `${counted(sheets, 'Blatt', 'Blätter')}, mit 100 % gedruckt genau maßstäblich.`,
+    notShown: 'Die Mappe ist fertig, lässt sich hier aber nicht zeigen; speichern geht.',
+    page: (sheet, sheets, name) => `Blatt ${sheet} von ${sheets}: ${name}`,
+    pages: 'Seiten',
+    save: 'Als PDF speichern…',
+    saveZip: 'Als ZIP speichern…',
+    scale: 'Maßstab der Bühnenpläne',
+    forms: 'Gespeichert als',
+    formOf: {
+      pdf: 'PDF aller Blätter',
+      svg: 'SVG jedes Blatts',
+      png: 'PNG jedes Blatts',
+      dxf: 'DXF vom Plan jeder Aufstellung',
+      csv: 'CSV der Marken und der Stückliste',
+    },
+    dpi: 'Auflösung der PNG',
+    dots: (dpi) => `${dpi} Punkte je Zoll`,
+    noForm: 'Mindestens eine Form zum Speichern wählen.',
+    saving: 'Wird geschrieben…',
+    saved: (name) => `Die Mappe liegt in ${name}.`,
+    file: (title) => `${title}, Druckmappe`,
+    contacts: 'Kontakte',
+    contactsHelp: 'Stehen auf dem Deckblatt der Mappe.',
+    contactsAction: 'Kontakte für die Druckmappe…',
+    contact: (number) => `Kontakt ${number}`,
+    contactName: 'Name',
+    contactRole: 'Wofür',
+    contactReached: 'Erreichbar unter',
+    addContact: 'Kontakt hinzufügen',
+    removeContact: (name) => `Entfernen: ${name}`,
+    printView: 'Diesen Blick in die Druckmappe nehmen',
+  },
+};
