@@ -21,6 +21,8 @@ export default defineConfig({
   reporter: [['list'], ['json', { outputFile: '../test-results/journeys.json' }]],
   use: {
     viewport: { width: 1440, height: 900 },
+    // Decides on the language, the units and the paper that a new user meets.
+    locale: 'en-GB',
     deviceScaleFactor: 1,
     launchOptions: { executablePath, args: ['--no-sandbox'] },
     // Recording every step takes as long as many of them: only when it is asked for.

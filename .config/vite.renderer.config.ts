@@ -21,6 +21,13 @@ export default defineConfig({
     // What is bundled is not packaged as a package of its own, whose licence would be beside it.
     license: { fileName: 'licences.md' },
     chunkSizeWarningLimit: 1500,
-    rolldownOptions: { checks: { pluginTimings: false }, output: { topLevelVar: false } },
+    rolldownOptions: {
+      // A page for each language: the words of another come before everything else.
+      input: ['index.html', 'index.de.html'].map((page) =>
+        fileURLToPath(new URL(`renderer/${page}`, repository)),
+      ),
+      checks: { pluginTimings: false },
+      output: { topLevelVar: false },
+    },
   },
 });

@@ -4,6 +4,7 @@
  */
 
 import * as v from 'valibot';
+import { LANGUAGES } from '#model/words/languages.ts';
 import type { Arguments, Channel } from './contract.ts';
 
 /** Texts of documents: the same limit as for files, counted in UTF-16 units. */
@@ -34,6 +35,7 @@ const workToKeep = v.strictObject({
 });
 
 const settings = v.strictObject({
+  language: v.picklist(['system', ...LANGUAGES]),
   theme: v.picklist(['system', 'light', 'dark']),
   units: v.picklist(['document', 'metric', 'imperial']),
   paper: v.nullable(v.pipe(v.string(), v.maxLength(32))),

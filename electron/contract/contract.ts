@@ -5,6 +5,7 @@
  */
 
 import type { Music } from '#model/document/music.ts';
+import type { LanguageChoice } from '#model/words/languages.ts';
 
 export type Result<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: Fault };
@@ -149,6 +150,8 @@ export interface Recoverable {
 }
 
 export interface Settings {
+  /** Of the window, the checks and the prints; the window takes it when it is loaded. */
+  readonly language: LanguageChoice;
   readonly theme: 'system' | 'light' | 'dark';
   readonly units: 'document' | 'metric' | 'imperial';
   readonly paper: string | null;

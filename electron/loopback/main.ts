@@ -9,6 +9,7 @@
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { createHandlers } from '../services/handlers.ts';
+import { speakTo } from '../services/language.ts';
 import { windowFolder } from '../services/program.ts';
 import { startServices } from '../services/start-services.ts';
 import { openBrowser } from './browser.ts';
@@ -45,6 +46,7 @@ const loopback = await startLoopback({
   ...(token ? { token } : {}),
   allPagesGone,
   report: (bug) => console.error(bug),
+  speakTo: (preferred) => speakTo(services.fs, services.state, preferred),
 });
 
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => void end());

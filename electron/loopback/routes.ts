@@ -5,7 +5,9 @@ import type { IncomingMessage, ServerResponse } from 'node:http';
 import { answerCall, type CallAnswer } from '#contract/answer-call.ts';
 import type { Handlers } from '#contract/contract.ts';
 import { fault } from '#contract/result.ts';
-import { windowFiles, type WindowFile } from '../services/window-files.ts';
+import type { Language } from '#model/words/languages.ts';
+import { wantedIn } from '../services/language.ts';
+import { pageIn, windowFiles, type WindowFile } from '../services/window-files.ts';
 import { headersOf } from '../services/window-headers.ts';
 import { readArguments } from './body.ts';
 import type { Entrance } from './entrance.ts';
@@ -22,6 +24,8 @@ export interface House {
   readonly presence: Presence;
   readonly entrance: Entrance;
   readonly report: (bug: unknown) => void;
+  /** The language to serve a page in, of whoever prefers these. */
+  readonly speakTo: (preferred: readonly string[]) => Promise<Language>;
   files: ReadonlyMap<string, WindowFile>;
 }
 
@@ -88,15 +92,19 @@ async function sendFile(house: House, { request, response }: Exchange, path: str
     throw new Refusal(405, 'loopback.method', 'Files are read with GET.');
   }
   if (house.entrance.redeem(path)) return sendToPage(house, response);
-  // A window that was built anew while the server runs is picked up with its page.
-  if (path === '/') house.files = await windowFiles(house.windowFolder);
-  const file = house.files.get(path);
+  const file = path === '/' ? await pageFor(house, request) : house.files.get(path);
   if (!file) throw new Refusal(404, 'loopback.notFound', 'There is no such file.');
   response.writeHead(200, { 'content-type': file.type });
   if (request.method === 'HEAD') return void response.end();
   createReadStream(file.path)
     .on('error', () => response.destroy())
     .pipe(response);
+}
+
+/** A window that was built anew while the server runs is picked up with its page. */
+async function pageFor(house: House, { headers }: IncomingMessage): Promise<WindowFile | undefined> {
+  house.files = await windowFiles(house.windowFolder);
+  return pageIn(await house.speakTo(wantedIn(headers['accept-language'])), house.files);
 }
 
 function sendToPage({ token }: House, response: ServerResponse): void {

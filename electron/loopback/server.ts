@@ -4,6 +4,7 @@ import { randomBytes } from 'node:crypto';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { Handlers } from '#contract/contract.ts';
+import type { Language } from '#model/words/languages.ts';
 import { windowFiles } from '../services/window-files.ts';
 import { createEntrance } from './entrance.ts';
 import { createPresence, type Presence } from './presence.ts';
@@ -21,6 +22,8 @@ export interface LoopbackOptions {
   /** Told whenever the last page has left. */
   readonly allPagesGone?: () => void;
   readonly report: (bug: unknown) => void;
+  /** The language to serve a page in, of whoever prefers these (language tags). */
+  readonly speakTo: (preferred: readonly string[]) => Promise<Language>;
 }
 
 export interface Loopback {

@@ -2,7 +2,8 @@
 
 import { readFile } from 'node:fs/promises';
 import { protocol } from 'electron';
-import { windowFiles, type WindowFile } from '../services/window-files.ts';
+import type { Language } from '#model/words/languages.ts';
+import { pageIn, windowFiles, type WindowFile } from '../services/window-files.ts';
 import { headersOf, WINDOW_HEADERS } from '../services/window-headers.ts';
 
 const SCHEME = 'app';
@@ -15,24 +16,28 @@ export function registerScheme(): void {
   ]);
 }
 
-export async function serveWindow(folder: string): Promise<void> {
+/** `speakNow`: the language of a page that is loaded now. */
+export async function serveWindow(folder: string, speakNow: () => Promise<Language>): Promise<void> {
   const files = await windowFiles(folder);
-  protocol.handle(SCHEME, (request) => answerRequest(files, request));
+  protocol.handle(SCHEME, (request) => answerRequest(request, files, speakNow));
 }
 
 export async function answerRequest(
-  files: ReadonlyMap<string, WindowFile>,
   request: Request,
+  files: ReadonlyMap<string, WindowFile>,
+  speakNow: () => Promise<Language>,
 ): Promise<Response> {
-  const file = request.method === 'GET' ? fileFor(files, request.url) : undefined;
+  const path = request.method === 'GET' ? pathIn(request.url) : null;
+  const file = path === '/' ? pageIn(await speakNow(), files) : files.get(path ?? '');
   if (!file) return new Response('There is no such file.', { status: 404, headers: WINDOW_HEADERS });
   const headers = { ...headersOf(new URL(request.url).pathname), 'content-type': file.type };
   return new Response(await readFile(file.path), { headers });
 }
 
-function fileFor(files: ReadonlyMap<string, WindowFile>, address: string): WindowFile | undefined {
+/** Null for what is not of the window's own address. */
+function pathIn(address: string): string | null {
   const url = URL.canParse(address) ? new URL(address) : null;
-  return url?.protocol === `${SCHEME}:` && url.host === 'main' ? files.get(url.pathname) : undefined;
+  return url?.protocol === `${SCHEME}:` && url.host === 'main' ? url.pathname : null;
 }
 
 /** Whether an address belongs to the program's own window; compared parsed, so `app://main.evil` does not. */

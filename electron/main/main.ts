@@ -2,6 +2,7 @@
 
 import { app, session } from 'electron';
 import { ENGINE_FLAGS } from '../services/engine-flags.ts';
+import { speakTo } from '../services/language.ts';
 import { windowFolder } from '../services/program.ts';
 import { startServices } from '../services/start-services.ts';
 import { registerScheme, serveWindow } from './app-protocol.ts';
@@ -22,6 +23,7 @@ else app.quit();
 function run(): void {
   const services = startServices();
   const open = (file: string | null) => openWindow(services, file);
+  const speakNow = () => speakTo(services.fs, services.state, app.getPreferredSystemLanguages());
   /** A file that macOS asks for before the program is ready. */
   let first = fileAmong(process.argv, process.cwd());
 
@@ -45,8 +47,9 @@ function run(): void {
 
   void app.whenReady().then(async () => {
     lockDownSession(session.defaultSession);
+    await speakNow();
     setMenu(process.platform);
-    await serveWindow(windowFolder());
+    await serveWindow(windowFolder(), speakNow);
     openBridge();
     open(first);
   });

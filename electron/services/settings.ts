@@ -8,6 +8,7 @@ import type { Fs } from './fs.ts';
 import { readOwnFile, writeOwnFile } from './own-file.ts';
 
 export const DEFAULT_SETTINGS: Settings = {
+  language: 'system',
   theme: 'system',
   units: 'document',
   paper: null,
@@ -17,6 +18,7 @@ export const DEFAULT_SETTINGS: Settings = {
 /** Settings of older versions do not say all that there is to set. */
 const KEPT_SCHEMA = v.object({
   ...SETTINGS_SCHEMA.entries,
+  language: v.optional(SETTINGS_SCHEMA.entries.language, DEFAULT_SETTINGS.language),
   singleKeys: v.optional(v.boolean(), DEFAULT_SETTINGS.singleKeys),
 });
 

@@ -5,6 +5,7 @@
 
 import { readdir } from 'node:fs/promises';
 import { extname, join, relative, sep } from 'node:path';
+import type { Language } from '#model/words/languages.ts';
 
 const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -34,7 +35,10 @@ export async function windowFiles(folder: string): Promise<ReadonlyMap<string, W
     if (!entry.isFile() || type === undefined) continue;
     found.set(`/${relative(folder, path).split(sep).join('/')}`, { path, type });
   }
-  const index = found.get('/index.html');
-  if (index) found.set('/', index);
   return found;
+}
+
+/** What a page in this language begins with: `/` stands for it. */
+export function pageIn(language: Language, files: ReadonlyMap<string, WindowFile>): WindowFile | undefined {
+  return files.get(language === 'en' ? '/index.html' : `/index.${language}.html`);
 }

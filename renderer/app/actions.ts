@@ -10,6 +10,7 @@ import { turnBy, turnTowards } from '#model/commands/turn.ts';
 import type { Outcome } from '#model/commands/command.ts';
 import { belongsTo } from '#model/document/document.ts';
 import { isPlaced } from '#model/document/records.ts';
+import { LANGUAGES } from '#model/words/languages.ts';
 import { wayBeside } from '../canvas/placing.ts';
 import { FaceTowards } from '../canvas/gestures/face-towards.svelte.ts';
 import type { Editor } from '../state/editor.svelte.ts';
@@ -457,6 +458,14 @@ export const ACTIONS: readonly Action[] = [
       id: `theme.${theme}`,
       words: w.theme(text.bar.themes[theme]),
       run: (e) => e.changeSettings({ theme }),
+    }),
+  ),
+
+  ...(['system', ...LANGUAGES] as const).map((language) =>
+    action({
+      id: `language.${language}`,
+      words: w.language(text.bar.languages[language]),
+      run: (e) => e.changeLanguage(language),
     }),
   ),
 

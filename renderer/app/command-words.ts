@@ -43,6 +43,7 @@ export const commandWords = {
   selectBefore: 'Select the item before',
   toggle: (what: string) => `Show or hide: ${what}`,
   theme: (name: string) => `Colours: ${name}`,
+  language: (name: string) => `Language: ${name}`,
   singleKeysOff: 'Switch off single letters and signs as keys',
   singleKeysOn: 'Switch on single letters and signs as keys',
   goPlan: 'Go to the plan',

@@ -1,7 +1,9 @@
 /** Actions on files and houses. */
 
 import { replaceHouse } from '#model/commands/replace-venue.ts';
-import { readDocument } from '#model/file-format/read.ts';
+import { unitsIn } from '#model/document/regions.ts';
+import type { Units } from '#model/document/measures.ts';
+import { readDemo } from '../files/demo.ts';
 import { newConcert } from '../store/new-concert.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import { showEverything } from './looking.ts';
@@ -11,14 +13,19 @@ export async function startNew(editor: Editor): Promise<void> {
   if (!(await editor.desk.mayLeave())) return;
   const house = await editor.questions.ask('newConcert', null);
   if (!house) return;
-  editor.desk.begin(newConcert(house, editor.units), text.files.untitled, { pristine: true });
+  editor.desk.begin(newConcert(house, unitsOfNew(editor)), text.files.untitled, { pristine: true });
+}
+
+/** Those that were chosen, else what is usual where the window is. */
+function unitsOfNew({ settings: { units } }: Editor): Units {
+  return units === 'document' ? unitsIn(navigator.language) : units;
 }
 
 export async function openDemo(editor: Editor): Promise<void> {
   if (!(await editor.desk.mayLeave())) return;
   const answer = await editor.host.call('files.demo');
   if (!answer.ok) return editor.warn(answer.error.message, 'opening');
-  const reading = readDocument(answer.value.text);
+  const reading = readDemo(answer.value.text, navigator.language);
   if (!reading.ok) return editor.warn(`${answer.value.name}: ${reading.problem.message}`, 'opening');
   editor.desk.begin(reading.document, answer.value.name, { pristine: true });
 }

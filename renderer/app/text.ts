@@ -1,5 +1,6 @@
 /** Every word of the window, put together from `words/`. `Catalogue` is what a second language has to fill. */
 
+import { chosen } from './words/chosen.ts';
 import { counted, percent } from './words/counting.ts';
 import { dialogsWords } from './words/dialogs.ts';
 import { ensembleWords } from './words/ensemble.ts';
@@ -54,4 +55,4 @@ const english = {
 
 export type Catalogue = Widened<typeof english>;
 
-export const text: Catalogue = english;
+export const text: Catalogue = chosen() ?? english;

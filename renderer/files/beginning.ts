@@ -2,7 +2,7 @@
 
 import type { Handle, Hello, Host, Recoverable, Result, Settings } from '#contract/contract.ts';
 import type { Document } from '#model/document/document.ts';
-import { readDocument } from '#model/file-format/read.ts';
+import { readDemo } from './demo.ts';
 
 export interface Opening {
   /** Files to open over the demo: the first that can be. */
@@ -21,10 +21,11 @@ export interface Begun {
 }
 
 /**
- * The demo is always read, so that there is a concert to show whatever becomes of the other file. `before`: the file
+ * The demo is always read, so that there is a concert to show whatever becomes of the other file. `locale`: a language
+ * tag with the region whose units are usual. `before`: the file
  * that this window worked on before it was loaded anew; null: on none; undefined: it is a new window.
  */
-export async function begin(host: Host, before?: Handle | null): Promise<Result<Begun>> {
+export async function begin(host: Host, locale: string, before?: Handle | null): Promise<Result<Begun>> {
   const [hello, settings, demo, recent, kept] = await Promise.all([
     host.call('app.hello'),
     host.call('settings.read'),
@@ -35,7 +36,7 @@ export async function begin(host: Host, before?: Handle | null): Promise<Result<
   if (!hello.ok) return hello;
   if (!settings.ok) return settings;
   if (!demo.ok) return demo;
-  const reading = readDocument(demo.value.text);
+  const reading = readDemo(demo.value.text, locale);
   if (!reading.ok) return { ok: false, error: { code: 'demo.unreadable', message: reading.problem.message } };
   const last = recent.ok ? (recent.value[0]?.handle ?? null) : null;
   return {

@@ -157,6 +157,13 @@ export class Editor {
     else if (answer.error.code !== UNREACHABLE) this.warn(answer.error.message, 'settings');
   }
 
+  /** The page of another language is another page: it is loaded in place of this one when nothing is lost by it. */
+  async changeLanguage(language: Settings['language']): Promise<void> {
+    await this.changeSettings({ language });
+    if (this.session.dirty) this.tell(text.files.languageLater);
+    else location.reload();
+  }
+
   #keeping(trouble: string | null): void {
     if (trouble === null) this.#settle(['keeping']);
     else this.warn(text.files.notKept(this.file.name, trouble), 'keeping');

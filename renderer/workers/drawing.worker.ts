@@ -2,6 +2,7 @@
 
 import type { Document } from '#model/document/document.ts';
 import { withChanges } from './mirror.ts';
+import { spoken } from './own-language.ts';
 import { PlanPainter } from './painted-plan.ts';
 import { ViewPainter } from './painted-views.ts';
 import type { Asked, DrawingAnswers, DrawingKind, DrawingQuestions, Told } from './protocol.ts';
@@ -24,7 +25,8 @@ type ToldDrawing = Told<DrawingKind>;
 
 addEventListener('message', ({ data }: MessageEvent<Asked<DrawingKind>>) => {
   document = { records: withChanges(document.records, data.changes) };
-  void told(data).then((message) => postMessage(message, { transfer: bitmapsIn(message) }));
+  const answered = spoken.then(() => told(data));
+  void answered.then((message) => postMessage(message, { transfer: bitmapsIn(message) }));
 });
 
 async function told<K extends DrawingKind>({ ticket, kind, question }: Asked<K>): Promise<ToldDrawing> {

@@ -5,6 +5,7 @@ import type { Id } from '#model/document/ids.ts';
 import type { AnyRecord } from '#model/document/records.ts';
 import type { PlanProgress } from '#model/pages/planner/planner.ts';
 import type { TurnsAnswer } from './turn-planning.ts';
+import { language } from '#model/words/catalogue.ts';
 
 export interface TurnsAsked {
   readonly records: readonly AnyRecord[];
@@ -55,5 +56,5 @@ export class TurnsClient {
 }
 
 export function startTurnsWorker(): TurnsWorker {
-  return new Worker(new URL('./turns.worker.ts', import.meta.url), { type: 'module' });
+  return new Worker(new URL('./turns.worker.ts', import.meta.url), { type: 'module', name: language() });
 }

@@ -1,17 +1,22 @@
 /** Plans page turns beside the window, and tells now and then how far it is. Stopped by being ended. */
 
+import { spoken } from './own-language.ts';
 import { turnPlanning } from './turn-planning.ts';
 import type { TurnsAsked, TurnsTold } from './turns-client.ts';
 
 const TELL_EVERY_MS = 120;
 
 addEventListener('message', ({ data }: MessageEvent<TurnsAsked>) => {
+  void spoken.then(() => planned(data));
+});
+
+function planned(asked: TurnsAsked): void {
   try {
-    plan(data);
+    plan(asked);
   } catch (error) {
     tell({ kind: 'failed', message: error instanceof Error ? error.message : String(error) });
   }
-});
+}
 
 function plan({ records, setup }: TurnsAsked): void {
   const steps = turnPlanning({ records: new Map(records.map((record) => [record.id, record])) }, setup);

@@ -3,6 +3,7 @@
 import type { Document } from '#model/document/document.ts';
 import { changesBetween } from './mirror.ts';
 import type { Answers, Asked, QuestionKind, Questions, Told } from './protocol.ts';
+import { language } from '#model/words/catalogue.ts';
 
 /** As much of `Worker` as is used, so that tests can stand one in. */
 export interface WorkerLike {
@@ -77,9 +78,9 @@ export class WorkerClient {
 }
 
 export function startChecksWorker(): WorkerLike {
-  return new Worker(new URL('./checks.worker.ts', import.meta.url), { type: 'module' });
+  return new Worker(new URL('./checks.worker.ts', import.meta.url), { type: 'module', name: language() });
 }
 
 export function startDrawingWorker(): WorkerLike {
-  return new Worker(new URL('./drawing.worker.ts', import.meta.url), { type: 'module' });
+  return new Worker(new URL('./drawing.worker.ts', import.meta.url), { type: 'module', name: language() });
 }

@@ -1,6 +1,7 @@
 /** Sheets that plots are printed on, and the frame drawn on them. */
 
 import type { Units } from '../document/measures.ts';
+import { paperIn } from '../document/regions.ts';
 import type { Box } from './primitives.ts';
 
 export type PaperName = 'A4' | 'A3' | 'Letter' | 'Tabloid';
@@ -29,10 +30,13 @@ export function paperNamed(name: PaperName): Paper {
   return paper;
 }
 
-/** To begin with: the paper used last, otherwise the one that is usual where the concert's units are. */
-export function usualPaper(lastUsed: string | null, units: Units): PaperName {
+/**
+ * To begin with: the paper used last, otherwise the one that is usual where the concert's units are, or where somebody
+ * is. `locale`: a language tag with a region.
+ */
+export function usualPaper(lastUsed: string | null, units: Units, locale = ''): PaperName {
   const known = PAPERS.find(({ name }) => name === lastUsed);
-  return known?.name ?? (units === 'imperial' ? 'Letter' : 'A4');
+  return known?.name ?? (units === 'imperial' ? 'Letter' : paperIn(locale));
 }
 
 export interface Page {

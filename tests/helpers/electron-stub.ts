@@ -37,6 +37,7 @@ export const app = Object.assign(new EventEmitter(), {
   whenReady: vi.fn(async () => undefined),
   isReady: vi.fn(() => true),
   getLocale: vi.fn(() => 'en-GB'),
+  getPreferredSystemLanguages: vi.fn(() => ['en-GB']),
   quit: vi.fn(),
 });
 

@@ -32,6 +32,7 @@ export interface Reply {
 export function windowIn(folder: string, page = '<!doctype html><title>Window</title>'): string {
   mkdirSync(join(folder, 'assets'), { recursive: true });
   writeFileSync(join(folder, 'index.html'), page);
+  writeFileSync(join(folder, 'index.de.html'), '<!doctype html><title>Fenster</title>');
   writeFileSync(join(folder, 'assets', 'index.js'), 'document.title = "Started";');
   writeFileSync(join(folder, 'secret.env'), 'not to be served');
   return folder;
@@ -49,6 +50,7 @@ export async function testLoopback(change: Partial<LoopbackOptions> = {}): Promi
     port: 0,
     token: TOKEN,
     report,
+    speakTo: async () => 'en',
     ...change,
   });
   onTestFinished(() => server.close());

@@ -35,6 +35,8 @@ export const windowWords = {
     view: 'View',
     theme: 'Light or dark',
     themes: { system: 'As the system', light: 'Light', dark: 'Dark' },
+    language: 'Language',
+    languages: { system: 'As the system', en: 'English', de: 'Deutsch' },
     singleKeys: 'Single letters as keys',
     units: 'Units',
     unitChoices: { document: 'As the concert says', metric: 'Metric', imperial: 'Feet and inches' },
@@ -111,6 +113,7 @@ export const windowWords = {
   },
 
   files: {
+    languageLater: 'The window takes the language when the work is saved and the window is loaded anew.',
     saved: 'saved',
     savedAs: (name: string) => `Saved ${name}`,
     notKept: (name: string, message: string) =>

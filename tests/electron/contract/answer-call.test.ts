@@ -52,7 +52,7 @@ const GOOD: { readonly [C in Channel]: Arguments<C> } = {
   'recovery.read': [HANDLE],
   'recovery.discard': [HANDLE],
   'settings.read': [],
-  'settings.write': [{ theme: 'dark', units: 'metric', paper: null, singleKeys: false }],
+  'settings.write': [{ language: 'de', theme: 'dark', units: 'metric', paper: null, singleKeys: false }],
   'plot.render': [PLOT],
   'plot.save': [PLOT, HANDLE, false],
   'pack.begin': [

@@ -3,7 +3,8 @@
 import { connect } from 'node:net';
 import { request } from 'node:http';
 import { describe, expect, it, vi } from 'vitest';
-import { startLoopback } from '../../../electron/loopback/server.ts';
+import { languageFor } from '#model/words/languages.ts';
+import { startLoopback, type LoopbackOptions } from '../../../electron/loopback/server.ts';
 import { LARGEST_BODY } from '../../../electron/loopback/body.ts';
 import { eventually } from '../../helpers/eventually.ts';
 import { temporaryFolder } from '../../helpers/folders.ts';
@@ -156,6 +157,16 @@ describe('files', () => {
     expect((await send({ method: 'POST', path: '/' })).status).toBe(405);
   });
 
+  it('a page in the language of whoever asks', async () => {
+    const speakTo = async (preferred: readonly string[]) => languageFor('system', preferred);
+    const { send } = await testLoopback({ speakTo });
+    const pageFor = (language?: string) =>
+      send({ method: 'GET', path: '/', headers: { 'accept-language': language } });
+    expect((await pageFor('de-AT,en;q=0.5')).body).toContain('Fenster');
+    expect((await pageFor('en-GB,de;q=0.5')).body).toContain('Window');
+    expect((await pageFor()).body).toContain('Window');
+  });
+
   it.each([
     '/secret.env',
     '/assets',
@@ -200,7 +211,13 @@ describe('the way in for the own browser', () => {
 
   it('a token has 256 bits and differs at every start', async () => {
     const { handlers } = testShell();
-    const options = { handlers, windowFolder: windowIn(temporaryFolder()), port: 0, report: () => undefined };
+    const options: LoopbackOptions = {
+      handlers,
+      windowFolder: windowIn(temporaryFolder()),
+      port: 0,
+      report: () => undefined,
+      speakTo: async () => 'en',
+    };
     const servers = [await startLoopback(options), await startLoopback(options)];
     const tokens = servers.map((server) => new URL(server.address).hash.replace('#token=', ''));
     for (const token of tokens) expect(Buffer.from(token, 'base64url')).toHaveLength(32);

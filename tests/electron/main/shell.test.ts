@@ -214,6 +214,7 @@ describe('7, 18: the own address', () => {
       "default-src 'none'; script-src 'self'",
     );
     expect(response.headers.get('x-content-type-options')).toBe('nosniff');
+    expect(await response.text()).toContain('Window');
     expect((await answer('app://main/assets/index.js')).status).toBe(200);
   });
 
@@ -230,6 +231,12 @@ describe('7, 18: the own address', () => {
     'app2://main/',
   ])('not %s', async (url) => {
     expect((await answer(url)).status).toBe(404);
+  });
+
+  it('serves the page in the language of the system', async () => {
+    electron.app.getPreferredSystemLanguages.mockReturnValueOnce(['fr-CH', 'de-CH']);
+    expect(await (await answer('app://main/')).text()).toContain('Fenster');
+    expect(await (await answer('app://main/')).text()).toContain('Window');
   });
 
   it('only reads', async () => {

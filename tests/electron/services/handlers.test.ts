@@ -185,7 +185,13 @@ describe('what is remembered', () => {
   it('settings, with defaults for none and for damaged ones', async () => {
     const { services, handlers } = testShell();
     const defaults = value(await handlers['settings.read']());
-    expect(defaults).toEqual({ theme: 'system', units: 'document', paper: null, singleKeys: true });
+    expect(defaults).toEqual({
+      language: 'system',
+      theme: 'system',
+      units: 'document',
+      paper: null,
+      singleKeys: true,
+    });
     await handlers['settings.write']({ ...defaults, theme: 'dark' });
     expect(value(await handlers['settings.read']()).theme).toBe('dark');
     writeFileSync(join(services.state, 'settings.json'), '{"theme": "purple"}');

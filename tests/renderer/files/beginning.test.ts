@@ -23,7 +23,7 @@ const shellWith = ({ open, recent = [] }: Shell): Host => {
 };
 
 const filesOf = async (shell: Shell, before?: Handle | null) => {
-  const begun = await begin(shellWith(shell), before);
+  const begun = await begin(shellWith(shell), 'en-GB', before);
   if (!begun.ok) throw new Error(begun.error.message);
   return begun.value.opening.files;
 };
