@@ -1,6 +1,7 @@
 /** Sizes of music paper, upright. */
 
 import type { Millimetres } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { COMMON_PRACTICE, finder, type Model } from './sources.ts';
 
 export interface PaperModel extends Model {
@@ -17,10 +18,18 @@ const INCH = 25.4;
 
 const paper = (
   id: string,
-  name: string,
+  name: () => string,
   [width, height]: readonly [Millimetres, Millimetres],
   source: string,
-): PaperModel => ({ id, name, width, height, source });
+): PaperModel => ({
+  id,
+  get name() {
+    return name();
+  },
+  width,
+  height,
+  source,
+});
 
 const inches = (width: number, height: number): readonly [Millimetres, Millimetres] => [
   width * INCH,
@@ -28,17 +37,17 @@ const inches = (width: number, height: number): readonly [Millimetres, Millimetr
 ];
 
 export const PAPER_MODELS: readonly PaperModel[] = [
-  paper('a4', 'A4', [210, 297], ISO),
-  paper('a3', 'A3', [297, 420], ISO),
-  paper('a5', 'A5', [148, 210], ISO),
-  paper('b4', 'B4 (ISO)', [250, 353], ISO),
-  paper('b4-jis', 'B4 (JIS)', [257, 364], JIS),
-  paper('letter', 'Letter', inches(8.5, 11), ANSI),
-  paper('tabloid', 'Tabloid', inches(11, 17), ANSI),
-  paper('legal', 'Legal', inches(8.5, 14), COMMON_PRACTICE),
-  paper('nine-by-twelve', '9 x 12 in', inches(9, 12), IN_USE),
-  paper('ten-by-thirteen', '10 x 13 in', inches(10, 13), IN_USE),
-  paper('orchestra-part', '9.5 x 12.5 in', inches(9.5, 12.5), LIBRARIANS),
+  paper('a4', () => 'A4', [210, 297], ISO),
+  paper('a3', () => 'A3', [297, 420], ISO),
+  paper('a5', () => 'A5', [148, 210], ISO),
+  paper('b4', () => 'B4 (ISO)', [250, 353], ISO),
+  paper('b4-jis', () => 'B4 (JIS)', [257, 364], JIS),
+  paper('letter', () => 'Letter', inches(8.5, 11), ANSI),
+  paper('tabloid', () => 'Tabloid', inches(11, 17), ANSI),
+  paper('legal', () => 'Legal', inches(8.5, 14), COMMON_PRACTICE),
+  paper('nine-by-twelve', () => t`9 x 12 in`, inches(9, 12), IN_USE),
+  paper('ten-by-thirteen', () => t`10 x 13 in`, inches(10, 13), IN_USE),
+  paper('orchestra-part', () => t`9.5 x 12.5 in`, inches(9.5, 12.5), LIBRARIANS),
 ];
 
 export const paperModel = finder(PAPER_MODELS);

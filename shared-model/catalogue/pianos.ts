@@ -2,6 +2,7 @@
 
 import { radians, type Vec3 } from '../geometry/frame.ts';
 import type { Millimetres, Piano, Point } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { boxBetween, type LocalBox } from './boxes.ts';
 import { caseWidthShare, grandOutline } from './pianos/case.ts';
 import { COMMON_PRACTICE, finder, FROM_MEMORY, type Model } from './sources.ts';
@@ -35,18 +36,18 @@ const UNDERSIDE = 600;
 const RIM = 1015;
 
 export const PIANO_MODELS: readonly PianoModel[] = [
-  grand('grand-150', 'Baby grand, 150', 1500, 1470),
-  grand('grand-180', 'Grand, 180', 1800, 1500),
-  grand('grand-210', 'Grand, 210', 2110, 1510),
-  grand('grand-230', 'Grand, 230', 2270, 1530),
-  grand('grand-275', 'Concert grand, 275', 2740, 1570),
-  upright('upright', 'Upright', { width: 1500, length: 620, height: 1200 }),
-  upright('upright-studio', 'Studio upright', { width: 1480, length: 580, height: 1120 }),
-  upright('digital-piano', 'Digital piano on a stand', { width: 1380, length: 350, height: 850 }),
+  grand('grand-150', () => t`Baby grand, 150`, 1500, 1470),
+  grand('grand-180', () => t`Grand, 180`, 1800, 1500),
+  grand('grand-210', () => t`Grand, 210`, 2110, 1510),
+  grand('grand-230', () => t`Grand, 230`, 2270, 1530),
+  grand('grand-275', () => t`Concert grand, 275`, 2740, 1570),
+  upright('upright', () => t`Upright`, { width: 1500, length: 620, height: 1200 }),
+  upright('upright-studio', () => t`Studio upright`, { width: 1480, length: 580, height: 1120 }),
+  upright('digital-piano', () => t`Digital piano on a stand`, { width: 1380, length: 350, height: 850 }),
 ];
 
 /** What a piano of an unknown model is taken for. */
-export const USUAL_PIANO = grand('grand', 'Grand', 2110, 1510);
+export const USUAL_PIANO = grand('grand', () => t`Grand`, 2110, 1510);
 
 export const pianoModel = finder(PIANO_MODELS);
 
@@ -88,10 +89,12 @@ function lidPart(model: PianoModel, lid: Piano['lid'], part: LidPart): LocalQuad
   ];
 }
 
-function grand(id: string, name: string, length: Millimetres, width: Millimetres): PianoModel {
+function grand(id: string, name: () => string, length: Millimetres, width: Millimetres): PianoModel {
   return {
     id,
-    name,
+    get name() {
+      return name();
+    },
     form: 'grand',
     length,
     width,
@@ -123,12 +126,14 @@ interface UprightSize {
   readonly height: Millimetres;
 }
 
-function upright(id: string, name: string, { width, length, height }: UprightSize): PianoModel {
+function upright(id: string, name: () => string, { width, length, height }: UprightSize): PianoModel {
   const [w, d] = [width / 2, length / 2];
   const keys = Math.min(300, length);
   return {
     id,
-    name,
+    get name() {
+      return name();
+    },
     form: 'upright',
     length,
     width,

@@ -1,6 +1,7 @@
 /** Chairs, stools and benches for players. */
 
 import type { Millimetres, Point } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { COMMON_PRACTICE, finder, FROM_MEMORY, range, type Model, type Range } from './sources.ts';
 
 export interface SeatModel extends Model {
@@ -25,7 +26,9 @@ const [BEHIND, WHEELS] = [400, 650];
 /** What its user sits in; `width` and `depth` are those of the outline. */
 export const WHEELCHAIR: SeatModel = {
   id: 'wheelchair',
-  name: 'Wheelchair',
+  get name() {
+    return t`Wheelchair`;
+  },
   height: range(400, 485, 560),
   width: OVER_WHEELS,
   depth: TO_TOES,
@@ -53,7 +56,9 @@ function wheelchairOutline(): Point[] {
 
 const ORCHESTRA_CHAIR: SeatModel = {
   id: 'orchestra-chair',
-  name: 'Orchestra chair',
+  get name() {
+    return t`Orchestra chair`;
+  },
   height: range(430, 460, 490),
   width: 460,
   depth: 520,
@@ -67,7 +72,9 @@ export const SEAT_MODELS: readonly SeatModel[] = [
   {
     ...ORCHESTRA_CHAIR,
     id: 'cello-chair',
-    name: 'Cello chair',
+    get name() {
+      return t`Cello chair`;
+    },
     height: range(450, 490, 560),
     depth: 480,
     sourceOf: { height: COMMON_PRACTICE },
@@ -75,7 +82,9 @@ export const SEAT_MODELS: readonly SeatModel[] = [
   {
     ...ORCHESTRA_CHAIR,
     id: 'folding-chair',
-    name: 'Folding chair',
+    get name() {
+      return t`Folding chair`;
+    },
     height: range(440, 440, 440),
     width: 450,
     depth: 470,
@@ -83,27 +92,57 @@ export const SEAT_MODELS: readonly SeatModel[] = [
   {
     ...ORCHESTRA_CHAIR,
     id: 'conductor-chair',
-    name: "Conductor's chair",
+    get name() {
+      return t`Conductor's chair`;
+    },
     height: range(600, 750, 900),
     width: 520,
     depth: 560,
   },
-  seat('piano-bench', 'Piano bench', range(450, 490, 570), [560, 340]),
-  seat('duet-bench', 'Duet bench', range(450, 490, 570), [1000, 350]),
-  seat('bench', 'Bench for two', range(430, 450, 470), [1100, 380]),
-  { ...seat('drum-throne', 'Drum throne', range(430, 520, 650), [380, 380]), round: true },
-  { ...seat('high-stool', 'High stool', range(600, 720, 850), [420, 420]), round: true },
-  { ...seat('percussion-stool', 'Percussion stool', range(550, 700, 900), [400, 400]), round: true },
+  bench('piano-bench', () => t`Piano bench`, { height: range(450, 490, 570), width: 560, depth: 340 }),
+  bench('duet-bench', () => t`Duet bench`, { height: range(450, 490, 570), width: 1000, depth: 350 }),
+  bench('bench', () => t`Bench for two`, { height: range(430, 450, 470), width: 1100, depth: 380 }),
+  stool('drum-throne', () => t`Drum throne`, { height: range(430, 520, 650), diameter: 380 }),
+  stool('high-stool', () => t`High stool`, { height: range(600, 720, 850), diameter: 420 }),
+  stool('percussion-stool', () => t`Percussion stool`, { height: range(550, 700, 900), diameter: 400 }),
   WHEELCHAIR,
 ];
 
-function seat(
+function bench(
   id: string,
-  name: string,
-  height: Range,
-  [width, depth]: readonly [Millimetres, Millimetres],
+  name: () => string,
+  measures: Pick<SeatModel, 'height' | 'width' | 'depth'>,
 ): SeatModel {
-  return { id, name, height, width, depth, round: false, back: false, source: FROM_MEMORY };
+  return {
+    id,
+    get name() {
+      return name();
+    },
+    ...measures,
+    round: false,
+    back: false,
+    source: FROM_MEMORY,
+  };
+}
+
+interface StoolSize {
+  readonly height: Range;
+  readonly diameter: Millimetres;
+}
+
+function stool(id: string, name: () => string, { height, diameter }: StoolSize): SeatModel {
+  return {
+    id,
+    get name() {
+      return name();
+    },
+    height,
+    width: diameter,
+    depth: diameter,
+    round: true,
+    back: false,
+    source: FROM_MEMORY,
+  };
 }
 
 /** What a seat of an unknown model is taken for. */

@@ -18,6 +18,7 @@ export interface Sourced {
 /** A thing of the catalogue. `id` is what records store in their `model`. */
 export interface Model extends Sourced {
   readonly id: string;
+  /** Said in the language that is spoken when it is read, so never to be copied while a module is read. */
   readonly name: string;
 }
 

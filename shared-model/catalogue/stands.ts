@@ -1,6 +1,7 @@
 /** Music stands. */
 
 import type { Millimetres } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { COMMON_PRACTICE, finder, FROM_MEMORY, range, type Model, type Range } from './sources.ts';
 
 export interface StandModel extends Model {
@@ -18,7 +19,9 @@ export interface StandModel extends Model {
 
 const ORCHESTRAL: StandModel = {
   id: 'orchestral',
-  name: 'Orchestral stand',
+  get name() {
+    return t`Orchestral stand`;
+  },
   deskWidth: 510,
   deskHeight: 340,
   lip: range(650, 850, 1200),
@@ -33,13 +36,17 @@ export const STAND_MODELS: readonly StandModel[] = [
   {
     ...ORCHESTRAL,
     id: 'orchestral-wide',
-    name: 'Orchestral stand with wings',
+    get name() {
+      return t`Orchestral stand with wings`;
+    },
     deskWidth: 800,
     sourceOf: { deskWidth: COMMON_PRACTICE },
   },
   {
     id: 'folding',
-    name: 'Folding wire stand',
+    get name() {
+      return t`Folding wire stand`;
+    },
     deskWidth: 470,
     deskHeight: 250,
     lip: range(550, 850, 1250),
@@ -50,7 +57,9 @@ export const STAND_MODELS: readonly StandModel[] = [
   },
   {
     id: 'folding-solid',
-    name: 'Folding stand with a solid desk',
+    get name() {
+      return t`Folding stand with a solid desk`;
+    },
     deskWidth: 480,
     deskHeight: 340,
     lip: range(600, 850, 1300),
@@ -61,7 +70,9 @@ export const STAND_MODELS: readonly StandModel[] = [
   },
   {
     id: 'conductor',
-    name: "Conductor's stand",
+    get name() {
+      return t`Conductor's stand`;
+    },
     deskWidth: 760,
     deskHeight: 510,
     lip: range(700, 900, 1200),
@@ -72,7 +83,9 @@ export const STAND_MODELS: readonly StandModel[] = [
   },
   {
     id: 'quartet',
-    name: 'Quartet desk',
+    get name() {
+      return t`Quartet desk`;
+    },
     deskWidth: 430,
     deskHeight: 300,
     lip: range(650, 700, 1100),
@@ -85,7 +98,9 @@ export const STAND_MODELS: readonly StandModel[] = [
   },
   {
     id: 'table-top',
-    name: 'Table-top stand, on a table',
+    get name() {
+      return t`Table-top stand, on a table`;
+    },
     deskWidth: 450,
     deskHeight: 300,
     lip: range(700, 770, 1100),
@@ -96,7 +111,9 @@ export const STAND_MODELS: readonly StandModel[] = [
   },
   {
     id: 'tablet',
-    name: 'Stand for a tablet',
+    get name() {
+      return t`Stand for a tablet`;
+    },
     deskWidth: 290,
     deskHeight: 225,
     lip: range(600, 950, 1400),

@@ -1,6 +1,7 @@
 /** Tables and trays. A record carries its own measures; these are what a new one starts with. */
 
 import type { Millimetres } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { COMMON_PRACTICE, finder, type Model } from './sources.ts';
 
 export interface TableModel extends Model {
@@ -11,17 +12,26 @@ export interface TableModel extends Model {
 
 const table = (
   id: string,
-  name: string,
+  name: () => string,
   [width, depth, height]: readonly [Millimetres, Millimetres, Millimetres],
-): TableModel => ({ id, name, width, depth, height, source: COMMON_PRACTICE });
+): TableModel => ({
+  id,
+  get name() {
+    return name();
+  },
+  width,
+  depth,
+  height,
+  source: COMMON_PRACTICE,
+});
 
 export const TABLE_MODELS: readonly TableModel[] = [
-  table('percussion-table', 'Percussion table', [600, 400, 850]),
-  table('trap-table', 'Trap table, padded', [900, 500, 900]),
-  table('stand-tray', 'Tray on a stand', [450, 330, 850]),
-  table('side-table', 'Side table', [450, 450, 650]),
-  table('trestle-table', 'Trestle table', [1800, 760, 740]),
-  table('lectern', 'Lectern', [600, 450, 1150]),
+  table('percussion-table', () => t`Percussion table`, [600, 400, 850]),
+  table('trap-table', () => t`Trap table, padded`, [900, 500, 900]),
+  table('stand-tray', () => t`Tray on a stand`, [450, 330, 850]),
+  table('side-table', () => t`Side table`, [450, 450, 650]),
+  table('trestle-table', () => t`Trestle table`, [1800, 760, 740]),
+  table('lectern', () => t`Lectern`, [600, 450, 1150]),
 ];
 
 export const tableModel = finder(TABLE_MODELS);

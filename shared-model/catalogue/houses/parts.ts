@@ -2,6 +2,7 @@
 
 import { asId } from '../../document/ids.ts';
 import type { Door, Millimetres, Place, Platform, Point, SeatBlock, Shape } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { circle } from '../shapes.ts';
 
 /** ANSUR II, sexes weighted equally: 1185 barefoot on a seat at knee height, and shoes, less a slump. */
@@ -17,7 +18,7 @@ export function platform(
   height: Millimetres,
   openEdges: readonly number[],
 ): Platform {
-  return { id: asId('platform'), kind: 'platform', name: 'Platform', outline, height, openEdges };
+  return { id: asId('platform'), kind: 'platform', name: t`Platform`, outline, height, openEdges };
 }
 
 /** Corners of a rectangular platform; edge 0 is its front edge, 1 stage left, 2 the back, 3 stage right. */
@@ -71,7 +72,7 @@ export function column(id: string, at: Point, radius: Millimetres, height: Milli
   return {
     id: asId(id),
     kind: 'shape',
-    name: 'Column',
+    name: t`Column`,
     setup: null,
     x: at.x,
     y: at.y,

@@ -16,9 +16,11 @@ interface Row {
 
 /** Makes the rows of one family; nobody publishes these figures, so each says that it is common practice. */
 export function rowsOf(family: InstrumentFamily) {
-  return (id: string, name: string, row: Row): InstrumentModel => ({
+  return (id: string, name: () => string, row: Row): InstrumentModel => ({
     id,
-    name,
+    get name() {
+      return name();
+    },
     family,
     playing: row.playing ?? 'both',
     freeInRest: row.free,

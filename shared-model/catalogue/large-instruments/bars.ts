@@ -17,11 +17,13 @@ const PLAYER_BEHIND = 350;
 /** Resonators and frame hang this far below the bars; under them there are only legs. */
 const RESONATORS = 550;
 
-export function barsOf(id: string, name: string, bars: Bars): LargeInstrumentModel {
+export function barsOf(id: string, name: () => string, bars: Bars): LargeInstrumentModel {
   const { width, low, height } = bars;
   return {
     id,
-    name,
+    get name() {
+      return name();
+    },
     outline: trapeze(bars),
     width,
     depth: low,

@@ -15,11 +15,13 @@ interface Case {
   readonly hidesDepth?: Millimetres;
 }
 
-export function caseOf(id: string, name: string, plan: Case): LargeInstrumentModel {
+export function caseOf(id: string, name: () => string, plan: Case): LargeInstrumentModel {
   const [width, depth, height] = plan.size;
   return {
     id,
-    name,
+    get name() {
+      return name();
+    },
     outline: rectangle(width, depth),
     width,
     depth,

@@ -33,13 +33,15 @@ interface DrumSet {
 const bottomOf = (drum: Drum, set: DrumSet): Millimetres =>
   drum.bottom ?? set.bottom ?? Math.max(0, drum.top - drum.diameter);
 
-export function drumOf(id: string, name: string, set: DrumSet): LargeInstrumentModel {
+export function drumOf(id: string, name: () => string, set: DrumSet): LargeInstrumentModel {
   const hull = convexHull(set.drums.flatMap((drum) => circle(drum, drum.diameter / 2)));
   const outline = set.niche ? withNiche(hull, set.niche) : hull;
   const bounds = boundsOf(outline);
   return {
     id,
-    name,
+    get name() {
+      return name();
+    },
     outline,
     width: bounds.maxX - bounds.minX,
     depth: bounds.maxY - bounds.minY,

@@ -1,3 +1,8 @@
-import type { Entries } from '../catalogue.ts';
+/** Names of all that the catalogue has. */
 
-export const catalogue: Entries = {};
+import type { Entries } from '../catalogue.ts';
+import { furniture } from './catalogue/furniture.ts';
+import { houses } from './catalogue/houses.ts';
+import { instruments } from './catalogue/instruments.ts';
+
+export const catalogue: Entries = { ...instruments, ...furniture, ...houses };
