@@ -5,6 +5,9 @@ import { pageRoom } from '#model/drawing/booklet/page-room.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
 import type { Sheet } from '#model/drawing/primitives.ts';
 import type { PageRef } from '#model/pages/bindings/binding.ts';
+import { language } from '#model/words/catalogue.ts';
+import { atMost } from '#model/words/numbers.ts';
+import { t } from '#model/words/say.ts';
 import { pagesUnder, type Placement } from './booklet-impose.ts';
 import { FaultError } from './faults.ts';
 import { createMeasure } from './fonts.ts';
@@ -47,9 +50,13 @@ export interface DrawnSheets {
 export async function renderBooklet(job: BookletJob): Promise<BookletPdf> {
   const { printed: count, ...drawn } = drawnBooklet(job);
   const { bytes, missingGlyphs } = await printed([drawn], { title: job.title, author: '', now: job.now });
-  const missing =
-    missingGlyphs.length > 0 ? [`No font has ${missingGlyphs.join(' ')}: printed as a box.`] : [];
+  const missing = missingGlyphs.length > 0 ? [missingWords(missingGlyphs)] : [];
   return { bytes, printed: count, sheets: drawn.sheets.length, notes: [...drawn.notes, ...missing] };
+}
+
+/** What becomes of letters that no font has. */
+export function missingWords(glyphs: readonly string[]): string {
+  return t`No font has ${glyphs.join(' ')}: printed as a box.`;
 }
 
 /** Throws `FaultError`. */
@@ -90,7 +97,7 @@ export async function printed(
     return shifted;
   });
   const sheets = drawn.flatMap((each) => each.sheets);
-  return paintPdf(sheets, { title, author, created: now, language: 'en' }, pagesUnder(placements));
+  return paintPdf(sheets, { title, author, created: now, language: language() }, pagesUnder(placements));
 }
 
 function sizeOf(source: PageSource | null): Size | null {
@@ -112,23 +119,23 @@ function roomFor(job: BookletJob): Size {
   const odd = sizes.find(
     ({ width, height }) => Math.min(width, height) < SMALLEST || Math.max(width, height) > LARGEST,
   );
-  if (odd) throw oddSize(odd, `no page for a stand is that size (${SMALLEST} to ${LARGEST} mm a side)`);
+  if (odd) throw oddSize(odd, t`no page for a stand is that size (${SMALLEST} to ${LARGEST} mm a side)`);
   const { page } = job;
   if (page === null) return pageRoom(sizes);
   const over = sizes.find(({ width, height }) => width > page.width + SLACK || height > page.height + SLACK);
-  if (over) throw oddSize(over, `it is larger than the page size of the booklet, ${millimetres(page)}`);
+  if (over) throw oddSize(over, t`it is larger than the page size of the booklet, ${millimetres(page)}`);
   return page;
 }
 
 function oddSize({ part, page, ...size }: PageSource & Size, why: string): FaultError {
   return new FaultError(
     'booklet.pageSize',
-    `Page ${page + 1} of "${part.name}" is ${millimetres(size)}: ${why}.`,
+    t`Page ${page + 1} of "${part.name}" is ${millimetres(size)}: ${why}.`,
   );
 }
 
 function millimetres({ width, height }: Size): string {
-  return `${Math.round(width * 10) / 10} x ${Math.round(height * 10) / 10} mm`;
+  return `${atMost(Math.round(width * 10) / 10, 1)} x ${atMost(Math.round(height * 10) / 10, 1)} mm`;
 }
 
 function refsOf({ binding }: BookletJob): PageRef[] {
@@ -160,7 +167,7 @@ function notesOf(job: BookletJob, perSheet: 'panel' | 'page'): string[] {
   return [
     ...[...parts].flatMap(({ notes }) => notes),
     ...(perSheet === 'page' && across > 1
-      ? [`A whole panel does not go on ${job.paper.name}, so every page has a sheet of its own.`]
+      ? [t`A whole panel does not go on ${job.paper.name}, so every page has a sheet of its own.`]
       : []),
   ];
 }

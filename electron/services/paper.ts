@@ -7,6 +7,7 @@ import { asId, type Id } from '#model/document/ids.ts';
 import { scoreOf } from '#model/document/parts.ts';
 import { readDocument } from '#model/file-format/read.ts';
 import { judgedPlan } from '#model/pages/kept/judged.ts';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import type { Fs } from './fs.ts';
 import type { Handles } from './handles.ts';
@@ -27,9 +28,9 @@ export async function renderPaper(request: PaperRequest, shelf: PaperShelf): Pro
   const { document } = read;
   const setup = asId<'setup'>(request.setup);
   if (!find(document, setup))
-    throw new FaultError('paper.noSetup', `The concert has no setup "${request.setup}".`);
+    throw new FaultError('paper.noSetup', t`The concert has no setup "${request.setup}".`);
   const planned = judgedPlan(document, setup);
-  if (!planned) throw new FaultError('paper.noPlan', 'This setup has no page plan to print.');
+  if (!planned) throw new FaultError('paper.noPlan', t`This setup has no page plan to print.`);
   const { instance, plan } = planned;
   const parts = await openedParts(document, setup, request.pdfs, shelf);
   const { booklets, cards } = request;
@@ -48,14 +49,14 @@ async function openedParts(
   const parts = new Map<string, PartPages>();
   for (const { player, handle } of pdfs) {
     const pdf = score?.pdfs[score.players.findIndex((one) => one === player)];
-    if (!pdf) throw new FaultError('paper.noPart', `The concert names no PDF for "${player}".`);
+    if (!pdf) throw new FaultError('paper.noPart', t`The concert names no PDF for "${player}".`);
     const opening = opened.get(handle) ?? openPartFile(fs, handles.pathOf(handle));
     opened.set(handle, opening);
     const { bytes, part } = await opening;
     if (hashOf(bytes) !== pdf.sha256)
       throw new FaultError(
         'paper.otherPart',
-        `"${part.name}" is another file than the one that was given to the part: show it again in the music of the setup.`,
+        t`"${part.name}" is another file than the one that was given to the part: show it again in the music of the setup.`,
       );
     parts.set(player, { part, pages: pdf.pages.map((page) => (page === null ? null : page - 1)) });
   }

@@ -5,6 +5,7 @@
  */
 
 import { constants, inflateSync } from 'node:zlib';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 
 /** Of one part. A hundred scanned pages at 300 dpi. */
@@ -31,16 +32,16 @@ export function guardPdf(bytes: Uint8Array, name: string): void {
   if (bytes.length > LARGEST_PDF)
     throw new FaultError(
       'pdf.tooLarge',
-      `"${name}" has ${Math.ceil(bytes.length / MEGABYTE)} MB; a part may have ${LARGEST_PDF / MEGABYTE} MB: scan it coarser, or split it.`,
+      t`"${name}" has ${Math.ceil(bytes.length / MEGABYTE)} MB; a part may have ${LARGEST_PDF / MEGABYTE} MB: scan it coarser, or split it.`,
     );
   const buffer = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   if (bytes.length > LARGEST_ENCRYPTED && buffer.includes('/Encrypt'))
     throw new FaultError(
       'pdf.tooLarge',
-      `"${name}" is encrypted and has ${Math.ceil(bytes.length / MEGABYTE)} MB; an encrypted part may have ${LARGEST_ENCRYPTED / MEGABYTE} MB: save it without encryption.`,
+      t`"${name}" is encrypted and has ${Math.ceil(bytes.length / MEGABYTE)} MB; an encrypted part may have ${LARGEST_ENCRYPTED / MEGABYTE} MB: save it without encryption.`,
     );
   const header = buffer.subarray(0, HEADER_WITHIN).indexOf('%PDF-');
-  if (header < 0) throw new FaultError('pdf.notAPdf', `"${name}" is not a PDF.`);
+  if (header < 0) throw new FaultError('pdf.notAPdf', t`"${name}" is not a PDF.`);
   new Look(buffer, name).over(header);
 }
 
@@ -49,14 +50,14 @@ const MEGABYTE = 1024 * 1024;
 export function damaged(name: string): FaultError {
   return new FaultError(
     'pdf.damaged',
-    `"${name}" is damaged or not complete: make it anew, for instance by printing it to a PDF again.`,
+    t`"${name}" is damaged or not complete: make it anew, for instance by printing it to a PDF again.`,
   );
 }
 
 export function tooMuchInside(name: string): FaultError {
   return new FaultError(
     'pdf.tooLarge',
-    `"${name}" holds more than a part can: print it to a PDF again, or split it.`,
+    t`"${name}" holds more than a part can: print it to a PDF again, or split it.`,
   );
 }
 

@@ -9,6 +9,7 @@ import {
   type PDFContext,
   type PDFObject,
 } from '@cantoo/pdf-lib';
+import { msgid, ngettext, t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import { damaged, guardPdf, tooMuchInside } from './part-pdf-guard.ts';
 
@@ -58,7 +59,7 @@ export async function openPartPdf(bytes: Uint8Array, name: string): Promise<Open
   const document = await parsed(bytes, name);
   try {
     const pages = pagesOf(document, name);
-    if (pages.length === 0) throw new FaultError('pdf.noPages', `"${name}" has no pages.`);
+    if (pages.length === 0) throw new FaultError('pdf.noPages', t`"${name}" has no pages.`);
     return { name, context: document.context, pages, notes: annotationNotes(pages, name) };
   } catch (error) {
     if (error instanceof FaultError) throw error;
@@ -87,7 +88,7 @@ function lockedBy(error: unknown): boolean {
 function locked(name: string): FaultError {
   return new FaultError(
     'pdf.locked',
-    `"${name}" is locked with a password: save it without one and choose it again.`,
+    t`"${name}" is locked with a password: save it without one and choose it again.`,
   );
 }
 
@@ -183,10 +184,13 @@ const UNSEEN_ANNOTATIONS: ReadonlySet<string> = new Set(['/Link', '/Popup']);
 function annotationNotes(pages: readonly SourcePage[], name: string): string[] {
   const marked = pages.flatMap(({ dictionary }, index) => (hasAnnotations(dictionary) ? [index + 1] : []));
   if (marked.length === 0) return [];
-  const where =
-    marked.length === 1 ? `page ${marked[0]}` : `${marked.length} pages, first on page ${marked[0]}`;
+  const [first = 0] = marked;
   return [
-    `"${name}" has notes or pen strokes laid over ${where}: they are not printed. Print the part to a PDF with them first.`,
+    ngettext(
+      msgid`"${name}" has notes or pen strokes laid over page ${first}: they are not printed. Print the part to a PDF with them first.`,
+      `"${name}" has notes or pen strokes laid over ${marked.length} pages, first on page ${first}: they are not printed. Print the part to a PDF with them first.`,
+      marked.length,
+    ),
   ];
 }
 

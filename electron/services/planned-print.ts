@@ -7,7 +7,8 @@ import { cardSheets } from '#model/drawing/cards/card-sheets.ts';
 import type { PlannedPaper } from '#model/drawing/cards/order.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
 import type { StationPlan } from '#model/pages/planner/plan.ts';
-import { drawnBooklet, printed, type BookletJob, type DrawnSheets } from './booklet.ts';
+import { t } from '#model/words/say.ts';
+import { drawnBooklet, missingWords, printed, type BookletJob, type DrawnSheets } from './booklet.ts';
 import { FaultError } from './faults.ts';
 import { createMeasure } from './fonts.ts';
 import type { OpenedPart } from './part-pdf.ts';
@@ -42,10 +43,9 @@ export async function printPlanned(print: PlannedPrint): Promise<PrintedPlan> {
   const all = [...booklets, ...(print.cards === null ? [] : [drawnCards(print, print.cards)])];
   const { name, author } = concertOf(print.document);
   const [first] = all;
-  const title = all.length === 1 && first ? first.title : name || 'Paper of the plan';
+  const title = all.length === 1 && first ? first.title : name || t`Paper of the plan`;
   const { bytes, missingGlyphs } = await printed(all, { title, author, now: print.now });
-  const missing =
-    missingGlyphs.length > 0 ? [`No font has ${missingGlyphs.join(' ')}: printed as a box.`] : [];
+  const missing = missingGlyphs.length > 0 ? [missingWords(missingGlyphs)] : [];
   return {
     bytes,
     sheets: all.reduce((sum, { sheets }) => sum + sheets.length, 0),
@@ -72,17 +72,17 @@ function drawnCards(print: PlannedPrint, paper: string): DrawnSheets {
   const { units } = concertOf(print.document);
   const tools = { palette: PALETTES.print, measure: createMeasure() };
   const { sheets } = cardSheets({ ...print, units, paper: paperOf(paper), tools });
-  return { title: 'Cue cards', sheets, placements: [], notes: [] };
+  return { title: t`Cue cards`, sheets, placements: [], notes: [] };
 }
 
 function stationOf({ plan }: PlannedPrint, id: string): StationPlan {
   const found = plan.stations.find(({ station }) => station === id);
-  if (!found) throw new FaultError('paper.noStation', `The plan puts no paper on "${id}".`);
+  if (!found) throw new FaultError('paper.noStation', t`The plan puts no paper on "${id}".`);
   return found;
 }
 
 function paperOf(id: string): PaperModel {
   const model = paperModel(id);
-  if (!model) throw new FaultError('paper.unknown', `There is no paper "${id}".`);
+  if (!model) throw new FaultError('paper.unknown', t`There is no paper "${id}".`);
   return model;
 }

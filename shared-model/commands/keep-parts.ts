@@ -5,6 +5,7 @@ import type { Music, Part } from '../document/music.ts';
 import type { PartPdf, Player, ScoreRecord } from '../document/records.ts';
 import { isVoice } from '../score/parts/part-name.ts';
 import { isTyped, isTypedPart } from '../score/table/part-table.ts';
+import { t } from '../words/say.ts';
 import { playersFor } from './part-players.ts';
 import { hasAllBars, isSamePiece } from './same-piece.ts';
 
@@ -134,29 +135,37 @@ interface Opened {
 function droppedFrom({ known, before, music, parts, isOther }: Opened): string[] {
   const gone = known.music.parts.flatMap((part, index) => {
     if (before.includes(index)) return [];
-    const had = [...(known.players[index] ? ['its player'] : []), ...(known.pdfs[index] ? ['its PDF'] : [])];
-    return had.length === 0
-      ? []
-      : [
-          `${nameOf(part, index)} is not there any more, nor ${had.length === 1 ? 'is' : 'are'} ${had.join(' and ')}`,
-        ];
+    const [player, pdf] = [known.players[index] ?? null, known.pdfs[index] ?? null];
+    return player || pdf ? [goneWords(nameOf(part, index), player !== null, pdf !== null)] : [];
   });
-  const belongs = isOther ? 'belong to other music' : 'begin with other bars now';
   const repaged = parts.flatMap((part, index) => {
     const old = known.music.parts[before[index] ?? -1];
     const lost = old?.ownPages === true && !part.ownPages;
-    return lost ? [`the pages typed for ${nameOf(part, index)} ${belongs}`] : [];
+    return lost ? [repagedWords(nameOf(part, index), isOther)] : [];
   });
   const unprinted = parts.flatMap((part, index) => {
     const lost = isOther && known.pdfs[before[index] ?? -1];
-    return lost ? [`the PDF of ${nameOf(part, index)} belongs to other music`] : [];
+    return lost ? [t`the PDF of ${nameOf(part, index)} belongs to other music`] : [];
   });
   const retimed =
     known.music.tempos.some(({ source }) => source === 'typed') &&
     !music.tempos.some(({ source }) => source === 'typed');
-  return [...gone, ...repaged, ...unprinted, ...(retimed ? ['the tempo that was typed'] : [])];
+  return [...gone, ...repaged, ...unprinted, ...(retimed ? [t`the tempo that was typed`] : [])];
+}
+
+function goneWords(part: string, hadPlayer: boolean, hadPdf: boolean): string {
+  if (hadPlayer && hadPdf) return t`${part} is not there any more, nor are its player and its PDF`;
+  return hadPlayer
+    ? t`${part} is not there any more, nor is its player`
+    : t`${part} is not there any more, nor is its PDF`;
+}
+
+function repagedWords(part: string, isOther: boolean): string {
+  return isOther
+    ? t`the pages typed for ${part} belong to other music`
+    : t`the pages typed for ${part} begin with other bars now`;
 }
 
 function nameOf({ name }: Part, index: number): string {
-  return name.trim() === '' ? `part ${index + 1}` : `"${name}"`;
+  return name.trim() === '' ? t`part ${index + 1}` : t`"${name}"`;
 }

@@ -5,6 +5,7 @@ import type { Id } from '../document/ids.ts';
 import { scoreOf } from '../document/parts.ts';
 import type { PagePlanRecord } from '../document/records.ts';
 import { pinBroken } from '../file-format/page-plan-rules.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command, type Outcome, type Refusal } from './command.ts';
 import { freshId } from './fresh-id.ts';
 import { editsOf, propose } from './propose.ts';
@@ -22,7 +23,7 @@ export const keepPlan: Command<KeepPlan> = (document, { setup, stations, turns }
   if (!target.ok) return target;
   const score = scoreOf(document, setup);
   const of = nameOf(document, target.record);
-  if (!score) return refuse(`${of} has no music yet, and a page plan goes by its pages and bars.`);
+  if (!score) return refuse(t`${of} has no music yet, and a page plan goes by its pages and bars.`);
   const known = inSetup(document, setup, 'pagePlan')[0];
   const plan: PagePlanRecord = {
     id: known?.id ?? freshId(document, 'pagePlan'),
@@ -34,7 +35,7 @@ export const keepPlan: Command<KeepPlan> = (document, { setup, stations, turns }
     turns: inOrder(turns),
     pins: known?.pins ?? [],
   };
-  return propose(document, editsOf([withFittingPins(plan)]), { label: `keep a page plan for ${of}` });
+  return propose(document, editsOf([withFittingPins(plan)]), { label: t`keep a page plan for ${of}` });
 };
 
 export interface OfSetup {
@@ -44,7 +45,7 @@ export interface OfSetup {
 export const dropPlan: Command<OfSetup> = (document, { setup }) => {
   const found = thePlan(document, setup);
   if (!found.ok) return found;
-  return propose(document, removalOf(document, [found.plan]), { label: 'let the kept page plan go' });
+  return propose(document, removalOf(document, [found.plan]), { label: t`let the kept page plan go` });
 };
 
 export function thePlan(
@@ -54,7 +55,7 @@ export function thePlan(
   const target = theRecord(document, setup, 'setup');
   if (!target.ok) return target;
   const plan = inSetup(document, setup, 'pagePlan')[0];
-  return plan ? { ok: true, plan } : refuse('No page plan is kept for this setup.');
+  return plan ? { ok: true, plan } : refuse(t`No page plan is kept for this setup.`);
 }
 
 /** Changes the kept plan of a setup; `change` may refuse. */

@@ -5,6 +5,7 @@ import type { Id } from '../document/ids.ts';
 import type { BindingKind, KeptPin, KeptStation } from '../document/kept-plan.ts';
 import type { Stand } from '../document/records.ts';
 import { partPlayedBy } from '../document/parts.ts';
+import { msgid, ngettext, t } from '../words/say.ts';
 import { refuse, type Command, type Outcome } from './command.ts';
 import { changePlan, type OfSetup } from './page-plan.ts';
 import { theRecord } from './targets.ts';
@@ -24,16 +25,16 @@ export const addPaper: Command<PaperOf> = (document, { setup, stand: id }) => {
   if (!target.ok) return target;
   const stand = target.record;
   const name = nameOf(document, stand);
-  return changePlan(document, setup, `put paper on ${name}`, (plan) =>
+  return changePlan(document, setup, t`put paper on ${name}`, (plan) =>
     plan.stations.some(({ station }) => station === id)
-      ? refuse(`${name} has paper of this plan already.`)
+      ? refuse(t`${name} has paper of this plan already.`)
       : { ...plan, stations: [...plan.stations, blankPaper(stand)] },
   );
 };
 
 /** Its turns and pins go with it. */
 export const removePaper: Command<PaperOf> = (document, { setup, stand }) =>
-  changePlan(document, setup, `take the paper off ${standName(document, stand)}`, (plan) => ({
+  changePlan(document, setup, t`take the paper off ${standName(document, stand)}`, (plan) => ({
     ...plan,
     stations: plan.stations.filter(({ station }) => station !== stand),
     turns: plan.turns.filter(({ station }) => station !== stand),
@@ -60,16 +61,21 @@ function beyondPart(
   if (!reader || !part?.ownPages) return null;
   const last = part.pages.reduce((most, one) => Math.max(most, one.page), 0);
   if (page <= last) return null;
-  return `${nameOf(document, reader)} has no page ${page}: the part has ${last === 1 ? 'one page' : `${last} pages`}.`;
+  const name = nameOf(document, reader);
+  return ngettext(
+    msgid`${name} has no page ${page}: the part has one page.`,
+    `${name} has no page ${page}: the part has ${last} pages.`,
+    last,
+  );
 }
 
 /** A pin on that place holds the new page from then on; a blank lets it go. Refused beyond the last page of the reader's part. */
 export const setPage: Command<SetPage> = (document, { setup, stand, side, state, slot, page }) => {
   const name = standName(document, stand);
-  const label = page === null ? `leave a place blank on ${name}` : `put page ${page} on ${name}`;
+  const label = page === null ? t`leave a place blank on ${name}` : t`put page ${page} on ${name}`;
   return changePlan(document, setup, label, (plan) => {
     const place = plan.stations.find(({ station }) => station === stand)?.views[side]?.[state]?.[slot];
-    if (place === undefined) return refuse(`${name} has no such place for a page.`);
+    if (place === undefined) return refuse(t`${name} has no such place for a page.`);
     const beyond = page === null ? null : beyondPart(document, { setup, stand, side, page });
     if (beyond !== null) return refuse(beyond);
     const isThere = (pin: KeptPin): boolean =>
@@ -96,7 +102,12 @@ export interface SetLeaves extends PaperOf {
 
 /** More leaves come blank, at the end; fewer lose their pages. */
 export const setLeaves: Command<SetLeaves> = (document, { leaves, ...paper }) =>
-  changePaper(document, paper, 'change the leaves', (own) => ({ ...own, leaves }));
+  changePaper(
+    document,
+    paper,
+    (name) => t`change the leaves on ${name}`,
+    (own) => ({ ...own, leaves }),
+  );
 
 export interface SetPagesAcross extends PaperOf {
   readonly pages: number;
@@ -104,10 +115,15 @@ export interface SetPagesAcross extends PaperOf {
 
 /** Of a ridge booklet on both sides; places are added and taken away at the reader's right. */
 export const setPagesAcross: Command<SetPagesAcross> = (document, { pages, ...paper }) =>
-  changePaper(document, paper, 'change the pages side by side', (own) => ({
-    ...own,
-    pagesAcross: own.pagesAcross.map(() => pages),
-  }));
+  changePaper(
+    document,
+    paper,
+    (name) => t`change the pages side by side on ${name}`,
+    (own) => ({
+      ...own,
+      pagesAcross: own.pagesAcross.map(() => pages),
+    }),
+  );
 
 export interface SetBinding extends PaperOf {
   readonly kind: BindingKind;
@@ -115,39 +131,47 @@ export interface SetBinding extends PaperOf {
 
 /** What the other binding has no place for is lost: loose pages have no leaves, a book and a concertina two pages in view. */
 export const setBinding: Command<SetBinding> = (document, { kind, ...paper }) =>
-  changePaper(document, paper, 'change the binding', (own) => ({
-    ...own,
-    kind,
-    leaves: kind === 'loose' ? 0 : Math.max(1, own.leaves),
-    pagesAcross: own.pagesAcross.map((pages) =>
-      kind === 'book' || kind === 'concertina' ? PAGES_IN_OPENING : pages,
-    ),
-    stackSide: kind === 'ridge' ? own.stackSide : 0,
-  }));
+  changePaper(
+    document,
+    paper,
+    (name) => t`change the binding on ${name}`,
+    (own) => ({
+      ...own,
+      kind,
+      leaves: kind === 'loose' ? 0 : Math.max(1, own.leaves),
+      pagesAcross: own.pagesAcross.map((pages) =>
+        kind === 'book' || kind === 'concertina' ? PAGES_IN_OPENING : pages,
+      ),
+      stackSide: kind === 'ridge' ? own.stackSide : 0,
+    }),
+  );
 
 export interface SetStackSide extends PaperOf {
   readonly stackSide: 0 | 1;
 }
 
 export const setStackSide: Command<SetStackSide> = (document, { stackSide, ...paper }) =>
-  changePaper(document, paper, 'change where the leaves lie at first', (own) =>
-    own.kind === 'ridge' ? { ...own, stackSide } : own,
+  changePaper(
+    document,
+    paper,
+    (name) => t`change where the leaves lie at first on ${name}`,
+    (own) => (own.kind === 'ridge' ? { ...own, stackSide } : own),
   );
 
 function changePaper(
   document: Document,
   { setup, stand }: PaperOf,
-  what: string,
+  label: (name: string) => string,
   change: (own: KeptStation) => KeptStation,
 ): Outcome {
   const name = standName(document, stand);
-  return changePlan(document, setup, `${what} on ${name}`, (plan) =>
+  return changePlan(document, setup, label(name), (plan) =>
     plan.stations.some(({ station }) => station === stand)
       ? {
           ...plan,
           stations: plan.stations.map((own) => (own.station === stand ? reshaped(change(own)) : own)),
         }
-      : refuse(`${name} has no paper in this plan.`),
+      : refuse(t`${name} has no paper in this plan.`),
   );
 }
 
@@ -213,5 +237,5 @@ function blankPaper({ id, form, sides }: Stand): KeptStation {
 
 function standName(document: Document, id: string): string {
   const record = document.records.get(id);
-  return record ? nameOf(document, record) : 'the stand';
+  return record ? nameOf(document, record) : t`the stand`;
 }

@@ -3,6 +3,7 @@
 import type { Id } from '../document/ids.ts';
 import type { KeptTurn } from '../document/kept-plan.ts';
 import type { PagePlanRecord } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command } from './command.ts';
 import { changePlan, inOrder, type OfSetup } from './page-plan.ts';
 
@@ -16,9 +17,9 @@ export interface AddTurn extends OfSetup {
 }
 
 export const addTurn: Command<AddTurn> = (document, { setup, turn }) =>
-  changePlan(document, setup, 'add a page turn', (plan) => {
+  changePlan(document, setup, t`add a page turn`, (plan) => {
     if (!plan.stations.some(({ station }) => station === turn.station))
-      return refuse('Put paper on that stand first.');
+      return refuse(t`Put paper on that stand first.`);
     return withTurns(plan, [...plan.turns, stated(turn)]);
   });
 
@@ -32,22 +33,22 @@ export interface ChangeTurn extends OfTurn {
 }
 
 export const changeTurn: Command<ChangeTurn> = (document, { setup, turn, fields }) =>
-  changePlan(document, setup, 'change a page turn', (plan) => {
+  changePlan(document, setup, t`change a page turn`, (plan) => {
     const known = plan.turns[turn];
-    if (!known) return refuse('That turn is not there any more.');
+    if (!known) return refuse(t`That turn is not there any more.`);
     const { fromState, toState, ...kept } = known;
     const direction: Direction = toState > fromState ? 'forward' : 'back';
     return withTurns(plan, plan.turns.with(turn, stated({ ...kept, direction, ...fields })));
   });
 
 export const removeTurn: Command<OfTurn> = (document, { setup, turn }) =>
-  changePlan(document, setup, 'remove a page turn', (plan) =>
+  changePlan(document, setup, t`remove a page turn`, (plan) =>
     plan.turns[turn]
       ? withTurns(
           plan,
           plan.turns.filter((_, index) => index !== turn),
         )
-      : refuse('That turn is not there any more.'),
+      : refuse(t`That turn is not there any more.`),
   );
 
 function stated({ direction, ...turn }: TurnChoice): KeptTurn {

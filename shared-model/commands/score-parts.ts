@@ -3,6 +3,7 @@
 import type { Id } from '../document/ids.ts';
 import type { Part } from '../document/music.ts';
 import type { ScoreRecord } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command } from './command.ts';
 import { editsOf, propose } from './propose.ts';
 import { theRecord } from './targets.ts';
@@ -22,7 +23,7 @@ export const setPart: Command<SetPart> = (document, { score, part, content, play
   if (!target.ok) return target;
   const { music, players, pdfs } = target.record;
   const place = part ?? music.parts.length;
-  if (part !== null && !music.parts[part]) return refuse(`Give one of the ${music.parts.length} parts.`);
+  if (part !== null && !music.parts[part]) return refuse(t`Give one of the ${music.parts.length} parts.`);
   const others = players.map((other) => (other === player ? null : other));
   const changed: ScoreRecord = {
     ...target.record,
@@ -31,7 +32,7 @@ export const setPart: Command<SetPart> = (document, { score, part, content, play
     pdfs: pdfs.toSpliced(place, 1, pdfs[place] ?? null),
   };
   return propose(document, editsOf([changed]), {
-    label: `${part === null ? 'add' : 'change'} the part ${content.name}`.trimEnd(),
+    label: part === null ? addLabel(content.name) : changeLabel(content.name),
   });
 };
 
@@ -47,13 +48,26 @@ export const removePart: Command<RemovePart> = (document, { score, part }) => {
   if (!target.ok) return target;
   const { music, players, pdfs } = target.record;
   const gone = music.parts[part];
-  if (!gone) return refuse(`Give one of the ${music.parts.length} parts.`);
-  if (music.parts.length === 1) return refuse('It is the only part: remove the music instead.');
+  if (!gone) return refuse(t`Give one of the ${music.parts.length} parts.`);
+  if (music.parts.length === 1) return refuse(t`It is the only part: remove the music instead.`);
   const changed: ScoreRecord = {
     ...target.record,
     music: { ...music, parts: music.parts.toSpliced(part, 1) },
     players: players.toSpliced(part, 1),
     pdfs: pdfs.toSpliced(part, 1),
   };
-  return propose(document, editsOf([changed]), { label: `take out the part ${gone.name}`.trimEnd() });
+  return propose(document, editsOf([changed]), { label: removeLabel(gone.name) });
 };
+
+/** A part need not have a name. */
+function addLabel(name: string): string {
+  return name.trim() === '' ? t`add the part` : t`add the part ${name.trimEnd()}`;
+}
+
+function changeLabel(name: string): string {
+  return name.trim() === '' ? t`change the part` : t`change the part ${name.trimEnd()}`;
+}
+
+function removeLabel(name: string): string {
+  return name.trim() === '' ? t`take out the part` : t`take out the part ${name.trimEnd()}`;
+}

@@ -5,6 +5,7 @@ import type { Id } from '../document/ids.ts';
 import type { Music } from '../document/music.ts';
 import { scoreOf } from '../document/parts.ts';
 import type { PartPdf, ScoreRecord } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command } from './command.ts';
 import { freshId } from './fresh-id.ts';
 import { keptParts } from './keep-parts.ts';
@@ -40,7 +41,7 @@ export const setScore: Command<SetScore> = (document, { setup, music, source, pl
     players: players ?? kept.players,
     pdfs: kept.pdfs,
   };
-  return propose(document, editsOf([score]), { label: `give ${nameOf(document, target.record)} its music` });
+  return propose(document, editsOf([score]), { label: t`give ${nameOf(document, target.record)} its music` });
 };
 
 /** What each player has in his hands or before him. */
@@ -66,12 +67,12 @@ export const assignPart: Command<AssignPart> = (document, { score, part, player 
   const target = theRecord(document, score, 'score');
   if (!target.ok) return target;
   const name = target.record.music.parts[part]?.name;
-  if (name === undefined) return refuse(`Give one of the ${target.record.music.parts.length} parts.`);
+  if (name === undefined) return refuse(t`Give one of the ${target.record.music.parts.length} parts.`);
   const players = target.record.players.map((other, index) =>
     index === part ? player : other === player ? null : other,
   );
   return propose(document, editsOf([{ ...target.record, players }]), {
-    label: `say who plays ${name}`.trimEnd(),
+    label: name.trim() === '' ? t`say who plays` : t`say who plays ${name.trimEnd()}`,
   });
 };
 
@@ -89,9 +90,9 @@ export const setPartPdf: Command<SetPartPdf> = (document, { score, part, pdf }) 
   if (!target.ok) return target;
   const { music, pdfs } = target.record;
   const name = music.parts[part]?.name;
-  if (name === undefined) return refuse(`Give one of the ${music.parts.length} parts.`);
+  if (name === undefined) return refuse(t`Give one of the ${music.parts.length} parts.`);
   const changed = pdfs.map((other, index) => (index === part ? pdf : other));
   return propose(document, editsOf([{ ...target.record, pdfs: changed }]), {
-    label: `say what ${name || `part ${part + 1}`} is printed in`,
+    label: t`say what ${name || t`part ${part + 1}`} is printed in`,
   });
 };

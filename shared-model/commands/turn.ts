@@ -2,6 +2,7 @@
 
 import { facingTowards, placed } from '../geometry/frame.ts';
 import type { Degrees, Point } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command, type Outcome } from './command.ts';
 import { editsOf, propose } from './propose.ts';
 import { movedTo, tidyFacing } from './spots.ts';
@@ -27,7 +28,7 @@ export const turnBy: Command<TurnBy> = (document, { ids, by, about }) => {
     const there = about === 'own' ? record : movedTo(record, turnedAbout(middle, record, by));
     return facing(there, record.facing + by);
   });
-  return propose(document, editsOf(turned), { label: `turn ${namesOf(document, targets.records)}` });
+  return propose(document, editsOf(turned), { label: t`turn ${namesOf(document, targets.records)}` });
 };
 
 export interface TurnTo {
@@ -39,7 +40,7 @@ export const turnTo: Command<TurnTo> = (document, { ids, facing: wanted }) => {
   const targets = turnables(document, ids);
   if (!targets.ok) return targets;
   const turned = targets.records.map((record) => facing(record, wanted));
-  return propose(document, editsOf(turned), { label: `turn ${namesOf(document, targets.records)}` });
+  return propose(document, editsOf(turned), { label: t`turn ${namesOf(document, targets.records)}` });
 };
 
 export interface TurnTowards {
@@ -51,25 +52,27 @@ export interface TurnTowards {
 /** Turns each about its own spot until it looks that way; of a stand, until its page does. */
 export const turnTowards: Command<TurnTowards> = (document, { ids, towards }) => {
   if (towards === 'house') return turnTo(document, { ids, facing: 0 });
-  if (!('id' in towards)) return towardsPoint(document, ids, towards, 'a point');
+  if (!('id' in towards))
+    return towardsPoint(document, ids, towards, (names) => t`turn ${names} towards a point`);
   const target = document.records.get(towards.id);
-  if (!target || !('x' in target)) return refuse('There is nothing there to turn to.');
-  return towardsPoint(document, ids, target, nameOf(document, target));
+  if (!target || !('x' in target)) return refuse(t`There is nothing there to turn to.`);
+  const name = nameOf(document, target);
+  return towardsPoint(document, ids, target, (names) => t`turn ${names} towards ${name}`);
 };
 
 function towardsPoint(
   document: Parameters<Command<TurnTo>>[0],
   ids: readonly string[],
   point: Point,
-  name: string,
+  label: (names: string) => string,
 ): Outcome {
   const targets = turnables(document, ids);
   if (!targets.ok) return targets;
   const atPoint = targets.records.find(({ x, y }) => x === point.x && y === point.y);
-  if (atPoint) return refuse(`${nameOf(document, atPoint)} is at that very spot and cannot look at it.`);
+  if (atPoint) return refuse(t`${nameOf(document, atPoint)} is at that very spot and cannot look at it.`);
   const turned = targets.records.map((record) => facing(record, facingTowards(record, point)));
   return propose(document, editsOf(turned), {
-    label: `turn ${namesOf(document, targets.records)} towards ${name}`,
+    label: label(namesOf(document, targets.records)),
   });
 }
 

@@ -4,6 +4,7 @@
  */
 
 import type { Edge, Joint, Panel, Strip } from '../../pages/bindings/strip.ts';
+import { t } from '../../words/say.ts';
 import { rectangle } from '../outline.ts';
 import type { Box, Primitive } from '../primitives.ts';
 import { TEXT, WEIGHT } from '../style.ts';
@@ -34,14 +35,14 @@ export function assemblyMarks(order: BookletOrder, at: SheetOf): Primitive[] {
   const headEdge = flatEdge('head', panel.upright);
   const y = headEdge === 'top' ? box.y + CLEAR + TEXT.small : box.y + box.height - CLEAR;
   const side = (box.width - BAND.middle) / 2 - CLEAR;
-  const count = `sheet ${number} of ${layout.pieces.length}`;
+  const count = t`sheet ${number} of ${layout.pieces.length}`;
   drawn.push(
     note([count], { x: box.x + box.width - CLEAR, y, width: side, anchor: 'end' }, PLAIN, order.tools),
   );
   if (panel.card && piece.places.includes(0))
     drawn.push(
       note(
-        ['card behind this panel'],
+        [t`card behind this panel`],
         { x: box.x + CLEAR, y, width: side, anchor: 'start' },
         PLAIN,
         order.tools,
@@ -72,22 +73,22 @@ function edgeWords(order: BookletOrder, at: SheetOf): [FlatEdge, string][] {
   );
   const fixed: [FlatEdge, string][] =
     order.binding.kind === 'ridge' && panel.leaf === null
-      ? [[flatEdge('foot', panel.upright), `fix to ${possessive(order.players[panel.side])} desk`]]
+      ? [[flatEdge('foot', panel.upright), fixWords(order.players[panel.side])]]
       : [];
   return [...fixed, ...seams(at), ...taped];
 }
 
-function possessive(name: string | undefined): string {
-  return name ? `${name}’s` : 'the empty';
+function fixWords(name: string | undefined): string {
+  return name ? t`fix to ${name}’s desk` : t`fix to the empty desk`;
 }
 
-const KINDS: Readonly<Record<Joint['kind'], string>> = {
-  ridge: 'ridge',
-  hem: 'hem',
-  inward: 'folds inward',
-  outward: 'folds outward',
-  both: 'folds both ways: score both sides',
-  flat: 'stays flat',
+const KINDS: Readonly<Record<Joint['kind'], () => string>> = {
+  ridge: () => t`ridge`,
+  hem: () => t`hem`,
+  inward: () => t`folds inward`,
+  outward: () => t`folds outward`,
+  both: () => t`folds both ways: score both sides`,
+  flat: () => t`stays flat`,
 };
 
 /** "tape B to B (hem)"; with a page a sheet each page's edge has its number from the left: "tape B2 to B2 (hem)". */
@@ -97,7 +98,7 @@ function jointWords({ label, kind }: Joint, at: SheetOf): string {
   const fromLeft = panel.upright ? place + 1 : panel.pages.length - place;
   const isSplit = at.layout.perSheet === 'page' && panel.pages.length > 1;
   const mark = isSplit ? `${label}${fromLeft}` : label;
-  return `tape ${mark} to ${mark} (${KINDS[kind]})`;
+  return t`tape ${mark} to ${mark} (${KINDS[kind]()})`;
 }
 
 /** Between pages of one panel that come on sheets of their own. */
@@ -108,7 +109,7 @@ function seams(at: SheetOf): [FlatEdge, string][] {
   const [place = 0] = at.piece.places;
   const fromLeft = panel.upright ? place : across - 1 - place;
   const first = at.piece.panel * (across - 1) + 1;
-  const seam = (index: number): string => `tape ${first + index} to ${first + index} (side by side)`;
+  const seam = (index: number): string => t`tape ${first + index} to ${first + index} (side by side)`;
   return [
     ...(fromLeft > 0 ? [['left', seam(fromLeft - 1)] as [FlatEdge, string]] : []),
     ...(fromLeft < across - 1 ? [['right', seam(fromLeft)] as [FlatEdge, string]] : []),
@@ -137,7 +138,7 @@ function cutLine({ tools }: BookletOrder, { sheet, box }: Layout): Primitive[] {
   };
   const below = sheet.height - box.y - box.height;
   if (below < 2 * CLEAR + TEXT.small) return [line];
-  const words = 'cut out along this line';
+  const words = t`cut out along this line`;
   const spot = {
     x: box.x + box.width / 2,
     y: box.y + box.height + 1.5 + TEXT.small,

@@ -2,6 +2,7 @@
 
 import { statesOf, viewOf, type SideIndex, type View } from '../../pages/bindings/binding.ts';
 import type { Strip } from '../../pages/bindings/strip.ts';
+import { msgid, ngettext, t } from '../../words/say.ts';
 import type { Box, Primitive, Sheet } from '../primitives.ts';
 import { gap, grouped, heading, paragraph, type Block } from '../sheet/blocks.ts';
 import { flow } from '../sheet/flow.ts';
@@ -27,7 +28,7 @@ const SHARES = [1, 0.95, 0.9, 0.85] as const;
 export function assemblySheets(order: BookletOrder, strip: Strip, layout: Layout): Sheet[] {
   const { width, height } = order.paper;
   const largest = Math.max(1, (width - 2 * MARGIN) / WIDEST);
-  const title = oneLine(`${order.title}: how to put it together`);
+  const title = oneLine(titleOf(order));
   const tried = SHARES.map((share) => pagesAt(Math.max(1, share * largest), { order, strip, layout }));
   const fewest = tried.reduce((least, pages) => Math.min(least, pages.length), Infinity);
   const pages = tried.find(({ length }) => length === fewest) ?? [];
@@ -72,21 +73,26 @@ export function assemblyBlocks(
     titleBlock(order, width),
     ...warningBlocks(order, width),
     ...drawings(order, strip, width),
-    heading('In this order', width, tools),
+    heading(t`In this order`, width, tools),
     ...steps.map((words, index) => paragraph(`${index + 1}.  ${words}`, width, tools, { after: 1.6 })),
     ...rulerBlock({ width, factor }, order),
-    heading('Who sees what', width, tools),
-    ...tableBlocks(viewTable(order), width, tools, 'Who sees what'),
+    heading(t`Who sees what`, width, tools),
+    ...tableBlocks(viewTable(order), width, tools, t`Who sees what`),
     paragraph(cautionFor(order), width, tools, { colour: tools.palette.warning }),
   ];
 }
 
-function titleBlock({ title, tools }: BookletOrder, width: number): Block {
+function titleOf({ title }: BookletOrder): string {
+  return t`${title}: how to put it together`;
+}
+
+function titleBlock(order: BookletOrder, width: number): Block {
+  const { tools } = order;
   const type = { size: TEXT.title, weight: 'bold' } as const;
   return {
     height: TEXT.title * LEADING,
     draw: ({ x, y }) => {
-      const words = fitted(`${title}: how to put it together`, width, type, tools.measure);
+      const words = fitted(titleOf(order), width, type, tools.measure);
       return [
         grouped('title', [
           textLine(words, { x, y: y + TEXT.title * ASCENT }, { ...type, colour: tools.palette.ink }),
@@ -118,7 +124,7 @@ function rulerBlock({ width, factor }: Room, { tools: { palette, measure } }: Bo
   const draw = ({ x, y }: { readonly x: number; readonly y: number }): Primitive[] => {
     const stroke = { colour: palette.ink, width: WEIGHT.medium };
     const words = fitted(
-      `${printed} mm on the ruler, if it was printed at 100 %`,
+      t`${printed} mm on the ruler, if it was printed at 100 %`,
       width - length - 4,
       type,
       measure,
@@ -162,20 +168,25 @@ function viewTable(order: BookletOrder): Table {
   const sides = binding.views.flatMap((_, side) => (players[side] ? [side as SideIndex] : []));
   return {
     columns: [
-      { title: 'View', parts: 8, align: 'end', bold: true },
-      { title: 'When', parts: 40 },
+      { title: t`View`, parts: 8, align: 'end', bold: true },
+      { title: t`When`, parts: 40 },
       ...sides.map((side) => ({ title: players[side] ?? '', parts: 40 })),
     ],
     rows: Array.from({ length: statesOf(binding) }, (_, state) => [
       String(state + 1),
-      state === 0 ? 'at the beginning' : `turned ${cues[state - 1] || `(turn ${state})`}`,
+      state === 0 ? t`at the beginning` : turnedWords(state, cues[state - 1]),
       ...sides.map((side) => pagesInWords(viewOf(binding, side, state))),
     ]),
   };
 }
 
+function turnedWords(turn: number, cue = ''): string {
+  return cue === '' ? t`turned (turn ${turn})` : t`turned ${cue}`;
+}
+
 function pagesInWords(view: View): string {
-  if (view.every((page) => page === null)) return 'nothing';
-  const numbers = view.map((page) => (page ? String(page.page) : 'blank'));
-  return numbers.length === 1 ? `page ${numbers[0]}` : `pages ${numbers.join(', ')}`;
+  if (view.every((page) => page === null)) return t`nothing`;
+  const numbers = view.map((page) => (page ? String(page.page) : t`blank`));
+  const pages = numbers.join(', ');
+  return ngettext(msgid`page ${pages}`, `pages ${pages}`, numbers.length);
 }

@@ -2,6 +2,7 @@
 
 import type { PageRef } from '../../pages/bindings/binding.ts';
 import type { Vec2 } from '../../geometry/frame.ts';
+import { t } from '../../words/say.ts';
 import { rectangle } from '../outline.ts';
 import type { Box, Primitive } from '../primitives.ts';
 import { grouped, type TextTools } from '../sheet/blocks.ts';
@@ -41,7 +42,7 @@ export function blankPage(
       ),
       textLine(String(ref.page), { x: middle, y: baseline }, { ...look, size, weight: 'bold' }),
       textLine(
-        'no PDF of this page: paste it here',
+        t`no PDF of this page: paste it here`,
         { x: middle, y: room.y + room.height * 0.66 },
         {
           ...look,

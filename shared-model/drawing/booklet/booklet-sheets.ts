@@ -1,6 +1,8 @@
 /** A booklet as sheets to print: its panels in strip order at true size with all marks, then how to put it together. */
 
 import { stripOf, type Strip } from '../../pages/bindings/strip.ts';
+import { atMost } from '../../words/numbers.ts';
+import { t } from '../../words/say.ts';
 import type { Primitive } from '../primitives.ts';
 import { grouped } from '../sheet/blocks.ts';
 import { TEXT } from '../style.ts';
@@ -10,7 +12,7 @@ import { assemblySheets } from './assembly.ts';
 import { blankPage } from './blank-page.ts';
 import { layoutOf, placedPages, roomOf, type Layout, type Piece } from './layout.ts';
 import { onHead } from './on-head.ts';
-import type { BookletOrder, BookletRefusal, BookletSheet, BookletSheets } from './order.ts';
+import type { BookletOrder, BookletRefusal, BookletSheet, BookletSheets, Size } from './order.ts';
 import { readerMarks } from './reader-marks.ts';
 
 export type {
@@ -39,14 +41,16 @@ export function bookletSheets(order: BookletOrder): BookletSheets | BookletRefus
 }
 
 function doesNotFit({ page, paper }: BookletOrder): BookletRefusal {
-  const millimetres = (length: number): string => String(Math.round(length * 10) / 10);
+  const sides = ({ width, height }: Size): string => `${tenths(width)} x ${tenths(height)} mm`;
   return {
     ok: false,
     code: 'booklet.doesNotFit',
-    message:
-      `A page of ${millimetres(page.width)} x ${millimetres(page.height)} mm does not go on ${paper.name} ` +
-      `(${millimetres(paper.width)} x ${millimetres(paper.height)} mm) at its true size: choose a larger paper.`,
+    message: t`A page of ${sides(page)} does not go on ${paper.name} (${sides(paper)}) at its true size: choose a larger paper.`,
   };
+}
+
+function tenths(length: number): string {
+  return atMost(Math.round(length * 10) / 10, 1);
 }
 
 interface OneSheet {
@@ -58,11 +62,12 @@ interface OneSheet {
 
 function pieceSheet(order: BookletOrder, { strip, layout, piece, number }: OneSheet): BookletSheet {
   const panel = piece && strip.panels[piece.panel];
-  const title = (what: string): string => oneLine(`${order.title}: sheet ${number}, ${what}`);
   if (!piece || !panel) {
+    const title = oneLine(t`${order.title}: sheet ${number}, outside of a cover`);
     const children = coverWords(order, layout, number === 1 ? 'front' : 'back');
-    return { sheet: { title: title('outside of a cover'), ...layout.sheet, children }, pages: [] };
+    return { sheet: { title, ...layout.sheet, children }, pages: [] };
   }
+  const title = oneLine(t`${order.title}: sheet ${number}, panel ${panel.name}`);
   const { box } = layout;
   const forReader = [...blanks(order, panel, piece, layout), ...readerMarks(order, panel, piece, box)];
   // One paragraph for each of the two that they are for: a tag for every note would double the file's objects.
@@ -71,16 +76,17 @@ function pieceSheet(order: BookletOrder, { strip, layout, piece, number }: OneSh
     grouped('paragraph', assemblyMarks(order, { strip, layout, piece, number })),
   ];
   return {
-    sheet: { title: title(`panel ${panel.name}`), ...layout.sheet, children },
+    sheet: { title, ...layout.sheet, children },
     pages: placedPages(order, panel, piece, box),
   };
 }
 
 /** The outside of a book has no music: without a word it would be taken for a misprint, and thrown away. */
 function coverWords({ title, tools }: BookletOrder, { box }: Layout, cover: 'front' | 'back'): Primitive[] {
-  const words = `${cover === 'front' ? 'Front' : 'Back'} cover: leave blank; ${
-    cover === 'front' ? 'the first page is on its back' : 'the last page is on its other side'
-  }`;
+  const words =
+    cover === 'front'
+      ? t`Front cover: leave blank; the first page is on its back`
+      : t`Back cover: leave blank; the last page is on its other side`;
   const spot = { x: box.x + box.width / 2, anchor: 'middle' as const };
   const width = box.width - 2 * COVER_MARGIN;
   const lines = [

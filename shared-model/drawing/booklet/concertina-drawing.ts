@@ -2,6 +2,7 @@
 
 import { statesOf } from '../../pages/bindings/binding.ts';
 import { jointLabel } from '../../pages/bindings/strip.ts';
+import { t } from '../../words/say.ts';
 import { line, polyline } from '../outline.ts';
 import type { PathPrimitive, Primitive } from '../primitives.ts';
 import type { Block, Spot } from '../sheet/blocks.ts';
@@ -44,7 +45,7 @@ export function concertinaDrawing(order: BookletOrder, width: number): Block {
 }
 
 function spoken({ binding }: BookletOrder): string {
-  return `The concertina on its desk from above, ${binding.pagesPerPanel} pages open: those to come lie zig-zag behind the last of them, those done with behind the first.`;
+  return t`The concertina on its desk from above, ${binding.pagesPerPanel} pages open: those to come lie zig-zag behind the last of them, those done with behind the first.`;
 }
 
 interface Frame {
@@ -85,9 +86,9 @@ function frameDrawing(order: BookletOrder, frame: Frame, at: Spot): Primitive[] 
 }
 
 function captionOf({ binding }: BookletOrder, state: number): string {
-  if (binding.leaves === 0) return 'as it stands';
-  if (state === 0) return 'view 1, from above';
-  return state === binding.leaves ? `view ${state + 1}, the last` : `view ${state + 1}`;
+  if (binding.leaves === 0) return t`as it stands`;
+  if (state === 0) return t`view 1, from above`;
+  return state === binding.leaves ? t`view ${state + 1}, the last` : t`view ${state + 1}`;
 }
 
 /** Where one open page ends and the next begins. */

@@ -8,6 +8,7 @@ import { brokenRulesWords } from '../../pages/planner/broken-rules.ts';
 import type { PlanView, StationPlan, Turn } from '../../pages/planner/plan.ts';
 import { barWords } from '../../score/words/bar-words.ts';
 import { clockWords } from '../../score/words/clock-words.ts';
+import { t } from '../../words/say.ts';
 import type { PlannedPaper } from '../cards/order.ts';
 import type { BookletOrder } from './order.ts';
 
@@ -75,9 +76,8 @@ function firstTurns({ plan }: PlannedPaper, { station, leaves }: StationPlan): T
 
 /** "in bar 48 (2:17)", "in bar 12, first time (0:31) and again in bar 12, second time (2:05)". */
 function whenWords(turns: readonly Turn[]): string {
-  return turns
-    .map(({ at, bar, pass }) =>
-      bar === null ? `at ${clockWords(at)}` : `in ${barWords(bar, pass)} (${clockWords(at)})`,
-    )
-    .join(' and again ');
+  const [first = '', ...others] = turns.map(({ at, bar, pass }) =>
+    bar === null ? t`at ${clockWords(at)}` : t`in ${barWords(bar, pass)} (${clockWords(at)})`,
+  );
+  return others.reduce((before, again) => t`${before} and again ${again}`, first);
 }

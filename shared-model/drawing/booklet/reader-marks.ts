@@ -2,6 +2,7 @@
 
 import type { Panel } from '../../pages/bindings/strip.ts';
 import { pagesInView, statesOf, type Binding, type SideIndex } from '../../pages/bindings/binding.ts';
+import { t } from '../../words/say.ts';
 import type { Box, Primitive } from '../primitives.ts';
 import { TEXT } from '../style.ts';
 import { wrapped, type Type } from '../text.ts';
@@ -35,13 +36,13 @@ export function readerMarks(order: BookletOrder, panel: Panel, piece: Piece, box
 }
 
 function labelOf({ binding, players }: BookletOrder, { name, side, states }: Panel): string {
-  const reader = players[side] || 'nobody reads here';
+  const reader = players[side] || t`nobody reads here`;
   const first = (states[0] ?? 0) + 1;
   const last = (states.at(-1) ?? 0) + 1;
-  const views = first === last ? `view ${first}` : `views ${first} to ${last}`;
-  return statesOf(binding) === 1
-    ? `${reader}, ${name}`
-    : `${reader}, ${name}, ${views} of ${statesOf(binding)}`;
+  const all = statesOf(binding);
+  if (all === 1) return `${reader}, ${name}`;
+  const views = first === last ? t`view ${first} of ${all}` : t`views ${first} to ${last} of ${all}`;
+  return `${reader}, ${name}, ${views}`;
 }
 
 /** "after bar 48: turn for both"; empty where no turn follows, or it is not said when. */
@@ -49,7 +50,7 @@ function cueOf(order: BookletOrder, panel: Panel, { panel: index }: Piece): stri
   const turn = turnAfter(order, panel, index);
   if (turn === null) return '';
   const cue = order.cues[turn] ?? '';
-  return cue === '' ? '' : `${cue}: ${whoTurns(order, panel, turn)}`;
+  return cue === '' ? '' : cueWords(cue, order, panel, turn);
 }
 
 /** The turn before which the panel is the last to be read, counted from 0; null: none. */
@@ -62,14 +63,16 @@ function turnAfter({ binding }: BookletOrder, panel: Panel, index: number): numb
 }
 
 /** For the one who turns it says whether somebody else gets new pages by it, for all others who does it. */
-function whoTurns(order: BookletOrder, { side }: Panel, turn: number): string {
+function cueWords(cue: string, order: BookletOrder, { side }: Panel, turn: number): string {
   const { binding, players } = order;
   const reader = players[side] ?? '';
-  const atLeaves = binding.kind === 'ridge' ? players[binding.stackSide] || 'the one opposite' : reader;
+  const atLeaves = binding.kind === 'ridge' ? players[binding.stackSide] || t`the one opposite` : reader;
   const turner = order.turners?.[turn] || atLeaves;
-  if (!isNamed(reader, turner)) return `${turner} turns`;
+  if (!isNamed(reader, turner)) return t`${cue}: ${turner} turns`;
   const other = binding.kind === 'ridge' && players[side === 0 ? 1 : 0];
-  return other && hasPages(binding, side === 0 ? 1 : 0, turn + 1) ? 'turn for both' : 'turn';
+  return other && hasPages(binding, side === 0 ? 1 : 0, turn + 1)
+    ? t`${cue}: turn for both`
+    : t`${cue}: turn`;
 }
 
 /** A reader may be named with his part behind his label. */

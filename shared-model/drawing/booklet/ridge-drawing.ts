@@ -1,6 +1,7 @@
 /** The booklet over the ridge, seen from the end: before the first turn, while the first leaf goes over, and after it. */
 
 import { statesOf } from '../../pages/bindings/binding.ts';
+import { t } from '../../words/say.ts';
 import { line, polyline } from '../outline.ts';
 import type { PathPrimitive, Primitive } from '../primitives.ts';
 import type { Block, Spot } from '../sheet/blocks.ts';
@@ -25,8 +26,8 @@ export function overRidgeDrawing(order: BookletOrder, width: number): Block {
   const { leaves } = order.binding;
   const frames =
     leaves === 0
-      ? [still(0, 'as it hangs')]
-      : [still(0, 'at the beginning'), turning(), still(1, 'after the first turn')];
+      ? [still(0, t`as it hangs`)]
+      : [still(0, t`at the beginning`), turning(), still(1, t`after the first turn`)];
   return {
     height: HEIGHT,
     draw: ({ x, y }) => {
@@ -50,12 +51,12 @@ function still(state: number, caption: string): Frame {
 }
 
 function turning(): Frame {
-  return { state: 0, inMotion: true, caption: 'the first leaf goes over the ridge' };
+  return { state: 0, inMotion: true, caption: t`the first leaf goes over the ridge` };
 }
 
 function spoken({ binding, players }: BookletOrder): string {
-  const stack = players[binding.stackSide] || 'the empty desk';
-  return `The booklet over the ridge from its end, ${statesOf(binding)} views: all leaves hang on the side of ${stack} at first; each turn takes the uppermost over the ridge.`;
+  const [views, stack] = [statesOf(binding), players[binding.stackSide] || t`the empty desk`];
+  return t`The booklet over the ridge from its end, ${views} views: all leaves hang on the side of ${stack} at first; each turn takes the uppermost over the ridge.`;
 }
 
 /** `at`: the ridge. */
@@ -68,7 +69,7 @@ function frameDrawing(order: BookletOrder, frame: Frame, at: Spot, width: number
   const centred = { anchor: 'middle' as const, colour: palette.ink };
   const names = ([0, 1] as const).map((side) =>
     textLine(
-      fitted(players[side] || 'nobody', width / 2 - 3, SMALL, measure),
+      fitted(players[side] || t`nobody`, width / 2 - 3, SMALL, measure),
       { x: at.x + (side === 0 ? -1 : 1) * (width / 4), y: at.y + 36.5 },
       { ...SMALL, ...centred },
     ),

@@ -2,6 +2,7 @@
 
 import type { JointKind, Panel, Strip } from '../../pages/bindings/strip.ts';
 import type { Vec2 } from '../../geometry/frame.ts';
+import { msgid, ngettext, t } from '../../words/say.ts';
 import { hatching, line, polygon } from '../outline.ts';
 import type { Box, Primitive } from '../primitives.ts';
 import type { Block } from '../sheet/blocks.ts';
@@ -39,7 +40,7 @@ export function stripDrawing(order: BookletOrder, strip: Strip, width: number): 
       );
       const joints = strip.joints.flatMap((joint, index) => {
         const level = y + top + (index + 1) * step;
-        return jointLine(order, `${joint.label}  ${KINDS[joint.kind]}`, joint.kind, {
+        return jointLine(order, `${joint.label}  ${KINDS[joint.kind]()}`, joint.kind, {
           x,
           y: level,
           width: PANEL_WIDTH,
@@ -58,30 +59,30 @@ export function stripDrawing(order: BookletOrder, strip: Strip, width: number): 
   };
 }
 
-const KINDS: Readonly<Record<JointKind, string>> = {
-  ridge: 'ridge',
-  hem: 'hem',
-  inward: 'inward',
-  outward: 'outward',
-  both: 'both ways',
-  flat: 'stays flat',
+const KINDS: Readonly<Record<JointKind, () => string>> = {
+  ridge: () => t`ridge`,
+  hem: () => t`hem`,
+  inward: () => t`inward`,
+  outward: () => t`outward`,
+  both: () => t`both ways`,
+  flat: () => t`stays flat`,
 };
 
 function captionOf({ binding }: BookletOrder, { joints }: Strip): string {
   if (binding.kind === 'ridge')
-    return 'The strip on the table, printed side up, the first sheet at the top. An arrow points to the head of each panel; hatched: card behind it.';
-  const bothWays = joints.some(({ kind }) => kind === 'both')
-    ? ' Both ways: scored on both sides, as it bends one way on the right and the other way on the left.'
-    : '';
-  return `The pages in their order, with what joins each to the next. Inward: printed sides lie on each other; outward: blank sides do.${bothWays}`;
+    return t`The strip on the table, printed side up, the first sheet at the top. An arrow points to the head of each panel; hatched: card behind it.`;
+  const inOrder = t`The pages in their order, with what joins each to the next. Inward: printed sides lie on each other; outward: blank sides do.`;
+  const bothWays = t`Both ways: scored on both sides, as it bends one way on the right and the other way on the left.`;
+  return joints.some(({ kind }) => kind === 'both') ? `${inOrder} ${bothWays}` : inOrder;
 }
 
 function spoken({ panels, joints }: Strip): string {
-  const parts = panels.map(({ name }, index) => {
+  const [first, ...others] = panels.map(({ name }) => name);
+  const order = others.reduce((before, name, index) => {
     const joint = joints[index];
-    return joint ? `${name}, joined by ${joint.label} (${KINDS[joint.kind]}) to` : name;
-  });
-  return `Order of the panels: ${parts.join(' ')}.`;
+    return joint ? t`${before}, joined by ${joint.label} (${KINDS[joint.kind]()}) to ${name}` : before;
+  }, first ?? '');
+  return t`Order of the panels: ${order}.`;
 }
 
 function panelBar(order: BookletOrder, panel: Panel, box: Box, width: number): Primitive[] {
@@ -117,12 +118,14 @@ function panelBar(order: BookletOrder, panel: Panel, box: Box, width: number): P
 const JOINT_ROOM = 32;
 
 function beside({ players }: BookletOrder, { side, pages, states }: Panel): string {
-  const numbers = pages.map((page) => (page ? String(page.page) : 'blank'));
-  const shown = states.map((state) => state + 1).join(', ');
-  const what = numbers.every((number) => number === 'blank')
-    ? 'nothing printed'
-    : `${numbers.length === 1 ? 'page' : 'pages'} ${numbers.join(', ')}`;
-  return `for ${players[side] || 'nobody'}: ${what} (view ${shown})`;
+  const numbers = pages.map((page) => (page ? String(page.page) : t`blank`));
+  const [list, shown] = [numbers.join(', '), states.map((state) => state + 1).join(', ')];
+  const what = pages.every((page) => page === null)
+    ? t`nothing printed`
+    : ngettext(msgid`page ${list}`, `pages ${list}`, numbers.length);
+  return players[side]
+    ? t`for ${players[side]}: ${what} (view ${shown})`
+    : t`for nobody: ${what} (view ${shown})`;
 }
 
 function arrow({ x, y, height }: Box, upright: boolean, fill: string): Primitive {

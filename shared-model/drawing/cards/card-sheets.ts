@@ -8,6 +8,7 @@ import { runOf, type Run } from '../../pages/running/run.ts';
 import { concertOf, find, placedInSetup } from '../../document/document.ts';
 import { asId } from '../../document/ids.ts';
 import { labelOf } from '../../document/labels.ts';
+import { t } from '../../words/say.ts';
 import { line } from '../outline.ts';
 import { shortMarks } from '../plan/short-marks.ts';
 import type { Box, Primitive, Sheet } from '../primitives.ts';
@@ -49,7 +50,7 @@ export function cardSheets(order: CardsOrder): CardSheets {
   const sheets = Array.from({ length: count }, (_, index): Sheet => {
     const here = drawn.slice(index * perSheet, (index + 1) * perSheet);
     const children = here.flatMap(({ card }, place) => card(grid.cards[place] ?? first));
-    const title = oneLine(`${pieceOf(order)}: cue cards, sheet ${index + 1}`);
+    const title = oneLine(t`${pieceOf(order)}: cue cards, sheet ${index + 1}`);
     return { title, ...grid.sheet, children: [...children, ...cutLines(grid, order.tools.palette)] };
   });
   const cards = drawn.map(({ player, number }, index): CardPlace => ({
@@ -106,11 +107,11 @@ function headOf({ order, player }: Owner, { box, number, count }: HeadPlace): Pr
   const { palette, measure } = order.tools;
   const nameType: Type = { size: HEAD.name, weight: 'bold' };
   const pieceType: Type = { size: HEAD.piece, weight: 'regular' };
-  const which = count === 1 ? 'cue card' : `cue card ${number} of ${count}`;
+  const which = count === 1 ? t`cue card` : t`cue card ${number} of ${count}`;
   const [left, right] = [box.x + MARGIN, box.x + box.width - MARGIN];
   const room = right - left - measure(which, pieceType.size, pieceType.weight) - 4;
   const label = labelOf(order.document, order.setup, player);
-  const goesOn = number === 1 ? '' : ', continued';
+  const goesOn = number === 1 ? '' : t`, continued`;
   const name = `${fitted(label, room - measure(goesOn, nameType.size, nameType.weight), nameType, measure)}${goesOn}`;
   const baseline = box.y + MARGIN + HEAD.name * ASCENT;
   const below = baseline + HEAD.name * 0.35 + HEAD.piece * LEADING;
@@ -141,7 +142,7 @@ function pieceOf({ document, setup }: CardsOrder): string {
 
 function concertWords(order: CardsOrder): string {
   const { name, date, revision } = concertOf(order.document);
-  return [pieceOf(order), name, date, revision === '' ? '' : `revision ${revision}`]
+  return [pieceOf(order), name, date, revision === '' ? '' : t`revision ${revision}`]
     .filter(Boolean)
     .join(' · ');
 }
@@ -149,10 +150,10 @@ function concertWords(order: CardsOrder): string {
 function blocksOf(owner: Owner, width: number): Block[] {
   const { tools } = owner.order;
   return [
-    heading('Set up', width, tools),
+    heading(t`Set up`, width, tools),
     ...settingBlocks(owner, width),
-    heading('Pages and turns', width, tools),
-    paragraph('Counted in strict time from the score: try every turn in rehearsal.', width, tools, {
+    heading(t`Pages and turns`, width, tools),
+    paragraph(t`Counted in strict time from the score: try every turn in rehearsal.`, width, tools, {
       type: { size: TEXT.small, weight: 'regular' },
       keepsWithNext: true,
     }),
@@ -184,8 +185,8 @@ function momentBlocks({ order, run, player }: Owner, width: number): Block[] {
     left: TIME_COLUMN,
     right: pagesWidth(stations.map(({ pages }) => pages)),
   };
-  const header = headerBlock(['When', 'What, and what lies before you then'], stations, columns, tools);
-  const again = heading('Pages and turns, continued', width, tools);
+  const header = headerBlock([t`When`, t`What, and what lies before you then`], stations, columns, tools);
+  const again = heading(t`Pages and turns, continued`, width, tools);
   return momentsOf(order, run, player).map((moment) => ({
     ...entryBlock(entryOf({ planned: order, run, player }, moment), columns, tools, header),
     again,

@@ -8,6 +8,8 @@ import type { Instrument, PlacedRecord, Player, Stand } from '../../document/rec
 import { shortMarks } from '../plan/short-marks.ts';
 import { instrumentName, lowerFirst, modelName, whatItIs } from '../sheet/marks-table.ts';
 import { seatModel } from '../../catalogue/seats.ts';
+import { fixed } from '../../words/numbers.ts';
+import { t } from '../../words/say.ts';
 import type { CardsOrder } from './order.ts';
 import { paperOf, type OwnPaper } from './own-paper.ts';
 import { paperWords } from './words.ts';
@@ -35,11 +37,11 @@ export function settingOf(order: CardsOrder, playerId: string, inScore: boolean)
       sides.some(({ reader }) => reader === playerId) && !paper.some(({ plan }) => plan.station === id),
   );
   return [
-    { mark: markOf(player), words: `You: ${placeWords(order, player)}; ${seatWords(order, player)}.` },
+    { mark: markOf(player), words: t`You: ${placeWords(order, player)}; ${seatWords(order, player)}.` },
     ...stands,
     ...unused.map((stand) => ({
       mark: markOf(stand),
-      words: `${whatItIs(stand)}, ${placeWords(order, stand)}. No paper in this piece.`,
+      words: t`${whatItIs(stand)}, ${placeWords(order, stand)}. No paper in this piece.`,
     })),
     ...instrumentSettings({ order, player, inScore }, markOf),
     ...standing(order, player).map((record) => ({
@@ -50,19 +52,20 @@ export function settingOf(order: CardsOrder, playerId: string, inScore: boolean)
 }
 
 function placeWords({ units }: CardsOrder, record: PlacedRecord): string {
-  return `${formatPosition(record, units)}, faces ${formatFacing(record.facing)}`;
+  return t`${formatPosition(record, units)}, faces ${formatFacing(record.facing)}`;
 }
 
 function seatWords({ units }: CardsOrder, { chair }: Player): string {
-  if (!chair) return 'standing';
-  return `${lowerFirst(seatModel(chair.model)?.name ?? 'seat')}, ${formatLength(chair.height, units)} high`;
+  if (!chair) return t`standing`;
+  const model = seatModel(chair.model)?.name ?? t`seat`;
+  return t`${lowerFirst(model)}, ${formatLength(chair.height, units)} high`;
 }
 
 function standWords(order: CardsOrder, stand: Stand, own: OwnPaper): string {
-  const measured = stand.form === 'backToBack' ? 'back to back, measured to the ridge' : '';
-  const desk = `lip ${formatLength(stand.lip, order.units)} high, desk at ${Math.round(stand.tilt)}°`;
+  const measured = stand.form === 'backToBack' ? t`back to back, measured to the ridge` : '';
+  const desk = t`lip ${formatLength(stand.lip, order.units)} high, desk at ${Math.round(stand.tilt)}°`;
   const set = [placeWords(order, stand), measured, desk].filter(Boolean).join(', ');
-  return `${modelName(stand) ?? 'Stand'} (${labelOf(order.document, order.setup, stand.id)}): ${set}. ${paperWords(order, own)}`;
+  return `${modelName(stand) ?? t`Stand`} (${labelOf(order.document, order.setup, stand.id)}): ${set}. ${paperWords(order, own)}`;
 }
 
 interface Owner {
@@ -90,19 +93,22 @@ function instrumentSettings(
       : [];
   });
   return [
-    ...(held.length > 0 ? [{ mark: '', words: `In your hands: ${held.join(', ')}.` }] : []),
+    ...(held.length > 0 ? [{ mark: '', words: t`In your hands: ${held.join(', ')}.` }] : []),
     ...waiting,
   ];
 }
 
 function waitingWords(order: CardsOrder, instrument: Instrument, support: PlacedRecord): string {
-  const height =
-    'height' in support
-      ? `, ${formatBare(support.height, order.units)}${order.units === 'metric' ? ' mm' : ''} high`
-      : '';
-  const rest =
-    instrument.freeTime === null ? '' : ` Take it up in a rest of ${instrument.freeTime.toFixed(1)} s.`;
-  return `${instrumentName(instrument)} waits on the ${lowerFirst(whatItIs(support))}, ${formatPosition(support, order.units)}${height}.${rest}`;
+  const where = t`${instrumentName(instrument)} waits on the ${lowerFirst(whatItIs(support))}, ${supportPlace(order, support)}.`;
+  const { freeTime } = instrument;
+  return freeTime === null ? where : `${where} ${t`Take it up in a rest of ${fixed(freeTime, 1)} s.`}`;
+}
+
+function supportPlace({ units }: CardsOrder, support: PlacedRecord): string {
+  const position = formatPosition(support, units);
+  if (!('height' in support)) return position;
+  const height = `${formatBare(support.height, units)}${units === 'metric' ? ' mm' : ''}`;
+  return t`${position}, ${height} high`;
 }
 
 /** What stands on the floor and is played by him. */

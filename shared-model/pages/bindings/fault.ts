@@ -1,5 +1,6 @@
 /** Whether paper can be bound as described: the shape of the views, and what folding ties together. */
 
+import { msgid, ngettext, t } from '../../words/say.ts';
 import { pagesInView, statesOf, type Binding, type PageRef, type View } from './binding.ts';
 
 /** More leaves than this no ridge carries. */
@@ -12,28 +13,35 @@ export function bindingFault(binding: Binding): string | null {
 }
 
 function countFault({ kind, leaves, pagesPerPanel, stackSide }: Binding): string | null {
-  if (!isWhole(leaves, 0, MOST_LEAVES)) return `give 0 to ${MOST_LEAVES} leaves, not ${leaves}`;
+  if (!isWhole(leaves, 0, MOST_LEAVES)) return t`give 0 to ${MOST_LEAVES} leaves, not ${leaves}`;
   if (!isWhole(pagesPerPanel, 1, MOST_PAGES_ACROSS))
-    return `give 1 to ${MOST_PAGES_ACROSS} pages a panel, not ${pagesPerPanel}`;
-  if (kind === 'loose' && leaves > 0) return 'loose pages have no leaves to turn';
-  if (kind === 'book' && pagesPerPanel !== 1) return 'each page of a book is a panel of its own';
-  if (kind === 'concertina' && pagesPerPanel < 2) return 'a concertina shows at least two pages';
-  if (kind !== 'ridge' && stackSide !== 0) return `a ${kind} has one side, the first`;
+    return t`give 1 to ${MOST_PAGES_ACROSS} pages a panel, not ${pagesPerPanel}`;
+  if (kind === 'loose' && leaves > 0) return t`loose pages have no leaves to turn`;
+  if (kind === 'book' && pagesPerPanel !== 1) return t`each page of a book is a panel of its own`;
+  if (kind === 'concertina' && pagesPerPanel < 2) return t`a concertina shows at least two pages`;
+  if (kind !== 'ridge' && stackSide !== 0) return t`a ${kind} has one side, the first`;
   return null;
 }
 
 function shapeFault(binding: Binding): string | null {
   const sides = binding.kind === 'ridge' ? 2 : 1;
   const [states, places] = [statesOf(binding), pagesInView(binding)];
-  if (binding.views.length !== sides)
-    return `a ${binding.kind} has ${sides} ${sides === 1 ? 'side' : 'sides'}, not ${binding.views.length}`;
+  if (binding.views.length !== sides) return sidesFault(binding, sides);
   for (const [side, views] of binding.views.entries()) {
-    if (views.length !== states) return `side ${side} has ${views.length} views; there are ${states} states`;
+    if (views.length !== states) return t`side ${side} has ${views.length} views; there are ${states} states`;
     const odd = views.findIndex((view) => view.length !== places);
     if (odd >= 0)
-      return `side ${side} shows ${views[odd]?.length} pages in state ${odd}; it has ${places} places`;
+      return t`side ${side} shows ${views[odd]?.length} pages in state ${odd}; it has ${places} places`;
   }
   return null;
+}
+
+function sidesFault({ kind, views: { length: given } }: Binding, count: number): string {
+  return ngettext(
+    msgid`a ${kind} has ${count} side, not ${given}`,
+    `a ${kind} has ${count} sides, not ${given}`,
+    count,
+  );
 }
 
 /** A page that stays in view when a leaf is turned is the same sheet of paper. */
@@ -43,7 +51,7 @@ function concertinaFault({ kind, views }: Binding): string | null {
   const torn = row.findIndex((view, state) => state > 0 && !continues(row[state - 1] ?? [], view));
   return torn < 0
     ? null
-    : `in state ${torn} the pages that were in view before have to move on by two, as they hang together`;
+    : t`in state ${torn} the pages that were in view before have to move on by two, as they hang together`;
 }
 
 function continues(before: View, after: View): boolean {

@@ -11,6 +11,7 @@ import { performanceOf, type Performance } from '../../score/music/performance.t
 import { timeLineOf } from '../../score/music/readings.ts';
 import { barLabels } from '../../score/words/bar-labels.ts';
 import { passesOf } from '../../score/words/bar-words.ts';
+import { t } from '../../words/say.ts';
 import { pinsOf } from '../kept/plan-of.ts';
 import { playerOf, type PlanInstance, type PlanPlayer } from '../planner/instance.ts';
 import { stationsOf } from './stations-of.ts';
@@ -26,7 +27,7 @@ export type Asked =
  */
 export function instanceOf(document: Document, setup: Id<'setup'>): Asked {
   const score = scoreOf(document, setup);
-  if (!score) return { ok: false, missing: ['This setup has no music yet; give it a score.'] };
+  if (!score) return { ok: false, missing: [t`This setup has no music yet; give it a score.`] };
   const playing = score.music.parts.flatMap((part, index) => {
     const player = inSetup(document, setup, 'player').find(({ id }) => id === score.players[index]);
     return player ? [{ player, part }] : [];
@@ -39,7 +40,7 @@ export function instanceOf(document: Document, setup: Id<'setup'>): Asked {
   );
   const stations = stationsOf(document, setup, new Set(players.map(({ id }) => id)));
   if (stations.length === 0) {
-    return { ok: false, missing: ['No stand of this setup has a reader with a part; say who reads where.'] };
+    return { ok: false, missing: [t`No stand of this setup has a reader with a part; say who reads where.`] };
   }
   const pins = pinsOf(keptPlanOf(document, setup)?.pins ?? [], performance);
   const instance = { players, stations, ...(pins.length > 0 ? { pins } : {}) };
@@ -52,13 +53,12 @@ interface Playing {
 }
 
 function missingIn(document: Document, setup: Id<'setup'>, playing: readonly Playing[]): string[] {
-  if (playing.length === 0) return ['Nobody plays a part of the score yet; say who plays which.'];
+  if (playing.length === 0) return [t`Nobody plays a part of the score yet; say who plays which.`];
   return playing
     .filter(({ part }) => !part.ownPages)
     .map(
       ({ player, part }) =>
-        `The pages of "${part.name}" (${labelOf(document, setup, player.id)}) are not known: the score tells only ` +
-        'its own; give the bar that each page begins with.',
+        t`The pages of "${part.name}" (${labelOf(document, setup, player.id)}) are not known: the score tells only its own; give the bar that each page begins with.`,
     );
 }
 
@@ -66,7 +66,7 @@ function leftOut(document: Document, setup: Id<'setup'>, playing: readonly Playi
   const planned = new Set<string>(playing.map(({ player }) => player.id));
   return inSetup(document, setup, 'player')
     .filter(({ id }) => !planned.has(id))
-    .map(({ id }) => `${labelOf(document, setup, id)} has no part in the score and is left out.`);
+    .map(({ id }) => t`${labelOf(document, setup, id)} has no part in the score and is left out.`);
 }
 
 /** A wider desk alone changes no plan; the user who has set one should know what else to say. */
@@ -79,8 +79,7 @@ function roomier(document: Document, setup: Id<'setup'>): string[] {
     if (!more) return [];
     const room = Math.floor(stand.deskWidth / more.pageWidth);
     return [
-      `The desk of ${labelOf(document, setup, stand.id)} has room for ${room} pages side by side; it is planned with the ` +
-        `${Math.max(1, more.pagesAcross)} that its properties say.`,
+      t`The desk of ${labelOf(document, setup, stand.id)} has room for ${room} pages side by side; it is planned with the ${Math.max(1, more.pagesAcross)} that its properties say.`,
     ];
   });
 }

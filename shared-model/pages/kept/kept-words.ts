@@ -1,5 +1,6 @@
 /** How a kept plan stands with the rules: as lines of plain text, and as plain data. */
 
+import { msgid, ngettext, t } from '../../words/say.ts';
 import { planPlain, plain, type Plain } from '../planner/plan-json.ts';
 import { violationSubjects, violationWords } from '../planner/violation-words.ts';
 import { planWords, shortCostWords, type NameOf } from '../planner/words.ts';
@@ -13,11 +14,19 @@ export function keptWords(kept: JudgedPlan, nameOf: NameOf): string[] {
 function rulesWords(kept: JudgedPlan, nameOf: NameOf): string[] {
   const { violations, cost } = kept.judgement;
   const figures = shortCostWords(cost);
-  if (violations.length === 0) return [`The kept plan keeps every rule: ${figures}`];
+  if (violations.length === 0) return [t`The kept plan keeps every rule: ${figures}`];
   return [
-    `The kept plan (${figures}) breaks ${violations.length === 1 ? 'a rule' : `${violations.length} rules`}:`,
+    brokenWords(figures, violations.length),
     ...violations.map((violation) => `  ${violationWords(violation, kept, nameOf)}`),
   ];
+}
+
+function brokenWords(figures: string, count: number): string {
+  return ngettext(
+    msgid`The kept plan (${figures}) breaks a rule:`,
+    `The kept plan (${figures}) breaks ${count} rules:`,
+    count,
+  );
 }
 
 /** `plan`, `cost`, `keepsRules`, and of each rule that is broken its code, its details, its subjects' ids and a sentence; null: none is kept. */

@@ -1,5 +1,6 @@
 /** What paper says of a plan that does not keep every rule. */
 
+import { msgid, ngettext } from '../../words/say.ts';
 import type { PlanInstance } from './instance.ts';
 import { judgePlan } from './judge.ts';
 import type { Plan } from './plan.ts';
@@ -17,5 +18,9 @@ export function brokenRules({ instance, plan }: PlanOfInstance): number {
 export function brokenRulesWords(planned: PlanOfInstance): string | null {
   const count = brokenRules(planned);
   if (count === 0) return null;
-  return `This plan breaks ${count} ${count === 1 ? 'rule' : 'rules'}; see the page turns in the editor.`;
+  return ngettext(
+    msgid`This plan breaks ${count} rule; see the page turns in the editor.`,
+    `This plan breaks ${count} rules; see the page turns in the editor.`,
+    count,
+  );
 }

@@ -2,6 +2,8 @@
 
 import type { Seconds } from '../../score/time-line.ts';
 import { tenthsWords } from '../../score/words/clock-words.ts';
+import { fixed } from '../../words/numbers.ts';
+import { t } from '../../words/say.ts';
 import type { Turn } from '../planner/plan.ts';
 import { barAt } from './bar-at.ts';
 import type { InstrumentSwap } from './changes.ts';
@@ -52,20 +54,20 @@ export function warningSentence(warning: RunWarning, run: Run, nameOf: (id: stri
     case 'thin-turn': {
       const { player, station, seconds, margin } = warning.turn;
       const [there, needed] = [secondsWords(seconds + margin), secondsWords(seconds)];
-      return `${when}: ${nameOf(player)} turns ${nameOf(station)}; that needs ${needed} with care, and ${there} are there.`;
+      return t`${when}: ${nameOf(player)} turns ${nameOf(station)}; that needs ${needed} with care, and ${there} are there.`;
     }
     case 'thin-swap': {
       const { player, name, seconds, window } = warning.swap;
       const [there, needed] = [secondsWords(window.to - window.from), secondsWords(seconds ?? 0)];
-      return `${when}: ${nameOf(player)} changes to ${name}; that needs ${needed} with care, and ${there} are there.`;
+      return t`${when}: ${nameOf(player)} changes to ${name}; that needs ${needed} with care, and ${there} are there.`;
     }
     case 'unset-swap': {
       const { player, name } = warning.swap;
-      return `${when}: ${nameOf(player)} changes to ${name}; that is not set anywhere within reach, so nobody knows how long it takes.`;
+      return t`${when}: ${nameOf(player)} changes to ${name}; that is not set anywhere within reach, so nobody knows how long it takes.`;
     }
     case 'no-page': {
       const { page, from, to } = warning.span;
-      return `${when}: ${nameOf(warning.player)} has no page ${page} for ${secondsWords(to - from)}.`;
+      return t`${when}: ${nameOf(warning.player)} has no page ${page} for ${secondsWords(to - from)}.`;
     }
   }
 }
@@ -78,5 +80,5 @@ function momentWords(run: Run, time: Seconds): string {
 
 /** With a no-break space. */
 function secondsWords(seconds: Seconds): string {
-  return `${Math.max(0, seconds).toFixed(1)}\u00a0s`;
+  return `${fixed(Math.max(0, seconds), 1)}\u00a0s`;
 }
