@@ -27,7 +27,7 @@ import {
   type Remark,
   type Topic,
 } from './remarks.ts';
-import { refusalWords } from './refusal-words.ts';
+import { refusalWords } from '#model/commands/refusal-words.ts';
 import { Session } from './session.svelte.ts';
 import { shownPlan } from './shown-plan.ts';
 import { TimeStrip } from './time-strip.svelte.ts';

@@ -2,6 +2,7 @@
 
 import type { AnyRecord, Kind, RecordOf } from '../document/records.ts';
 import { kindWord } from '../document/labels.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command } from './command.ts';
 import { freshId } from './fresh-id.ts';
 import { editsOf, propose } from './propose.ts';
@@ -14,8 +15,9 @@ export type NewRecord = { [K in Kind]: Omit<RecordOf<K>, 'id'> }[Kind];
 export const add: Command<NewRecord> = (document, fields) => {
   // Every kind has the fields of its own `NewRecord` and an id; the schema checks it again.
   const record = { ...fields, id: freshId(document, fields.kind) } as unknown as AnyRecord;
+  const name = record.name || kindWord(record.kind);
   return propose(document, editsOf([record]), {
-    label: `add ${record.name || kindWord(record.kind)}`,
+    label: t`add ${name}`,
     select: [record.id],
   });
 };
@@ -28,9 +30,14 @@ export interface AddRecords {
 /** Adds records that belong together, such as a player with an instrument, in one step. */
 export const addRecords: Command<AddRecords> = (document, { records }) => {
   const taken = records.find(({ id }) => document.records.has(id));
-  if (taken) return refuse(`The id "${taken.id}" is taken.`);
+  if (taken) return refuse(takenWords(taken));
+  const names = namesOf(document, records);
   return propose(document, editsOf(records), {
-    label: `add ${namesOf(document, records)}`,
+    label: t`add ${names}`,
     select: records.map(({ id }) => id),
   });
 };
+
+function takenWords({ id }: AnyRecord): string {
+  return t`The id "${id}" is taken.`;
+}

@@ -2,6 +2,7 @@
 
 import type { Lamp, Point, Shape } from '../document/records.ts';
 import { isPlaced } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command } from './command.ts';
 import { editsOf, propose } from './propose.ts';
 import { movedTo, tidy, tidyFacing } from './spots.ts';
@@ -23,12 +24,13 @@ export interface Align {
 export const align: Command<Align> = (document, { ids, axis, at }) => {
   const targets = movables(document, ids);
   if (!targets.ok) return targets;
-  if (targets.records.length < 2) return refuse('Select at least two items to align.');
+  if (targets.records.length < 2) return refuse(t`Select at least two items to align.`);
   const sorted = targets.records.map((record) => record[axis]).sort((a, b) => a - b);
   const [least = 0, greatest = 0] = [sorted[0], sorted.at(-1)];
   const to = { least, middle: (least + greatest) / 2, greatest }[at];
   const aligned = targets.records.map((record) => withCoordinate(record, axis, to));
-  return propose(document, editsOf(aligned), { label: `align ${namesOf(document, targets.records)}` });
+  const names = namesOf(document, targets.records);
+  return propose(document, editsOf(aligned), { label: t`align ${names}` });
 };
 
 export interface Distribute {
@@ -42,12 +44,13 @@ export const distribute: Command<Distribute> = (document, { ids, axis }) => {
   if (!targets.ok) return targets;
   const sorted = [...targets.records].sort((a, b) => a[axis] - b[axis]);
   const [first, last] = [sorted[0], sorted.at(-1)];
-  if (!first || !last || sorted.length < 3) return refuse('Select at least three items to distribute.');
+  if (!first || !last || sorted.length < 3) return refuse(t`Select at least three items to distribute.`);
   const step = (last[axis] - first[axis]) / (sorted.length - 1);
   const spread = sorted.map((record, index) =>
     record === first || record === last ? record : withCoordinate(record, axis, first[axis] + index * step),
   );
-  return propose(document, editsOf(spread), { label: `distribute ${namesOf(document, targets.records)}` });
+  const names = namesOf(document, targets.records);
+  return propose(document, editsOf(spread), { label: t`distribute ${names}` });
 };
 
 export interface Mirror {
@@ -64,11 +67,14 @@ export const mirror: Command<Mirror> = (document, { ids }) => {
   if (!targets.ok) return targets;
   const block = targets.records.find(({ kind }) => kind === 'seatBlock');
   // Its rows count seats from one end and stagger to one side, which has no mirror image.
-  if (block) return refuse(`${nameOf(document, block)} cannot be mirrored; move it instead.`);
-  return propose(document, editsOf(targets.records.map(mirrored)), {
-    label: `mirror ${namesOf(document, targets.records)}`,
-  });
+  if (block) return refuse(withoutMirrorImage(nameOf(document, block)));
+  const names = namesOf(document, targets.records);
+  return propose(document, editsOf(targets.records.map(mirrored)), { label: t`mirror ${names}` });
 };
+
+function withoutMirrorImage(name: string): string {
+  return t`${name} cannot be mirrored; move it instead.`;
+}
 
 function mirrored(record: Movable): Movable {
   const x = tidy(-record.x);

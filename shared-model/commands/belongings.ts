@@ -3,6 +3,7 @@
 import { allOf, type Document } from '../document/document.ts';
 import { isLocked } from '../document/groups.ts';
 import type { InstrumentStand, Stand } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import type { Proposal, Refusal } from './command.ts';
 import { remove, type Remove } from './remove.ts';
 import { recordsOf } from './targets.ts';
@@ -56,5 +57,6 @@ export function removeWithBelongings(document: Document, { ids }: Remove): Remov
   const along = belongingsOf(document, players).filter(({ id }) => !asked.has(id) && !isLocked(document, id));
   const outcome = remove(document, { ids: [...ids, ...along.map(({ id }) => id)] });
   if (!outcome.ok || along.length === 0) return outcome.ok ? { ...outcome, along } : outcome;
-  return { ...outcome, along, label: `remove ${namesOf(document, targets.records)} and what came along` };
+  const names = namesOf(document, targets.records);
+  return { ...outcome, along, label: t`remove ${names} and what came along` };
 }

@@ -4,6 +4,7 @@ import type { Document } from '../document/document.ts';
 import { wholeGroupsAmong } from '../document/groups.ts';
 import type { Id } from '../document/ids.ts';
 import type { AnyRecord, Instrument, Kind, Millimetres, Point } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { copiesOf, type Copies } from './clone.ts';
 import type { Command } from './command.ts';
 import { editsOf, propose } from './propose.ts';
@@ -34,8 +35,9 @@ export const duplicate: Command<Duplicate> = (document, { ids, dx, dy }) => {
   const copies = copiesOf(document, originals, <K extends Kind>(id: Id<K>) =>
     document.records.get(id)?.kind === 'setup' ? id : null,
   );
+  const names = namesOf(document, targets.records);
   return propose(document, editsOf(copies.records.map((record) => shifted(record, { x: dx, y: dy }))), {
-    label: `duplicate ${namesOf(document, targets.records)}`,
+    label: t`duplicate ${names}`,
     select: selectionOf(targets.records, copies),
   });
 };

@@ -5,6 +5,7 @@ import { placedInSetup, type Document } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import type { PlacedRecord } from '../document/records.ts';
 import { depthInPolygon, type Polygon } from '../geometry/polygon.ts';
+import { msgid, ngettext, t } from '../words/say.ts';
 import { mirror } from './arrange-items.ts';
 import { refuse, type Proposal, type Refusal } from './command.ts';
 import { theRecord } from './targets.ts';
@@ -27,12 +28,13 @@ export function mirrorSetup(document: Document, { setup }: MirrorSetup): Mirrori
   if (!target.ok) return target;
   const placed = placedInSetup(document, setup);
   const own = placed.filter((record) => record.setup === setup);
-  if (own.length === 0) return refuse('There is nothing in this setup that could be mirrored.');
+  if (own.length === 0) return refuse(t`There is nothing in this setup that could be mirrored.`);
   const outcome = mirror(document, { ids: own.map(({ id }) => id) });
   if (!outcome.ok) return outcome;
+  const name = nameOf(document, target.record);
   return {
     ...outcome,
-    label: `mirror ${nameOf(document, target.record)}`,
+    label: t`mirror ${name}`,
     asBuilt: own.filter(isHanded),
     stays: placed.filter((record) => record.setup === null),
   };
@@ -40,23 +42,32 @@ export function mirrorSetup(document: Document, { setup }: MirrorSetup): Mirrori
 
 /** "Grand (piano 1): built as it is, so its lid opens to the other side now." */
 export function mirroringNotes(document: Document, { asBuilt, stays }: Mirroring): string[] {
-  const staying = stays.length === 1 ? '1 thing stays' : `${stays.length} things stay`;
   return [
-    ...asBuilt.map(
-      (record) => `${nameOf(document, record)}: ${HANDED[record.kind] ?? 'is built one way round'}.`,
-    ),
-    ...(stays.length > 0
-      ? [`${staying} for the whole concert, and so ${stays.length === 1 ? 'was' : 'were'} not mirrored.`]
-      : []),
+    ...asBuilt.map((record) => handedWords(record.kind, nameOf(document, record))),
+    ...(stays.length > 0 ? [stayingWords(stays.length)] : []),
   ];
 }
 
-const HANDED: Readonly<Partial<Record<PlacedRecord['kind'], string>>> = {
-  piano:
-    'cannot be mirrored: its case and its lid are built as they are, so the lid opens to the other side of the platform',
-  largeInstrument: 'cannot be mirrored: its low end stays at the same hand of its player',
-  shape: 'its outline was turned over: see whether it can stand so',
-};
+function stayingWords(count: number): string {
+  return ngettext(
+    msgid`${count} thing stays for the whole concert, and so was not mirrored.`,
+    `${count} things stay for the whole concert, and so were not mirrored.`,
+    count,
+  );
+}
+
+function handedWords(kind: PlacedRecord['kind'], name: string): string {
+  switch (kind) {
+    case 'piano':
+      return t`${name}: cannot be mirrored: its case and its lid are built as they are, so the lid opens to the other side of the platform.`;
+    case 'largeInstrument':
+      return t`${name}: cannot be mirrored: its low end stays at the same hand of its player.`;
+    case 'shape':
+      return t`${name}: its outline was turned over: see whether it can stand so.`;
+    default:
+      return t`${name}: is built one way round.`;
+  }
+}
 
 const SAME_OUTLINE = 1;
 

@@ -1,8 +1,9 @@
 /** Moves items on the plan. */
 
 import { platformOf, type Document } from '../document/document.ts';
-import { isPlaced, type Millimetres, type Point } from '../document/records.ts';
+import { isPlaced, type AnyRecord, type Millimetres, type Point } from '../document/records.ts';
 import { depthInPolygon } from '../geometry/polygon.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command } from './command.ts';
 import { editsOf, propose } from './propose.ts';
 import { movedTo } from './spots.ts';
@@ -22,7 +23,7 @@ export const move: Command<Move> = (document, { ids, dx, dy }) => {
   const targets = movables(document, ids);
   if (!targets.ok) return targets;
   const moved = targets.records.map((record) => movedTo(record, { x: record.x + dx, y: record.y + dy }));
-  return propose(document, editsOf(moved), { label: `move ${namesOf(document, targets.records)}` });
+  return propose(document, editsOf(moved), { label: moving(document, targets.records) });
 };
 
 export interface PlaceAt extends Point {
@@ -44,14 +45,22 @@ export const placeAt: Command<PlaceAt> = (document, { id, x, y }) => {
   const far = distanceToPlatform(document, { x, y });
   // What a file holds from before may be farther off; it can always be brought nearer.
   if (far > limit && far > distanceToPlatform(document, record)) {
-    return refuse(
-      `${nameOf(document, record)} would be more than ${limit} mm from the platform; give a spot nearer to it.`,
-    );
+    return refuse(tooFarWords(nameOf(document, record), `${limit} mm`));
   }
   return propose(document, editsOf([movedTo(record, { x, y })]), {
-    label: `move ${namesOf(document, targets.records)}`,
+    label: moving(document, targets.records),
   });
 };
+
+function moving(document: Document, records: readonly AnyRecord[]): string {
+  const names = namesOf(document, records);
+  return t`move ${names}`;
+}
+
+/** `limit`: a length with its unit. */
+export function tooFarWords(name: string, limit: string): string {
+  return t`${name} would be more than ${limit} from the platform; give a spot nearer to it.`;
+}
 
 function distanceToPlatform(document: Document, spot: Point): Millimetres {
   return Math.max(0, -depthInPolygon(spot, platformOf(document).outline));

@@ -3,6 +3,7 @@
 import { inSetup } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import type { PlayerPair } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command } from './command.ts';
 import { editsOf, propose } from './propose.ts';
 import { theRecord } from './targets.ts';
@@ -22,10 +23,13 @@ export const setEyeContact: Command<SetEyeContact> = (document, { setup: id, pai
   const [first, second] = pair.map((player) =>
     inSetup(document, id, 'player').find((record) => record.id === player),
   );
-  if (!first || !second || first === second) return refuse('Name two different players of this setup.');
+  if (!first || !second || first === second) return refuse(t`Name two different players of this setup.`);
   const others = target.record.needNotSee.filter((other) => !isSamePair(other, pair));
   const needNotSee = needed ? others : [...others, pair];
-  const label = `let ${nameOf(document, first)} and ${nameOf(document, second)} ${needed ? 'see' : 'do without seeing'} each other`;
+  const [one, other] = [nameOf(document, first), nameOf(document, second)];
+  const label = needed
+    ? t`let ${one} and ${other} see each other`
+    : t`let ${one} and ${other} do without seeing each other`;
   return propose(document, editsOf([{ ...target.record, needNotSee }]), { label });
 };
 

@@ -4,6 +4,7 @@ import type { Document } from '../document/document.ts';
 import { allOf, platformOf } from '../document/document.ts';
 import { doorway, edgeOf, type Segment } from '../document/openings.ts';
 import type { Door, Platform, Point } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command, type Outcome } from './command.ts';
 import { editsOf, propose } from './propose.ts';
 import { tidy } from './spots.ts';
@@ -18,18 +19,14 @@ export interface MoveCorners {
 export const moveCorners: Command<MoveCorners> = (document, { moves }) => {
   const platform = platformOf(document);
   const missing = moves.find(({ corner }) => !platform.outline[corner]);
-  if (missing) return noSuch('corner', missing.corner);
+  if (missing) return noSuchCorner(missing.corner);
   const outline = platform.outline.map((corner, index) => {
     const to = moves.find((move) => move.corner === index);
     return to ? { x: tidy(to.x), y: tidy(to.y) } : corner;
   });
-  const what = moves.length === 1 ? 'a corner' : `${moves.length} corners`;
-  return reshape(
-    document,
-    { outline, openEdges: platform.openEdges },
-    (edge) => edge,
-    `move ${what} of the platform`,
-  );
+  const label =
+    moves.length === 1 ? t`move a corner of the platform` : t`move ${moves.length} corners of the platform`;
+  return reshape(document, { outline, openEdges: platform.openEdges }, (edge) => edge, label);
 };
 
 export interface InsertCorner extends Point {
@@ -40,15 +37,14 @@ export interface InsertCorner extends Point {
 /** Divides an edge in two; both halves are open when it was. A door must lie clear of the new corner. */
 export const insertCorner: Command<InsertCorner> = (document, { edge, x, y }) => {
   const platform = platformOf(document);
-  if (!platform.outline[edge]) return noSuch('edge', edge);
+  if (!platform.outline[edge]) return noSuchEdge(edge);
   const corner = { x: tidy(x), y: tidy(y) };
   const whole = edgeOf(platform, edge);
   const cut = alongOf(corner, whole);
   const inTheWay = doorsOf(document, edge).find(
     (door) => door.offset < cut && cut < door.offset + door.width,
   );
-  if (inTheWay)
-    return refuse(`${nameOf(document, inTheWay)} is where the new corner would be; move it first.`);
+  if (inTheWay) return refuse(inTheWayWords(nameOf(document, inTheWay)));
   const outline = [...platform.outline.slice(0, edge + 1), corner, ...platform.outline.slice(edge + 1)];
   const follow = (old: number, door?: Door): number => {
     const isBehind = old === edge && door !== undefined && door.offset >= cut;
@@ -56,7 +52,7 @@ export const insertCorner: Command<InsertCorner> = (document, { edge, x, y }) =>
   };
   const kept = platform.openEdges.map((open) => follow(open));
   const openEdges = platform.openEdges.includes(edge) ? [...kept, edge + 1] : kept;
-  return reshape(document, { outline, openEdges }, follow, 'add a corner to the platform');
+  return reshape(document, { outline, openEdges }, follow, t`add a corner to the platform`);
 };
 
 export interface RemoveCorner {
@@ -67,12 +63,12 @@ export interface RemoveCorner {
 export const removeCorner: Command<RemoveCorner> = (document, { corner }) => {
   const platform = platformOf(document);
   const count = platform.outline.length;
-  if (!platform.outline[corner]) return noSuch('corner', corner);
-  if (count <= 3) return refuse('A platform has at least three corners.');
+  if (!platform.outline[corner]) return noSuchCorner(corner);
+  if (count <= 3) return refuse(t`A platform has at least three corners.`);
   const outline = platform.outline.filter((_, index) => index !== corner);
   const follow = (old: number): number => (old >= corner ? (old + count - 2) % (count - 1) : old);
   const openEdges = [...new Set(platform.openEdges.map(follow))];
-  return reshape(document, { outline, openEdges }, follow, 'remove a corner of the platform');
+  return reshape(document, { outline, openEdges }, follow, t`remove a corner of the platform`);
 };
 
 /** Where the doors of an old edge are to be looked for. */
@@ -116,6 +112,14 @@ function isSameSegment(p: Segment, q: Segment): boolean {
   return p.a.x === q.a.x && p.a.y === q.a.y && p.b.x === q.b.x && p.b.y === q.b.y;
 }
 
-function noSuch(what: 'corner' | 'edge', index: number): Outcome {
-  return refuse(`The platform has no ${what} ${index}.`);
+function inTheWayWords(door: string): string {
+  return t`${door} is where the new corner would be; move it first.`;
+}
+
+function noSuchCorner(index: number): Outcome {
+  return refuse(t`The platform has no corner ${index}.`);
+}
+
+function noSuchEdge(index: number): Outcome {
+  return refuse(t`The platform has no edge ${index}.`);
 }

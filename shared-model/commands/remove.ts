@@ -3,6 +3,7 @@
 import type { Document } from '../document/document.ts';
 import { referencesOf, withReferences } from '../document/references.ts';
 import type { AnyRecord } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command } from './command.ts';
 import { propose, type Edits } from './propose.ts';
 import { recordsOf, unlocked } from './targets.ts';
@@ -20,10 +21,16 @@ export const remove: Command<Remove> = (document, { ids }) => {
   const targets = unlocked(document, recordsOf(document, ids));
   if (!targets.ok) return targets;
   const needed = targets.records.find(({ kind }) => kind === 'concert' || kind === 'platform');
-  if (needed) return refuse(`The ${needed.kind} cannot be removed: every file has exactly one.`);
-  const label = `remove ${namesOf(document, targets.records)}`;
-  return propose(document, removalOf(document, targets.records), { label, select: [] });
+  if (needed) return refuse(neededWords(needed));
+  const names = namesOf(document, targets.records);
+  return propose(document, removalOf(document, targets.records), { label: t`remove ${names}`, select: [] });
 };
+
+function neededWords({ kind }: AnyRecord): string {
+  return kind === 'concert'
+    ? t`The concert cannot be removed: every file has exactly one.`
+    : t`The platform cannot be removed: every file has exactly one.`;
+}
 
 /** The edits that take these records out and keep every reference whole. */
 export function removalOf(document: Document, doomed: readonly AnyRecord[]): Edits {

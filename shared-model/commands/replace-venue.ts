@@ -5,6 +5,7 @@ import type { HouseRecord, VenueModel } from '../catalogue/venues.ts';
 import type { Document } from '../document/document.ts';
 import { concertOf } from '../document/document.ts';
 import type { AnyRecord } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command } from './command.ts';
 import { freshIds } from './fresh-id.ts';
 import { propose } from './propose.ts';
@@ -17,7 +18,7 @@ export interface ReplaceVenue {
 
 export const replaceVenue: Command<ReplaceVenue> = (document, { venue }) => {
   const house = venueModel(venue);
-  return house ? replaceHouse(document, { house }) : refuse(`The catalogue has no venue "${venue}".`);
+  return house ? replaceHouse(document, { house }) : refuse(t`The catalogue has no venue "${venue}".`);
 };
 
 export interface ReplaceHouse {
@@ -33,10 +34,8 @@ export const replaceHouse: Command<ReplaceHouse> = (document, { house }) => {
   for (const record of underFreeIds(document, house.records())) edits.set(record.id, record);
   const concert = concertOf(document);
   edits.set(concert.id, { ...concert, venue: house.name });
-  return propose(document, edits, {
-    label: `change the venue${house.name && ` to ${house.name}`}`,
-    select: [],
-  });
+  const label = house.name ? t`change the venue to ${house.name}` : t`change the venue`;
+  return propose(document, edits, { label, select: [] });
 };
 
 function isOfTheHouse(record: AnyRecord): record is HouseRecord {

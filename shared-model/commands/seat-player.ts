@@ -3,6 +3,7 @@
 import { USUAL_SEAT, WHEELCHAIR } from '../catalogue/seats.ts';
 import type { Id } from '../document/ids.ts';
 import type { Chair, Mobility, Person, Player } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import type { Command } from './command.ts';
 import { editsOf, propose } from './propose.ts';
 import { theRecord } from './targets.ts';
@@ -20,7 +21,8 @@ export const seatPlayer: Command<SeatPlayer> = (document, { player: id, chair })
   const player = target.record;
   const mobility = isWheelchair(chair) ? 'wheelchair' : player.mobility;
   const changed = { ...player, chair, mobility, person: measuredAnew(player, chair) };
-  const label = `${chair ? 'seat' : 'stand up'} ${nameOf(document, player)}`;
+  const name = nameOf(document, player);
+  const label = chair ? t`seat ${name}` : t`stand up ${name}`;
   return propose(document, editsOf([changed]), { label });
 };
 
@@ -37,7 +39,7 @@ export const setMobility: Command<SetMobility> = (document, { player: id, mobili
   const chair = mobility === player.mobility ? player.chair : chairFor(mobility, player.chair);
   const changed = { ...player, chair, mobility, person: measuredAnew(player, chair) };
   const name = nameOf(document, player);
-  const label = mobility === 'wheelchair' ? `seat ${name} in a wheelchair` : `let ${name} walk`;
+  const label = mobility === 'wheelchair' ? t`seat ${name} in a wheelchair` : t`let ${name} walk`;
   return propose(document, editsOf([changed]), { label });
 };
 

@@ -2,7 +2,8 @@
 
 import type { Id } from '../document/ids.ts';
 import type { AnyRecord, Kind, RecordOf } from '../document/records.ts';
-import { fieldTitle } from '../file-format/schema.ts';
+import { t } from '../words/say.ts';
+import { changingWords } from './changing-words.ts';
 import { refuse, type Outcome } from './command.ts';
 import type { Document } from '../document/document.ts';
 import { editsOf, propose } from './propose.ts';
@@ -22,20 +23,17 @@ export function setFields<K extends Kind>(document: Document, { ids, fields }: S
   const targets = recordsOf(document, ids);
   if (!targets.ok) return targets;
   const [first] = targets.records;
-  if (targets.records.some(({ kind }) => kind !== first.kind)) return refuse('Select things of one kind.');
+  if (targets.records.some(({ kind }) => kind !== first.kind)) return refuse(t`Select things of one kind.`);
   const strangers = Object.keys(fields).filter(
     (name) => name === 'id' || name === 'kind' || !Object.hasOwn(first, name),
   );
   if (strangers.length > 0)
-    return refuse(`A ${first.kind} has no field "${strangers[0]}" that can be changed.`);
+    return refuse(t`A ${first.kind} has no field "${strangers[0]}" that can be changed.`);
   // The schema checks the result; the type cannot follow a record through a spread of some of its fields.
   const changed = targets.records.map((record) => ({ ...record, ...fields }) as AnyRecord);
-  const label = `change ${wordsFor(first.kind, Object.keys(fields))}${namesOf(document, targets.records)}`;
+  const names = namesOf(document, targets.records);
+  const [field, another] = Object.keys(fields);
+  const label =
+    field !== undefined && another === undefined ? changingWords(field, names) : t`change ${names}`;
   return propose(document, editsOf(changed), { label });
-}
-
-/** "lip of ", when one field is changed. */
-function wordsFor(kind: Kind, names: readonly string[]): string {
-  const [name] = names;
-  return name !== undefined && names.length === 1 ? `${fieldTitle(kind, name).toLowerCase()} of ` : '';
 }

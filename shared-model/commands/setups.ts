@@ -3,6 +3,7 @@
 import { programmeOf, setupsOf, type Document } from '../document/document.ts';
 import { asId, type Id } from '../document/ids.ts';
 import type { AnyRecord, Kind, Setup } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { copiesOf } from './clone.ts';
 import { refuse, type Command, type Outcome } from './command.ts';
 import { freshId } from './fresh-id.ts';
@@ -29,7 +30,7 @@ export const addSetup: Command<AddSetup> = (document, { name }) => {
     changeTime: null,
   };
   return propose(document, editsOf(inOrder([...setups, added])), {
-    label: `add setup ${name}`.trimEnd(),
+    label: name.trim() === '' ? t`add setup` : t`add setup ${name.trimEnd()}`,
     select: [],
   });
 };
@@ -43,7 +44,9 @@ export interface CopySetup {
 export const copySetup: Command<CopySetup> = (document, { setup, name }) => {
   const target = theRecord(document, setup, 'setup');
   if (!target.ok) return target;
-  return copied(document, target.record, { fields: { name }, label: 'copy setup' });
+  const { name: original } = target.record;
+  const label = original.trim() === '' ? t`copy setup` : t`copy setup ${original.trimEnd()}`;
+  return copied(document, target.record, { fields: { name }, label });
 };
 
 /** Another version of the setup, to be compared with it: a copy that stands behind it and is not in the programme. */
@@ -51,8 +54,9 @@ export const varySetup: Command<CopySetup> = (document, { setup, name }) => {
   const target = theRecord(document, setup, 'setup');
   if (!target.ok) return target;
   const variantOf = target.record.variantOf ?? setup;
-  const fields = { name, variantOf, changeTime: null };
-  return copied(document, target.record, { fields, label: 'vary setup' });
+  const { name: original } = target.record;
+  const label = original.trim() === '' ? t`vary setup` : t`vary setup ${original.trimEnd()}`;
+  return copied(document, target.record, { fields: { name, variantOf, changeTime: null }, label });
 };
 
 interface Copying {
@@ -67,10 +71,7 @@ function copied(document: Document, original: Setup, { fields, label }: Copying)
   );
   const setups = setupsOf(document);
   setups.splice(setups.indexOf(original) + 1, 0, ...copies.filter((record) => record.kind === 'setup'));
-  return propose(document, editsOf([...copies, ...inOrder(setups)]), {
-    label: `${label} ${original.name}`.trimEnd(),
-    select: [],
-  });
+  return propose(document, editsOf([...copies, ...inOrder(setups)]), { label, select: [] });
 }
 
 export interface ChooseVariant {
@@ -82,7 +83,8 @@ export const chooseVariant: Command<ChooseVariant> = (document, { setup }) => {
   const target = theRecord(document, setup, 'setup');
   if (!target.ok) return target;
   const original = setupsOf(document).find(({ id }) => id === target.record.variantOf);
-  if (!original) return refuse(`${nameOf(document, target.record)} is in the programme already.`);
+  const name = nameOf(document, target.record);
+  if (!original) return refuse(t`${name} is in the programme already.`);
   const { changeTime, order } = original;
   const setups = setupsOf(document).map((each): Setup => {
     if (each.id === setup) return { ...each, variantOf: null, changeTime, order };
@@ -91,7 +93,7 @@ export const chooseVariant: Command<ChooseVariant> = (document, { setup }) => {
     return each.variantOf === original.id ? { ...each, variantOf: setup } : each;
   });
   const sorted = setups.toSorted((a, b) => a.order - b.order);
-  return propose(document, editsOf(inOrder(sorted)), { label: `choose ${nameOf(document, target.record)}` });
+  return propose(document, editsOf(inOrder(sorted)), { label: t`choose ${name}` });
 };
 
 export interface SetChangeTime {
@@ -105,9 +107,11 @@ export const setChangeTime: Command<SetChangeTime> = (document, { setup, seconds
   const target = theRecord(document, setup, 'setup');
   if (!target.ok) return target;
   if (target.record.variantOf !== null)
-    return refuse('Give the time of the setup in the programme: its variants have the same.');
-  const label = `change time before ${nameOf(document, target.record)}`;
-  return propose(document, editsOf([{ ...target.record, changeTime: seconds }]), { label });
+    return refuse(t`Give the time of the setup in the programme: its variants have the same.`);
+  const name = nameOf(document, target.record);
+  return propose(document, editsOf([{ ...target.record, changeTime: seconds }]), {
+    label: t`change time before ${name}`,
+  });
 };
 
 /** The setup that an outcome brings into being, so that it can be shown; null when there is none. */
@@ -126,7 +130,7 @@ export const removeSetup: Command<RemoveSetup> = (document, { setup }) => {
   const target = theRecord(document, setup, 'setup');
   if (!target.ok) return target;
   const others = setupsOf(document).filter(({ id }) => id !== setup);
-  if (others.length === 0) return refuse('The only setup cannot be removed: a concert has at least one.');
+  if (others.length === 0) return refuse(t`The only setup cannot be removed: a concert has at least one.`);
   const removal = removalOf(document, [target.record]);
   // Its variants let go of it and close up, too.
   const left = others.map((other) => {
@@ -134,7 +138,8 @@ export const removeSetup: Command<RemoveSetup> = (document, { setup }) => {
     return edited?.kind === 'setup' ? edited : other;
   });
   const edits = new Map([...removal, ...editsOf(inOrder(left))]);
-  return propose(document, edits, { label: `remove ${nameOf(document, target.record)}`, select: [] });
+  const name = nameOf(document, target.record);
+  return propose(document, edits, { label: t`remove ${name}`, select: [] });
 };
 
 export interface RenameSetup {
@@ -145,8 +150,8 @@ export interface RenameSetup {
 export const renameSetup: Command<RenameSetup> = (document, { setup, name }) => {
   const target = theRecord(document, setup, 'setup');
   if (!target.ok) return target;
-  const label = `rename ${nameOf(document, target.record)}`;
-  return propose(document, editsOf([{ ...target.record, name }]), { label });
+  const before = nameOf(document, target.record);
+  return propose(document, editsOf([{ ...target.record, name }]), { label: t`rename ${before}` });
 };
 
 export interface ReorderSetup {
@@ -160,18 +165,17 @@ export const reorderSetup: Command<ReorderSetup> = (document, { setup, to }) => 
   const target = theRecord(document, setup, 'setup');
   if (!target.ok) return target;
   const { record } = target;
+  const name = nameOf(document, record);
   if (record.variantOf !== null)
-    return refuse(
-      `${nameOf(document, record)} is a variant: it goes with the setup that it is a variant of.`,
-    );
+    return refuse(t`${name} is a variant: it goes with the setup that it is a variant of.`);
   const others = programmeOf(document).filter(({ id }) => id !== setup);
   if (!Number.isInteger(to) || to < 1 || to > others.length + 1) {
-    return refuse(`Give a place in the programme from 1 to ${others.length + 1}.`);
+    return refuse(t`Give a place in the programme from 1 to ${others.length + 1}.`);
   }
   others.splice(to - 1, 0, record);
   const variants = setupsOf(document).filter(({ variantOf }) => variantOf !== null);
   return propose(document, editsOf(inOrder([...others, ...variants])), {
-    label: `reorder ${nameOf(document, record)}`,
+    label: t`reorder ${name}`,
   });
 };
 

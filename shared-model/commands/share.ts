@@ -12,6 +12,7 @@ import {
   type Kind,
   type PlacedRecord,
 } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import { copiesOf } from './clone.ts';
 import { refuse, type Command, type Refusal } from './command.ts';
 import { editsOf, propose, type Edits } from './propose.ts';
@@ -36,9 +37,8 @@ export const share: Command<Share> = (document, { ids }) => {
     ...editsOf(shared.map((record) => ({ ...record, setup: null }))),
     ...groupEdits(document, new Set(shared.map(({ id }) => id))),
   ]);
-  return propose(document, edits, {
-    label: `share ${namesOf(document, targets.records)}`,
-  });
+  const names = namesOf(document, targets.records);
+  return propose(document, edits, { label: t`share ${names}` });
 };
 
 /** A group all of whose members stay for the whole concert stays with them; others go on without those that do. */
@@ -65,17 +65,20 @@ export const unshare: Command<Unshare> = (document, { ids, setup }) => {
   const targets = placedOf(document, ids);
   if (!targets.ok) return targets;
   const stray = targets.records.find((record) => record.setup !== null);
-  if (stray) return refuse(`${nameOf(document, stray)} is not shared: it stands in one setup only.`);
+  if (stray) return refuse(notSharedWords(nameOf(document, stray)));
   const shared = withNaming(document, targets.records);
   let after = document;
   for (const { id } of setupsOf(document)) {
     if (id !== setup) after = applied(after, copiesFor(after, shared, id));
   }
   after = applied(after, editsOf(shared.map((record) => withSetup(record, setup))));
-  return propose(document, changesBetween(document, after), {
-    label: `unshare ${namesOf(document, targets.records)}`,
-  });
+  const names = namesOf(document, targets.records);
+  return propose(document, changesBetween(document, after), { label: t`unshare ${names}` });
 };
+
+function notSharedWords(name: string): string {
+  return t`${name} is not shared: it stands in one setup only.`;
+}
 
 type Shareable = PlacedRecord | Instrument | Group;
 
@@ -86,8 +89,12 @@ function placedOf(
   const targets = recordsOf(document, ids);
   if (!targets.ok) return targets;
   const misfit = targets.records.find((record) => !isPlaced(record));
-  if (misfit) return refuse(`${nameOf(document, misfit)} is there for the whole concert anyway.`);
+  if (misfit) return refuse(alwaysThereWords(nameOf(document, misfit)));
   return { ok: true, records: targets.records.filter(isPlaced) };
+}
+
+function alwaysThereWords(name: string): string {
+  return t`${name} is there for the whole concert anyway.`;
 }
 
 function instrumentsOf(document: Document, owners: readonly PlacedRecord[]): Instrument[] {
@@ -105,13 +112,15 @@ function namedButNotShared(document: Document, shared: readonly Shareable[]): Re
       const named = document.records.get(id);
       if (!named || named.kind === 'setup' || ids.has(id)) continue;
       if ('setup' in named && named.setup !== null) {
-        return refuse(
-          `${nameOf(document, record)} goes with ${nameOf(document, named)}, which is in one setup only: share both.`,
-        );
+        return refuse(goesWithWords(nameOf(document, record), nameOf(document, named)));
       }
     }
   }
   return null;
+}
+
+function goesWithWords(name: string, other: string): string {
+  return t`${name} goes with ${other}, which is in one setup only: share both.`;
 }
 
 /** Shared things that name one of these, and so on; whole groups. */

@@ -4,6 +4,7 @@ import { deskDepth } from '../document/desks.ts';
 import type { Id } from '../document/ids.ts';
 import type { Stand, StandSide } from '../document/records.ts';
 import { facingVector } from '../geometry/frame.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command } from './command.ts';
 import { editsOf, propose } from './propose.ts';
 import { movedTo } from './spots.ts';
@@ -21,17 +22,20 @@ export const assignReader: Command<AssignReader> = (document, { stand: id, side,
   const target = theRecord(document, id, 'stand');
   if (!target.ok) return target;
   const stand = target.record;
-  if (side >= stand.sides.length) return refuse(`${nameOf(document, stand)} has no second side.`);
+  const name = nameOf(document, stand);
+  if (side >= stand.sides.length) return refuse(t`${name} has no second side.`);
   const player = reader === null ? null : theRecord(document, reader, 'player');
   if (player && !player.ok) return player;
   const [first, second] = stand.sides;
   const read = (here: StandSide, index: 0 | 1): StandSide => (index === side ? { ...here, reader } : here);
   const sides: Stand['sides'] = second ? [read(first, 0), read(second, 1)] : [read(first, 0)];
-  const who = player ? nameOf(document, player.record) : 'nobody';
-  return propose(document, editsOf([{ ...stand, sides }]), {
-    label: `let ${who} read at ${nameOf(document, stand)}`,
-  });
+  const label = player ? readingWords(nameOf(document, player.record), name) : t`let nobody read at ${name}`;
+  return propose(document, editsOf([{ ...stand, sides }]), { label });
 };
+
+function readingWords(player: string, stand: string): string {
+  return t`let ${player} read at ${stand}`;
+}
 
 export interface SetStandForm {
   readonly stand: Id<'stand'>;
@@ -44,8 +48,9 @@ export const setStandForm: Command<SetStandForm> = (document, { stand: id, form 
   if (!target.ok) return target;
   const stand = target.record;
   const changed = stand.form === form ? stand : form === 'single' ? singleOf(stand) : pairOf(stand);
-  const what = form === 'single' ? 'a single stand' : 'a back-to-back pair';
-  return propose(document, editsOf([changed]), { label: `make ${nameOf(document, stand)} ${what}` });
+  const name = nameOf(document, stand);
+  const label = form === 'single' ? t`make ${name} a single stand` : t`make ${name} a back-to-back pair`;
+  return propose(document, editsOf([changed]), { label });
 };
 
 function pairOf(stand: Stand): Stand {

@@ -3,6 +3,7 @@
 import { allOf } from '../document/document.ts';
 import type { Stock } from '../document/records.ts';
 import { kindWord } from '../document/labels.ts';
+import { t } from '../words/say.ts';
 import type { Command } from './command.ts';
 import { freshId } from './fresh-id.ts';
 import { editsOf, propose } from './propose.ts';
@@ -21,8 +22,9 @@ export const countStock: Command<CountStock> = (document, { item, model, name, .
     }),
     ...counts,
   };
-  const what = item === 'cable' ? 'cable' : kindWord(item);
-  return propose(document, editsOf([row]), { label: `count ${name || `${what} ${model}`}`.trimEnd() });
+  const what = item === 'cable' ? t`cable` : kindWord(item);
+  const counted = name || `${what} ${model}`.trimEnd();
+  return propose(document, editsOf([row]), { label: t`count ${counted}`.trimEnd() });
 };
 
 /** Things without models are told apart by their names, and risers, lamps and cables not at all. */

@@ -5,6 +5,7 @@ import { doorway, edgeOf, type Segment } from '../document/openings.ts';
 import type { Door, Platform, Point } from '../document/records.ts';
 import { signedArea } from '../geometry/polygon.ts';
 import { nearestOnSegment } from '../geometry/segments.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command } from './command.ts';
 import { editsOf, propose } from './propose.ts';
 import { tidy } from './spots.ts';
@@ -25,20 +26,21 @@ export const tracePlatform: Command<TracePlatform> = (document, { outline }) => 
     outline.map(({ x, y }) => ({ x: tidy(x), y: tidy(y) })),
     before.outline,
   );
-  if (corners.length < 3) return refuse('A platform has at least three corners.');
+  if (corners.length < 3) return refuse(t`A platform has at least three corners.`);
   const bare: Platform = { ...before, outline: corners, openEdges: [] };
   const after: Platform = { ...bare, openEdges: openEdgesOf(before, bare) };
   const doors: Door[] = [];
   for (const door of allOf(document, 'door')) {
     const moved = refitted(door, before, after);
-    if (!moved)
-      return refuse(
-        `No edge of the new outline is long enough for ${nameOf(document, door)}; remove it first, or make it narrower.`,
-      );
+    if (!moved) return refuse(nowhereWords(nameOf(document, door)));
     doors.push(moved);
   }
-  return propose(document, editsOf([after, ...doors]), { label: 'trace the platform', select: [after.id] });
+  return propose(document, editsOf([after, ...doors]), { label: t`trace the platform`, select: [after.id] });
 };
+
+function nowhereWords(door: string): string {
+  return t`No edge of the new outline is long enough for ${door}; remove it first, or make it narrower.`;
+}
 
 function sameWayRound(corners: readonly Point[], before: readonly Point[]): readonly Point[] {
   return signedArea(corners) * signedArea(before) < 0 ? corners.toReversed() : corners;

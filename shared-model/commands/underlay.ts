@@ -5,6 +5,7 @@ import { find } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import type { Millimetres, Point, Underlay } from '../document/records.ts';
 import { degrees, normaliseFacing, placed } from '../geometry/frame.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command, type Outcome } from './command.ts';
 import { editsOf, propose } from './propose.ts';
 import { tidy, tidyFacing } from './spots.ts';
@@ -29,12 +30,12 @@ export const scaleUnderlay: Command<ScaleUnderlay> = (document, { id, a, b, dist
   const underlay = find(document, id);
   if (!underlay) return noSuch(id);
   const apart = Math.hypot(b.x - a.x, b.y - a.y);
-  if (!(apart > 0)) return refuse('Both points are the same; click two that are apart.');
-  if (!(distance > 0)) return refuse('Give a distance that is more than nothing.');
+  if (!(apart > 0)) return refuse(t`Both points are the same; click two that are apart.`);
+  if (!(distance > 0)) return refuse(t`Give a distance that is more than nothing.`);
   const by = distance / apart;
   const scale = underlay.scale * by;
   if (!(scale >= LEAST_SCALE && scale <= MOST_SCALE))
-    return refuse('With that distance it would be far too small or too large for a house; check the unit.');
+    return refuse(t`With that distance it would be far too small or too large for a house; check the unit.`);
   const turned = level ? levelling(a, b) : 0;
   const corner = placed({ ...a, facing: turned }, { x: (underlay.x - a.x) * by, y: (underlay.y - a.y) * by });
   const changed: Underlay = {
@@ -44,7 +45,8 @@ export const scaleUnderlay: Command<ScaleUnderlay> = (document, { id, a, b, dist
     scale,
     turn: tidyFacing(underlay.turn + turned),
   };
-  return changedTo(document, changed, 'scale');
+  const name = nameOf(document, underlay);
+  return changedTo(document, changed, t`scale ${name}`);
 };
 
 /** The least turn, in degrees, after which the points lie level, whichever of them is on the left. */
@@ -72,13 +74,15 @@ export interface MoveUnderlay {
 export const moveUnderlay: Command<MoveUnderlay> = (document, { id, dx, dy }) => {
   const underlay = find(document, id);
   if (!underlay) return noSuch(id);
-  return changedTo(document, { ...underlay, x: tidy(underlay.x + dx), y: tidy(underlay.y + dy) }, 'move');
+  const name = nameOf(document, underlay);
+  const moved = { ...underlay, x: tidy(underlay.x + dx), y: tidy(underlay.y + dy) };
+  return changedTo(document, moved, t`move ${name}`);
 };
 
-function changedTo(document: Document, underlay: Underlay, what: string): Outcome {
-  return propose(document, editsOf([underlay]), { label: `${what} ${nameOf(document, underlay)}` });
+function changedTo(document: Document, underlay: Underlay, label: string): Outcome {
+  return propose(document, editsOf([underlay]), { label });
 }
 
 function noSuch(id: string): Outcome {
-  return refuse(`There is no underlay "${id}".`);
+  return refuse(t`There is no underlay "${id}".`);
 }

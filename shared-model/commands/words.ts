@@ -4,6 +4,7 @@ import { setupsOf, type Document } from '../document/document.ts';
 import { countOfKind } from '../document/kind-counts.ts';
 import { kindWord, labelOf } from '../document/labels.ts';
 import type { AnyRecord } from '../document/records.ts';
+import { msgid, ngettext, t } from '../words/say.ts';
 
 /** "stand 3", "Clarinet (player 1)": as on the plot of the record's own setup, or of the first one. */
 export function nameOf(document: Document, record: AnyRecord): string {
@@ -15,8 +16,9 @@ export function nameOf(document: Document, record: AnyRecord): string {
 /** One thing by its name, several as "3 stands" or "3 items". */
 export function namesOf(document: Document, records: readonly AnyRecord[]): string {
   const [first] = records;
-  if (!first) return 'nothing';
+  if (!first) return t`nothing`;
   if (records.length === 1) return nameOf(document, first);
   const isOneKind = records.every(({ kind }) => kind === first.kind);
-  return isOneKind ? countOfKind(first.kind, records.length) : `${records.length} items`;
+  const count = records.length;
+  return isOneKind ? countOfKind(first.kind, count) : ngettext(msgid`${count} item`, `${count} items`, count);
 }

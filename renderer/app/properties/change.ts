@@ -5,7 +5,7 @@ import { setFields, type FieldsOf } from '#model/commands/set-fields.ts';
 import { asId, type Id } from '#model/document/ids.ts';
 import type { Kind, RecordOf } from '#model/document/records.ts';
 import type { Editor } from '../../state/editor.svelte.ts';
-import { refusalWords } from '../../state/refusal-words.ts';
+import { refusalWords } from '#model/commands/refusal-words.ts';
 
 /** Null when it was done. */
 export function done(editor: Editor, outcome: Outcome): string | null {

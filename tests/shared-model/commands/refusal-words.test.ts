@@ -2,7 +2,7 @@ import { placeAt } from '#model/commands/move.ts';
 import { setFields } from '#model/commands/set-fields.ts';
 import { asId } from '#model/document/ids.ts';
 import { describe, expect, it } from 'vitest';
-import { refusalWords } from '../../../renderer/state/refusal-words.ts';
+import { refusalWords } from '#model/commands/refusal-words.ts';
 import { aDocument, aStand } from '../../helpers/build.ts';
 
 const refused = (lip: number): string => {

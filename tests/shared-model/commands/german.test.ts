@@ -1,0 +1,58 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { addSetup } from '#model/commands/setups.ts';
+import { changingWords } from '#model/commands/changing-words.ts';
+import { placeAt, move } from '#model/commands/move.ts';
+import { refusalWords } from '#model/commands/refusal-words.ts';
+import { setFields } from '#model/commands/set-fields.ts';
+import { asId } from '#model/document/ids.ts';
+import { fieldTitle, KINDS, RECORD_SCHEMAS } from '#model/file-format/schema.ts';
+import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { german } from '#model/words/german/index.ts';
+import type { Outcome } from '#model/commands/command.ts';
+import { aDocument, aPlayer, aStand } from '../../helpers/build.ts';
+
+const STAND = asId<'stand'>('stand-1');
+const said = (outcome: Outcome): string => (outcome.ok ? outcome.label : outcome.reason);
+
+afterEach(speakEnglish);
+
+describe('a changed field', () => {
+  it('is called in English as it is in the published schema', () => {
+    for (const kind of KINDS)
+      for (const field of Object.keys(RECORD_SCHEMAS[kind].entries)) {
+        if (field === 'id' || field === 'kind') continue;
+        const title = fieldTitle(kind, field).toLowerCase();
+        expect(changingWords(field, 'stand 3'), `${kind}.${field}`).toBe(`change ${title} of stand 3`);
+      }
+  });
+});
+
+describe('in German', () => {
+  beforeEach(() => speakFrom('de', german));
+
+  it('what is done is an infinitive behind what it is done to', () => {
+    const document = aDocument(aStand(), aPlayer());
+    expect(said(move(document, { ids: ['stand-1'], dx: 10, dy: 0 }))).toBe('Pult 1 verschieben');
+    const both = move(document, { ids: ['stand-1', 'player-1'], dx: 10, dy: 0 });
+    expect(said(both)).toBe('2 Elemente verschieben');
+    const lip = setFields(document, { ids: [STAND], fields: { lip: 900 } });
+    expect(said(lip)).toBe('Höhe der Pultleiste ändern – Pult 1');
+  });
+
+  it('an empty name leaves no gap', () => {
+    expect(said(addSetup(aDocument(), { name: 'Zugabe' }))).toBe('Aufstellung Zugabe hinzufügen');
+    expect(said(addSetup(aDocument(), { name: '' }))).toBe('Aufstellung hinzufügen');
+  });
+
+  it('a refusal can be told in feet and inches', () => {
+    const document = aDocument(aStand());
+    const far = said(placeAt(document, { id: 'stand-1', x: 999_999, y: 0 }));
+    expect(far).toBe('Pult 1 wäre mehr als 50000 mm vom Podium entfernt; eine nähere Stelle angeben.');
+    // 50 m are 164 ft 0.5 in (1 in = 25.4 mm).
+    expect(refusalWords(far, 'imperial')).toContain('mehr als etwa 164\'-0 1/2" vom Podium');
+    const lip = said(setFields(document, { ids: [STAND], fields: { lip: 9000 } }));
+    expect(lip).toContain('9000');
+    expect(refusalWords(lip, 'imperial')).toContain('29\'-6 1/4"');
+    expect(refusalWords(lip, 'imperial')).not.toMatch(/\bmm\b|9000/);
+  });
+});
