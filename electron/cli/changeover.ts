@@ -5,13 +5,13 @@ import { labelOf } from '#model/document/labels.ts';
 import type { Setup } from '#model/document/records.ts';
 import { changeoverJson, stockJson } from '#model/programme/changeover-json.ts';
 import {
-  CARRYING_CAUTION,
+  carryingCaution,
   changeoverNotes,
   changeoverSummary,
   timeVerdict,
 } from '#model/programme/changeover-words.ts';
 import type { Changeover } from '#model/programme/changeover.ts';
-import { TIME_SOURCES } from '#model/programme/handling.ts';
+import { timeSources } from '#model/programme/handling.ts';
 import { changeoversOf } from '#model/programme/programme.ts';
 import { shortageWords } from '#model/programme/stock-words.ts';
 import { stockCheck, type StockCheck } from '#model/programme/stock-check.ts';
@@ -21,7 +21,7 @@ import {
   stepNotes,
   stepThing,
   stepTo,
-  WORK_WORDS,
+  workWord,
   type Telling,
 } from '#model/programme/step-words.ts';
 import { readInput } from './input.ts';
@@ -39,8 +39,8 @@ export async function changeover(order: ChangeoverOrder, surroundings: Surroundi
     ...{ file: order.file, notes },
     changeovers: changes.map((change) => changeoverJson(document, change)),
     stock: stockJson(stock),
-    caution: CARRYING_CAUTION,
-    times: TIME_SOURCES,
+    caution: carryingCaution(),
+    times: timeSources(),
   });
   const lines = () => asText(document, changes, stock);
   surroundings.print(`${order.json ? JSON.stringify(json()) : lines().map(onOneLine).join('\n')}\n`);
@@ -54,8 +54,8 @@ function asText(document: Document, changes: readonly Changeover[], stock: Stock
     '',
     ...shortageWords(stock),
     '',
-    CARRYING_CAUTION,
-    TIME_SOURCES,
+    carryingCaution(),
+    timeSources(),
   ];
 }
 
@@ -74,7 +74,7 @@ function changeLines(document: Document, change: Changeover): string[] {
     `  ${changeoverSummary(change)}. ${timeVerdict(change)}`,
     ...steps.map((step) => {
       const notes = stepNotes(telling, step);
-      const what = `${WORK_WORDS[step.work]} ${stepThing(telling, step)}`;
+      const what = `${workWord(step.work)} ${stepThing(telling, step)}`;
       const way = `${stepFrom(telling, step)} > ${stepTo(telling, step)}`;
       const who = step.hands === 'both' ? 'A and B' : step.hands;
       return `  ${String(step.number).padStart(3)}  ${clock(step.begins)}  ${who.padEnd(7)}  ${what}: ${way}${notes.length > 0 ? ` (${notes.join(', ')})` : ''}`;

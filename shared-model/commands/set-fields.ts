@@ -24,11 +24,11 @@ export function setFields<K extends Kind>(document: Document, { ids, fields }: S
   if (!targets.ok) return targets;
   const [first] = targets.records;
   if (targets.records.some(({ kind }) => kind !== first.kind)) return refuse(t`Select things of one kind.`);
-  const strangers = Object.keys(fields).filter(
+  const stranger = Object.keys(fields).find(
     (name) => name === 'id' || name === 'kind' || !Object.hasOwn(first, name),
   );
-  if (strangers.length > 0)
-    return refuse(t`A ${first.kind} has no field "${strangers[0]}" that can be changed.`);
+  if (stranger !== undefined)
+    return refuse(t`A ${first.kind} has no field "${stranger}" that can be changed.`);
   // The schema checks the result; the type cannot follow a record through a spread of some of its fields.
   const changed = targets.records.map((record) => ({ ...record, ...fields }) as AnyRecord);
   const names = namesOf(document, targets.records);

@@ -1,6 +1,6 @@
 /** What is set anew on a thing that goes from one spot to another, or stays where it is. */
 
-import type { Degrees, Millimetres } from '../document/records.ts';
+import type { Degrees, Millimetres, Piano } from '../document/records.ts';
 import { normaliseFacing } from '../geometry/frame.ts';
 import { seatModel } from '../catalogue/seats.ts';
 import type { Unit } from './units.ts';
@@ -8,7 +8,7 @@ import type { Unit } from './units.ts';
 export type Adjustment =
   | { readonly what: 'lip' | 'height'; readonly from: Millimetres; readonly to: Millimetres }
   | { readonly what: 'tilt'; readonly from: Degrees; readonly to: Degrees }
-  | { readonly what: 'lid'; readonly from: string; readonly to: string }
+  | { readonly what: 'lid'; readonly from: Piano['lid']; readonly to: Piano['lid'] }
   | { readonly what: 'cable' };
 
 /** Nobody sets a thing more finely than this: mm, degrees. Common practice, no source. */

@@ -13,6 +13,7 @@ import {
 } from '../checks/reach/motion-times.ts';
 import { BEND_AND_RISE, START, WALKING } from '../checks/reach/published.ts';
 import type { Degrees, Millimetres, StockItem } from '../document/records.ts';
+import { t } from '../words/say.ts';
 import type { Adjustment } from './changes.ts';
 import type { Task } from './tasks.ts';
 import { carriersOf, type Unit } from './units.ts';
@@ -102,6 +103,9 @@ function hasCable({ settings }: Unit): boolean {
 }
 
 /** What the times rest on, for everyone who reads them. */
-export const TIME_SOURCES =
-  'Walking: 1.07 m/s (TxDOT Roadway Design Manual), from 0.82 to 1.31 m/s (Murtagh et al., Sports Med 2020), with a start for each walk. ' +
-  'Bending and rising: MTM-1, from memory. Brakes, marks, cables and adjusting: common practice, no source. Each walks once for each thing.';
+export function timeSources(): string {
+  return [
+    t`Walking: 1.07 m/s (TxDOT Roadway Design Manual), from 0.82 to 1.31 m/s (Murtagh et al., Sports Med 2020), with a start for each walk.`,
+    t`Bending and rising: MTM-1, from memory. Brakes, marks, cables and adjusting: common practice, no source. Each walks once for each thing.`,
+  ].join(' ');
+}

@@ -2,23 +2,30 @@
 
 import { find, placedInSetup, type Document } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
+import type { Piano } from '../document/records.ts';
 import { labelOf } from '../document/labels.ts';
 import { formatBare, formatLength, formatPosition, type Units } from '../document/measures.ts';
 import { shortMarks } from '../document/short-marks.ts';
+import { t } from '../words/say.ts';
 import type { Adjustment } from './changes.ts';
 import type { Step } from './changeover.ts';
 import { thingName } from './thing.ts';
 import type { Unit } from './units.ts';
 
-export const WORK_WORDS: Readonly<Record<Step['work'], string>> = {
-  strike: 'Strike',
-  set: 'Set',
-  move: 'Move',
-  turn: 'Turn',
-  adjust: 'Adjust',
-  aside: 'Put aside',
-  bring: 'Bring back',
+const WORK_WORDS: Readonly<Record<Step['work'], () => string>> = {
+  strike: () => t`Strike`,
+  set: () => t`Set`,
+  move: () => t`Move`,
+  turn: () => t`Turn`,
+  adjust: () => t`Adjust`,
+  aside: () => t`Put aside`,
+  bring: () => t`Bring back`,
 };
+
+/** "Strike", as the first word of a step. */
+export function workWord(work: Step['work']): string {
+  return WORK_WORDS[work]();
+}
 
 /** What a step is told with. */
 export interface Telling {
@@ -33,11 +40,12 @@ export function unitWords({ document }: Pick<Telling, 'document'>, unit: Unit, s
   const mark = unitMark(document, unit, setup);
   const name = thingName(unit.thing);
   const own = 'name' in unit.record ? unit.record.name.trim() : '';
-  if (unit.record.kind === 'player') return own === '' ? `${name} of ${mark}` : `${name} of ${own} (${mark})`;
+  if (unit.record.kind === 'player')
+    return own === '' ? t`${name} of ${mark}` : t`${name} of ${own} (${mark})`;
   const side = /\/(\d)$/.exec(unit.id)?.[1];
   const more = [
     ...(own === '' || name.toLowerCase().startsWith(own.toLowerCase()) ? [] : [own]),
-    ...(side === undefined ? [] : [`${side === '1' ? 'front' : 'other'} side`]),
+    ...(side === undefined ? [] : [side === '1' ? t`front side` : t`other side`]),
   ];
   return [`${mark} ${name}`, ...more].join(', ');
 }
@@ -60,23 +68,23 @@ export function stepFrom(telling: Telling, step: Step): string {
 }
 
 export function stepTo(telling: Telling, step: Step): string {
-  if (step.work === 'turn' || step.work === 'adjust') return 'same spot';
+  if (step.work === 'turn' || step.work === 'adjust') return t`same spot`;
   return step.to ? spotWords(telling, step.to) : awayWords(telling, step);
 }
 
 function spotWords({ units }: Telling, { spot }: Unit): string {
-  const level = spot.level > 0 ? `, on +${formatBare(spot.level, units)}` : '';
-  return `${formatPosition(spot, units)}${level}`;
+  const position = formatPosition(spot, units);
+  return spot.level > 0 ? t`${position}, on +${formatBare(spot.level, units)}` : position;
 }
 
 function awayWords({ document }: Telling, { storage, way }: Step): string {
   const door = find(document, way.door);
-  const through = door ? `through ${labelOf(document, anySetup(document), door.id)}` : '';
+  const opening = door ? labelOf(document, anySetup(document), door.id) : '';
   if (storage) {
     const place = storage.name || labelOf(document, anySetup(document), storage.id);
-    return through ? `${place}, ${through}` : place;
+    return opening ? t`${place}, through ${opening}` : place;
   }
-  return through ? `off, ${through}` : 'off, at the nearest edge';
+  return opening ? t`off, through ${opening}` : t`off, at the nearest edge`;
 }
 
 function anySetup(document: Document): Id<'setup'> {
@@ -88,17 +96,25 @@ function anySetup(document: Document): Id<'setup'> {
 export function stepNotes(telling: Telling, step: Step): string[] {
   const { from, to, turn, adjustments, way, after, step: heavyStep } = step;
   const becomes = from && to ? newName(telling, from, to) : [];
-  const turned =
-    turn === 0 ? [] : [`turn ${Math.round(Math.abs(turn))}° ${turn > 0 ? 'anticlockwise' : 'clockwise'}`];
   return [
-    ...(after.length === 0 ? [] : [`after ${after.join(' and ')}`]),
+    ...(after.length === 0 ? [] : [afterWords(after)]),
     ...becomes,
-    ...turned,
+    ...(turn === 0 ? [] : [turnWords(turn)]),
     ...adjustments.map((each) => adjustmentWords(each, telling)),
     ...cableNotes(step),
     ...wayNotes(way.ease),
-    ...(heavyStep > 0 ? [`over a step of ${formatLength(heavyStep, telling.units)}`] : []),
+    ...(heavyStep > 0 ? [t`over a step of ${formatLength(heavyStep, telling.units)}`] : []),
   ];
+}
+
+function afterWords(steps: readonly number[]): string {
+  const listed = steps.map(String).reduce((some, one) => t`${some} and ${one}`);
+  return t`after ${listed}`;
+}
+
+function turnWords(turn: number): string {
+  const angle = Math.round(Math.abs(turn));
+  return turn > 0 ? t`turn ${angle}° anticlockwise` : t`turn ${angle}° clockwise`;
 }
 
 /** Told only where the next setup calls it otherwise; which side of a pair a stand was matters no more once it is moved. */
@@ -108,38 +124,44 @@ function newName({ document, from, to }: Telling, before: Unit, after: Unit): st
     const own = 'name' in unit.record ? unit.record.name : '';
     return `${unitMark(document, unit, setup)} ${own}`;
   };
-  return called(before, from) === called(after, to) ? [] : [`becomes ${unitMark(document, after, to)}`];
+  return called(before, from) === called(after, to) ? [] : [t`becomes ${unitMark(document, after, to)}`];
 }
 
 function adjustmentWords(adjustment: Adjustment, { units }: Telling): string {
   switch (adjustment.what) {
     case 'lip':
+      return t`lip to ${formatBare(adjustment.to, units)}`;
     case 'height':
-      return `${adjustment.what} to ${formatBare(adjustment.to, units)}`;
+      return t`height to ${formatBare(adjustment.to, units)}`;
     case 'tilt':
-      return `tilt to ${Math.round(adjustment.to)}°`;
+      return t`tilt to ${Math.round(adjustment.to)}°`;
     case 'lid':
-      return `lid ${adjustment.to === 'closed' ? 'closed' : `${adjustment.to} open`}`;
+      return LID_WORDS[adjustment.to]();
     case 'cable':
-      return 'unplug, lay its cable anew, then plug in';
+      return t`unplug, lay its cable anew, then plug in`;
   }
 }
 
+const LID_WORDS: Readonly<Record<Piano['lid'], () => string>> = {
+  closed: () => t`lid closed`,
+  half: () => t`lid half open`,
+  full: () => t`lid full open`,
+};
 /** What comes or goes with its cable; one that is laid anew is told as an adjustment. */
 function cableNotes({ work, from, to }: Step): string[] {
   const isLaid = work === 'set' || work === 'bring';
   const record = (isLaid ? to : work === 'strike' || work === 'aside' ? from : null)?.record;
   if (record?.kind !== 'lamp' || record.cable.length === 0) return [];
   if (isLaid)
-    return [record.cableCovered ? 'lay its cable, cover it, then plug in' : 'lay its cable, then plug in'];
+    return [record.cableCovered ? t`lay its cable, cover it, then plug in` : t`lay its cable, then plug in`];
   return [
-    record.cableCovered ? 'unplug, then take up the cover and the cable' : 'unplug, then take up its cable',
+    record.cableCovered ? t`unplug, then take up the cover and the cable` : t`unplug, then take up its cable`,
   ];
 }
 
 function wayNotes(ease: Step['way']['ease']): string[] {
-  if (ease === 'tight') return ['narrow way, or over a step'];
-  return ease === 'none' ? ['no way found that it fits through'] : [];
+  if (ease === 'tight') return [t`narrow way, or over a step`];
+  return ease === 'none' ? [t`no way found that it fits through`] : [];
 }
 
 /** "2:05". */

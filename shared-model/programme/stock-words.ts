@@ -1,5 +1,6 @@
 /** What is missing, in words. */
 
+import { t } from '../words/say.ts';
 import { thingName } from './thing.ts';
 import { shortages, type Shortage, type StockCheck } from './stock-check.ts';
 
@@ -11,9 +12,9 @@ export function shortageWords(check: StockCheck): string[] {
   return [
     ...missing,
     ...(missing.length === 0 && uncounted.length < check.lines.length
-      ? ['Of everything that was counted there is enough for every setup.']
+      ? [t`Of everything that was counted there is enough for every setup.`]
       : []),
-    ...(uncounted.length > 0 ? [`Not counted in the stock: ${names}.`] : []),
+    ...(uncounted.length > 0 ? [t`Not counted in the stock: ${names}.`] : []),
   ];
 }
 
@@ -21,6 +22,8 @@ export function shortageWords(check: StockCheck): string[] {
 export function shortageSentence({ thing, setup, needed, short }: Shortage): string {
   const name = thingName(thing);
   const what = name.charAt(0).toUpperCase() + name.slice(1);
-  const version = setup.variantOf === null ? '' : ' (a variant)';
-  return `${what}: ${short} too few for ${setup.name || `setup ${setup.order}`}${version}, which needs ${needed}.`;
+  const where = setup.name || t`setup ${setup.order}`;
+  return setup.variantOf === null
+    ? t`${what}: ${short} too few for ${where}, which needs ${needed}.`
+    : t`${what}: ${short} too few for ${where} (a variant), which needs ${needed}.`;
 }

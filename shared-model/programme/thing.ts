@@ -8,6 +8,7 @@ import { standModel } from '../catalogue/stands.ts';
 import { tableModel } from '../catalogue/tables.ts';
 import { kindWord } from '../document/labels.ts';
 import type { PlacedRecord, Stock, StockItem } from '../document/records.ts';
+import { t } from '../words/say.ts';
 
 /** A kind of thing and its model; a thing that has no models goes by its name, or by none. */
 export interface Thing {
@@ -64,7 +65,7 @@ export function thingName({ item, model }: Thing): string {
   const known = modelName({ item, model });
   if (known) return known;
   if (item === 'shape' && model !== '') return model;
-  return item === 'cable' ? 'cable' : kindWord(item);
+  return item === 'cable' ? t`cable` : kindWord(item);
 }
 
 /** The catalogue's name for a model; undefined where a kind has none or it is not known. */

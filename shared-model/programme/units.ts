@@ -5,7 +5,7 @@ import { desksOf } from '../document/desks.ts';
 import { placedInSetup, type Document } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import { floorHeightAt } from '../document/levels.ts';
-import type { Degrees, Lamp, Millimetres, PlacedRecord, Point, Stand } from '../document/records.ts';
+import type { Degrees, Lamp, Millimetres, Piano, PlacedRecord, Point, Stand } from '../document/records.ts';
 import { normaliseFacing } from '../geometry/frame.ts';
 import { convexHull } from '../geometry/convex-hull.ts';
 import { boundsOf, forEachEdge, type Polygon } from '../geometry/polygon.ts';
@@ -36,7 +36,7 @@ export interface Settings {
   readonly tilt?: Degrees;
   /** Of a seat, a lamp or an instrument stand. */
   readonly height?: Millimetres;
-  readonly lid?: string;
+  readonly lid?: Piano['lid'];
   readonly cable?: Lamp['cable'];
 }
 

@@ -4,7 +4,7 @@ import type { AboutPage } from '#model/checks/about/check-page.ts';
 import { DESIGN_WALK, PRACTICE, USUAL_WALK } from '#model/checks/about/cited.ts';
 import { WALKING } from '#model/checks/reach/published.ts';
 import { formatLength, type Units } from '#model/document/measures.ts';
-import { CARRYING_CAUTION } from '#model/programme/changeover-words.ts';
+import { carryingCaution } from '#model/programme/changeover-words.ts';
 import { SAME_SPOT } from '#model/programme/changes.ts';
 import { fixed } from '#model/words/numbers.ts';
 import { text } from '../text.ts';
@@ -32,7 +32,7 @@ function changeoverPage(units: Units): AboutPage<'changeover'> {
     ],
     settings: [{ kind: 'form', form: 'stock', what: words.stock }],
     unknown,
-    caution: CARRYING_CAUTION,
+    caution: carryingCaution(),
     related: ['ways', 'reach'],
   };
 }

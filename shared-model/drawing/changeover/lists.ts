@@ -7,16 +7,16 @@ import {
   stepThing,
   stepTo,
   clock,
-  WORK_WORDS,
+  workWord,
   type Telling,
 } from '../../programme/step-words.ts';
 import {
-  CARRYING_CAUTION,
+  carryingCaution,
   changeoverNotes,
   changeoverSummary,
   timeVerdict,
 } from '../../programme/changeover-words.ts';
-import { TIME_SOURCES } from '../../programme/handling.ts';
+import { timeSources } from '../../programme/handling.ts';
 import { peopleOf } from '../../programme/schedule.ts';
 import type { Step } from '../../programme/changeover.ts';
 import { heading, paragraph, type Block } from '../sheet/blocks.ts';
@@ -79,7 +79,7 @@ function tableOf(drawing: ChangeoverDrawing, steps: readonly Step[], other: 'A' 
     rows: steps.map((step) => [
       String(step.number),
       clock(step.begins),
-      WORK_WORDS[step.work],
+      workWord(step.work),
       stepThing(telling, step),
       stepFrom(telling, step),
       stepTo(telling, step),
@@ -100,7 +100,7 @@ function stayBlocks(drawing: ChangeoverDrawing, width: number): Block[] {
 function cautionBlocks(drawing: ChangeoverDrawing, width: number): Block[] {
   return [
     heading('Before you carry', width, drawing),
-    paragraph(CARRYING_CAUTION, width, drawing),
-    paragraph(`How the times are estimated. ${TIME_SOURCES}`, width, drawing),
+    paragraph(carryingCaution(), width, drawing),
+    paragraph(`How the times are estimated. ${timeSources()}`, width, drawing),
   ];
 }

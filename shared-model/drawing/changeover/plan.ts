@@ -3,7 +3,7 @@
 import { platformOf, allOf, setupsOf } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import type { Storage } from '../../document/records.ts';
-import { stepFrom, stepThing, stepTo, WORK_WORDS, type Telling } from '../../programme/step-words.ts';
+import { stepFrom, stepThing, stepTo, workWord, type Telling } from '../../programme/step-words.ts';
 import { boxOfPoints, grownBox, joinBoxes, boxContains, textBoxes } from '../bounds.ts';
 import { createOccupancy, type Occupancy } from '../occupancy.ts';
 import { drawGround, planContext, stageExtent, type PlanContext } from '../plan.ts';
@@ -211,7 +211,7 @@ function describe({ document, change, units }: ChangeoverDrawing, run: Run, scal
   const telling: Telling = { document, from: change.from, to: change.to, units };
   const steps = run.steps.map(
     (step) =>
-      `${step.number}. ${WORK_WORDS[step.work]} ${stepThing(telling, step)}: from ${stepFrom(telling, step)} to ${stepTo(telling, step)}`,
+      `${step.number}. ${workWord(step.work)} ${stepThing(telling, step)}: from ${stepFrom(telling, step)} to ${stepTo(telling, step)}`,
   );
   return oneLine(`Plan at 1:${scale}, the house at the bottom. ${steps.join('. ')}`);
 }

@@ -18,7 +18,6 @@ import { pages } from './pages.ts';
 import { programme } from './programme.ts';
 import { score } from './score.ts';
 import { shell } from './shell.ts';
-import { underlay } from './underlay.ts';
 
 export const german: Entries = {
   ...arrange,
@@ -38,5 +37,4 @@ export const german: Entries = {
   ...programme,
   ...score,
   ...shell,
-  ...underlay,
 };

@@ -1,3 +1,0 @@
-import type { Entries } from '../catalogue.ts';
-
-export const underlay: Entries = {};
