@@ -11,7 +11,7 @@ export const helpWords: Widened<typeof english> = {
     action: 'Hilfe: wie geprüft wird',
     page: (title) => `Hilfe: ${title}`,
     fromFinding: 'Wie das geprüft wird',
-    search: 'In der Hilfe suchen: Kante, Takt, Rollstuhl …',
+    search: 'In der Hilfe suchen: Kante, Takt, Rollstuhl…',
     pages: 'Seiten',
     found: (count) => counted(count, 'Seite', 'Seiten'),
     nothing: 'Keine Seite enthält alle diese Wörter.',

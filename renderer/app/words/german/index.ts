@@ -2,23 +2,23 @@
 
 import type { Catalogue } from '../../text.ts';
 import { percent } from '../counting.ts';
+import { elements } from './counting.ts';
+import { dialogsWords } from './dialogs.ts';
 import { ensembleWords } from './ensemble.ts';
+import { findingsWords } from './findings.ts';
+import { formsWords } from './forms.ts';
 import { handsWords } from './hands.ts';
-import { helpWords } from '../help.ts';
+import { helpWords } from './help.ts';
 import { musicWords } from './music.ts';
+import { guides, kinds, kindsMany, shelves } from './names.ts';
 import { packWords } from './pack.ts';
 import { paperWords } from './paper.ts';
 import { partsWords } from './parts.ts';
+import { planWords } from './plan.ts';
 import { programmeWords } from './programme.ts';
 import { stripWords } from './strip.ts';
 import { turnsWords } from './turns.ts';
 import { underlayWords } from './underlay.ts';
-import { elements } from './counting.ts';
-import { dialogsWords } from './dialogs.ts';
-import { findingsWords } from './findings.ts';
-import { formsWords } from './forms.ts';
-import { guides, kinds, kindsMany, shelves } from './names.ts';
-import { planWords } from './plan.ts';
 import { windowWords } from './window.ts';
 
 export const german: Catalogue = {
