@@ -38,6 +38,8 @@ export const windowWords: Widened<typeof english> = {
     view: 'Ansicht',
     theme: 'Hell oder dunkel',
     themes: { system: 'Wie das System', light: 'Hell', dark: 'Dunkel' },
+    language: 'Sprache',
+    languages: { system: 'Wie das System', en: 'English', de: 'Deutsch' },
     singleKeys: 'Einzelne Buchstaben als Tasten',
     units: 'Einheiten',
     unitChoices: { document: 'Wie im Konzert', metric: 'Metrisch', imperial: 'Fuß und Zoll' },
@@ -114,6 +116,7 @@ export const windowWords: Widened<typeof english> = {
   },
 
   files: {
+    languageLater: 'Die Sprache wechselt, wenn gespeichert ist und das Fenster neu geladen wird.',
     saved: 'gespeichert',
     savedAs: (name) => `Gespeichert: ${name}`,
     notKept: (name, message) =>
