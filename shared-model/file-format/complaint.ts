@@ -1,5 +1,7 @@
 /** What is wrong with a record, as data that the reader and the commands turn into a sentence each. */
 
+import { t } from '../words/say.ts';
+
 export interface Complaint {
   /** Path within the record: "lip", "sides[0].reader"; empty: the record as a whole. */
   readonly field: string;
@@ -9,16 +11,26 @@ export interface Complaint {
 
 /** A value that may not stand where it does. */
 export function notAllowed(field: string, value: unknown, advice: string): Complaint {
-  return { field, text: `: ${shown(value)} is not allowed; ${advice}` };
+  return { field, text: t`: ${shown(value)} is not allowed; ${advice}` };
+}
+
+/** A value that has to be there. */
+export function missing(field: string, advice: string): Complaint {
+  return { field, text: t` is missing; ${advice}` };
+}
+
+/** A field that nobody knows. */
+export function unknownField(field: string, advice: string): Complaint {
+  return { field, text: t` is not a known field; ${advice}` };
 }
 
 /** The value as in the file, cut to a readable length. */
 export function shown(value: unknown): string {
-  if (value === undefined) return 'nothing';
-  if (Number.isNaN(value)) return 'not a number';
-  if (typeof value === 'number' && !Number.isFinite(value)) return 'a number too large to hold';
-  if (Array.isArray(value) && value.length > 3) return `a list of ${value.length}`;
-  if (typeof value === 'object' && value !== null && !Array.isArray(value)) return 'an object';
+  if (value === undefined) return t`nothing`;
+  if (Number.isNaN(value)) return t`not a number`;
+  if (typeof value === 'number' && !Number.isFinite(value)) return t`a number too large to hold`;
+  if (Array.isArray(value) && value.length > 3) return t`a list of ${value.length}`;
+  if (typeof value === 'object' && value !== null && !Array.isArray(value)) return t`an object`;
   const text = typeof value === 'string' ? quoted(value) : (JSON.stringify(value) ?? typeof value);
   return text.length > 80 ? `${text.slice(0, 60)}…` : text;
 }

@@ -16,6 +16,8 @@ import {
   MOST_SETUPS,
   MOST_SIGHTLINES,
 } from './limits.ts';
+import { atMost as withDigits } from '../words/numbers.ts';
+import { t } from '../words/say.ts';
 
 export interface DocumentComplaint extends Complaint {
   /** The record to look at; null: the document as a whole. */
@@ -39,14 +41,34 @@ function countsBroken(document: Document): DocumentComplaint | null {
   return (
     exactlyOne(tally.kinds, 'concert') ??
     exactlyOne(tally.kinds, 'platform') ??
-    (tally.kinds.has('setup') ? null : whole('There is no setup; add a record of kind "setup".')) ??
-    atMost(document.records.size, MOST_RECORDS, 'records', 'make two concerts of it') ??
-    atMost(tally.kinds.get('setup') ?? 0, MOST_SETUPS, 'setups', 'make two concerts of it') ??
-    atMost(tally.places, MOST_PLACES, 'places', 'leave out parts of the house') ??
-    atMost(tally.rows, MOST_ROWS, 'rows of seats', 'leave out parts of the house') ??
-    atMost(tally.corners, MOST_CORNERS, 'corners of outlines and cables', 'draw them with fewer') ??
+    (tally.kinds.has('setup') ? null : whole(t`There is no setup; add a record of kind "setup".`)) ??
+    atMost(document.records.size, MOST_RECORDS, tooManyRecords) ??
+    atMost(tally.kinds.get('setup') ?? 0, MOST_SETUPS, tooManySetups) ??
+    atMost(tally.places, MOST_PLACES, tooManyPlaces) ??
+    atMost(tally.rows, MOST_ROWS, tooManyRows) ??
+    atMost(tally.corners, MOST_CORNERS, tooManyCorners) ??
     playersBroken(document, tally)
   );
+}
+
+export function tooManyRecords(count: number): string {
+  return t`There are ${count} records; at most ${MOST_RECORDS} are possible: make two concerts of it.`;
+}
+
+function tooManySetups(count: number): string {
+  return t`There are ${count} setups; at most ${MOST_SETUPS} are possible: make two concerts of it.`;
+}
+
+function tooManyPlaces(count: number): string {
+  return t`There are ${count} places; at most ${MOST_PLACES} are possible: leave out parts of the house.`;
+}
+
+function tooManyRows(count: number): string {
+  return t`There are ${count} rows of seats; at most ${MOST_ROWS} are possible: leave out parts of the house.`;
+}
+
+function tooManyCorners(count: number): string {
+  return t`There are ${count} corners of outlines and cables; at most ${MOST_CORNERS} are possible: draw them with fewer.`;
 }
 
 /** What the checks of one setup have to go through. */
@@ -61,17 +83,16 @@ function playersBroken(document: Document, { places, players }: Tally): Document
 }
 
 function tooManyPlayers({ id, name }: Setup, players: number, places: number): DocumentComplaint | null {
-  const setup = `Setup ${shown(name || id)} has ${players} players`;
+  const setup = shown(name || id);
   if (players > MOST_PLAYERS) {
     return whole(
-      `${setup}; at most ${MOST_PLAYERS} are possible in one: take some out, or make two setups of it.`,
+      t`Setup ${setup} has ${players} players; at most ${MOST_PLAYERS} are possible in one: take some out, or make two setups of it.`,
     );
   }
   const sightlines = players * places;
   if (sightlines <= MOST_SIGHTLINES) return null;
   return whole(
-    `${setup} before ${places} places, which makes ${sightlines} lines of sight; at most ${MOST_SIGHTLINES} are possible: ` +
-      'leave out players, or parts of the house.',
+    t`Setup ${setup} has ${players} players before ${places} places, which makes ${sightlines} lines of sight; at most ${MOST_SIGHTLINES} are possible: leave out players, or parts of the house.`,
   );
 }
 
@@ -102,18 +123,20 @@ function tallyOf(document: Document): Tally {
   return { kinds, places, rows, corners, players };
 }
 
-function exactlyOne(kinds: ReadonlyMap<Kind, number>, kind: Kind): DocumentComplaint | null {
+const NONE = {
+  concert: () => t`There is no concert; add one record of kind "concert".`,
+  platform: () => t`There is no platform; add one record of kind "platform".`,
+};
+
+function exactlyOne(kinds: ReadonlyMap<Kind, number>, kind: keyof typeof NONE): DocumentComplaint | null {
   const count = kinds.get(kind) ?? 0;
   if (count === 1) return null;
-  return whole(
-    count === 0
-      ? `There is no ${kind}; add one record of kind "${kind}".`
-      : `There are ${count} records of kind "${kind}"; there has to be exactly one.`,
-  );
+  if (count === 0) return whole(NONE[kind]());
+  return whole(t`There are ${count} records of kind "${kind}"; there has to be exactly one.`);
 }
 
-function atMost(count: number, most: number, what: string, advice: string): DocumentComplaint | null {
-  return count <= most ? null : whole(`There are ${count} ${what}; at most ${most} are possible: ${advice}.`);
+function atMost(count: number, most: number, words: (count: number) => string): DocumentComplaint | null {
+  return count <= most ? null : whole(words(count));
 }
 
 function whole(text: string): DocumentComplaint {
@@ -133,10 +156,10 @@ function referencesBroken(document: Document): DocumentComplaint | null {
 function referenceBroken(document: Document, record: AnyRecord, reference: Reference): Complaint | null {
   const { field, id, kinds } = reference;
   const target = document.records.get(id);
-  const wanted = kinds.join(' or ');
-  if (!target) return notAllowed(field, id, `there is no record of that id; name one of kind ${wanted}`);
+  const wanted = kinds.join(t` or `);
+  if (!target) return notAllowed(field, id, t`there is no record of that id; name one of kind ${wanted}`);
   if (!kinds.includes(target.kind)) {
-    return notAllowed(field, id, `that is a record of kind ${target.kind}; name one of kind ${wanted}`);
+    return notAllowed(field, id, t`that is a record of kind ${target.kind}; name one of kind ${wanted}`);
   }
   return meets(record, target) ? null : notAllowed(field, id, apart(target));
 }
@@ -150,7 +173,7 @@ function meets(record: AnyRecord, target: AnyRecord): boolean {
 
 function apart(target: AnyRecord): string {
   const setup = 'setup' in target ? target.setup : null;
-  return `it is there only in setup ${shown(setup)}; both must be in the same setup, or what is named must stay for the whole concert`;
+  return t`it is there only in setup ${shown(setup)}; both must be in the same setup, or what is named must stay for the whole concert`;
 }
 
 /** A variant is one of a setup of the programme: versions of versions would have no order. */
@@ -159,7 +182,7 @@ function variantsBroken({ records }: Document): DocumentComplaint | null {
     if (record.kind !== 'setup' || record.variantOf === null) continue;
     const original = records.get(record.variantOf);
     if (original?.kind === 'setup' && original.variantOf === null) continue;
-    const advice = 'name a setup that is in the programme itself, and not this one';
+    const advice = t`name a setup that is in the programme itself, and not this one`;
     return { record, ...notAllowed('variantOf', record.variantOf, advice) };
   }
   return null;
@@ -182,19 +205,17 @@ function doorsBroken(document: Document): DocumentComplaint | null {
 function doorBroken(platform: Platform, door: Door): Complaint | null {
   const edges = platform.outline.length;
   if (door.edge >= edges) {
-    return notAllowed('edge', door.edge, `the platform has ${edges} edges, from 0 to ${edges - 1}`);
+    return notAllowed('edge', door.edge, t`the platform has ${edges} edges, from 0 to ${edges - 1}`);
   }
   const { a, b } = edgeOf(platform, door.edge);
   const length = Math.hypot(b.x - a.x, b.y - a.y);
   if (door.offset + door.width <= length + DOOR_SLACK) return null;
+  const reach = withDigits(door.offset + door.width, 1);
+  const edge = withDigits(length, 1);
   return {
     field: 'width',
-    text: `: the door reaches ${round(door.offset + door.width)} mm along edge ${door.edge}, which is ${round(length)} mm long; make offset and width fit`,
+    text: t`: the door reaches ${reach} mm along edge ${door.edge}, which is ${edge} mm long; make offset and width fit`,
   };
-}
-
-function round(length: number): number {
-  return Math.round(length * 10) / 10;
 }
 
 const ONCE_A_SETUP: readonly Kind[] = ['score', 'pagePlan'];
@@ -205,7 +226,7 @@ function onceBroken(document: Document): DocumentComplaint | null {
     if (!ONCE_A_SETUP.includes(record.kind) || !('setup' in record)) continue;
     const key = `${record.kind} ${record.setup}`;
     if (known.has(key)) {
-      const advice = `a setup has one ${kindWord(record.kind)} at most; leave one out`;
+      const advice = t`a setup has one ${kindWord(record.kind)} at most; leave one out`;
       return { record, ...notAllowed('setup', record.setup, advice) };
     }
     known.add(key);
@@ -227,9 +248,9 @@ function groupsBroken({ records }: Document): DocumentComplaint | null {
 }
 
 function memberBroken(group: Group, member: AnyRecord | undefined, isTaken: boolean): string | null {
-  if (isTaken) return 'a thing is in one group at most, and once; leave it out here';
+  if (isTaken) return t`a thing is in one group at most, and once; leave it out here`;
   const isWithIt = member && 'setup' in member && member.setup === group.setup;
   return isWithIt
     ? null
-    : 'a group and all that is in it are there in the same setup, or all for the whole concert';
+    : t`a group and all that is in it are there in the same setup, or all for the whole concert`;
 }

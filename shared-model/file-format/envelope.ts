@@ -6,6 +6,7 @@ import { MOST_TEXT } from './limits.ts';
 import { migrate, type Json, type Steps } from './migrate.ts';
 import { badField, failure, type Failure } from './problem.ts';
 import { FORMAT } from './schema.ts';
+import { t } from '../words/say.ts';
 
 /** What the program understands; tests hand in versions that do not exist yet. */
 export interface Understanding {
@@ -25,26 +26,29 @@ export function openEnvelope(text: string, understanding: Understanding): Opened
 }
 
 function parse(text: string): { readonly ok: true; readonly file: Json } | Failure {
-  if (text.length > MOST_TEXT) return failure(`The file is larger than ${MOST_TEXT / 1024 / 1024} MB.`);
+  if (text.length > MOST_TEXT) return failure(t`The file is larger than ${MOST_TEXT / 1024 / 1024} MB.`);
   const body = text.startsWith('\uFEFF') ? text.slice(1) : text;
-  if (body.includes('\0')) return failure('This is not a Standlines file: it holds binary data.');
+  if (body.includes('\0')) return failure(t`This is not a Standlines file: it holds binary data.`);
   const start = /\S/.exec(body)?.[0];
-  if (start === undefined) return failure('The file is empty.');
-  if (start !== '{') return failure('This is not a Standlines file: it does not start with "{".');
+  if (start === undefined) return failure(t`The file is empty.`);
+  if (start !== '{') return failure(t`This is not a Standlines file: it does not start with "{".`);
   const fault = findTextFault(body);
   if (!fault) return { ok: true, file: JSON.parse(body) as Json };
   const { line, column } = lineAndColumn(body, fault.at);
-  return failure(`Line ${line}, column ${column}: ${fault.message}.`);
+  return failure(t`Line ${line}, column ${column}: ${fault.message}.`);
 }
 
 function bringUpToDate(file: Json, { version: newest, steps }: Understanding): Opened | Failure {
   const { format, version } = file;
   if (format !== FORMAT) {
-    const found = format === undefined ? 'is missing' : `is ${shown(format)} and not "${FORMAT}"`;
-    return failure(`This is not a Standlines file: "format" ${found}.`, 'format');
+    const message =
+      format === undefined
+        ? t`This is not a Standlines file: "format" is missing.`
+        : t`This is not a Standlines file: "format" is ${shown(format)} and not "${FORMAT}".`;
+    return failure(message, 'format');
   }
   if (typeof version !== 'number' || !Number.isSafeInteger(version) || version < 1) {
-    return badField('version', version, `give ${newest}, the version that this program writes`);
+    return badField('version', version, t`give ${newest}, the version that this program writes`);
   }
   if (version > newest) return madeByNewer(version, newest);
   const migrated = migrate(file, version, newest, steps);
@@ -53,8 +57,7 @@ function bringUpToDate(file: Json, { version: newest, steps }: Understanding): O
 
 function madeByNewer(version: number, newest: number): Failure {
   return failure(
-    `The file was made by a newer Standlines (file version ${version}, this program reads up to ${newest}); ` +
-      'please update. The file is not touched.',
+    t`The file was made by a newer Standlines (file version ${version}, this program reads up to ${newest}); please update. The file is not touched.`,
     'version',
   );
 }

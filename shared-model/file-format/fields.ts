@@ -6,6 +6,10 @@
 import * as v from 'valibot';
 import { ID_PATTERN, type Id } from '../document/ids.ts';
 import type { Kind } from '../document/records.ts';
+import { t } from '../words/say.ts';
+
+/** What to do instead; asked for when somebody has to read it, for schemas are made before the language is known. */
+export type Advice = () => string;
 
 /** Gives a field its title and description in the JSON Schema. Says the unit. */
 export function field<S extends v.GenericSchema>(title: string, description: string, schema: S): S {
@@ -14,38 +18,39 @@ export function field<S extends v.GenericSchema>(title: string, description: str
 }
 
 export function lengthBetween(least: number, most: number) {
-  return numberBetween(least, most, `give a length from ${least} to ${most} mm`);
+  return numberBetween(least, most, () => t`give a length from ${least} to ${most} mm`);
 }
 
 export function degreesBetween(least: number, most: number) {
-  return numberBetween(least, most, `give an angle from ${least} to ${most} degrees`);
+  return numberBetween(least, most, () => t`give an angle from ${least} to ${most} degrees`);
 }
 
 /** A share from 0 to 1. */
 export function share() {
-  return numberBetween(0, 1, 'give a share from 0 to 1, for instance 0.9 for 90 %');
+  return numberBetween(0, 1, () => t`give a share from 0 to 1, for instance 0.9 for 90 %`);
 }
 
 export function secondsUpTo(most: number) {
-  return numberBetween(0, most, `give a time from 0 to ${most} seconds, or null when it is not known`);
+  return numberBetween(0, most, () => t`give a time from 0 to ${most} seconds, or null when it is not known`);
 }
 
 // The bounds also keep infinity out, which JSON can spell ("1e999").
-export function numberBetween(least: number, most: number, advice: string) {
+export function numberBetween(least: number, most: number, advice: Advice) {
   return v.pipe(v.number(advice), v.minValue(least, advice), v.maxValue(most, advice));
 }
 
 export function wholeBetween(least: number, most: number) {
-  const advice = `give a whole number from ${least} to ${most}`;
+  const advice = () => t`give a whole number from ${least} to ${most}`;
   return v.pipe(v.number(advice), v.integer(advice), v.minValue(least, advice), v.maxValue(most, advice));
 }
 
 export function yesOrNo() {
-  return v.boolean('give true or false');
+  return v.boolean(() => t`give true or false`);
 }
 
 export function oneOf<const Options extends readonly [string, ...string[]]>(options: Options) {
-  return v.picklist(options, `give one of ${options.map((option) => `"${option}"`).join(', ')}`);
+  const quoted = options.map((option) => `"${option}"`).join(', ');
+  return v.picklist(options, () => t`give one of ${quoted}`);
 }
 
 /** One line of well-formed Unicode without control characters, counted in code points. */
@@ -54,7 +59,7 @@ export function line(longest: number) {
     `^[^\\u0000-\\u001f\\u007f-\\u009f\\u2028\\u2029\\ud800-\\udfff]{0,${longest}}$`,
     'u',
   );
-  return textLike(pattern, `give one line of text of at most ${longest} characters`);
+  return textLike(pattern, () => t`give one line of text of at most ${longest} characters`);
 }
 
 /** Like `line`, and may hold line breaks and tabs. */
@@ -63,16 +68,16 @@ export function lines(longest: number) {
     `^[^\\u0000-\\u0008\\u000b-\\u001f\\u007f-\\u009f\\ud800-\\udfff]{0,${longest}}$`,
     'u',
   );
-  return textLike(pattern, `give text of at most ${longest} characters without control characters`);
+  return textLike(pattern, () => t`give text of at most ${longest} characters without control characters`);
 }
 
-export function textLike(pattern: RegExp, advice: string) {
+export function textLike(pattern: RegExp, advice: Advice) {
   return v.pipe(v.string(advice), v.regex(pattern, advice));
 }
 
 /** An id of a record of kind `K`; whether there is one is checked when all records are read. */
 export function idOf<K extends Kind>(): v.GenericSchema<string, Id<K>> {
-  const advice = 'give an id of 1 to 64 letters, digits, "-" or "_", starting with a letter';
+  const advice = () => t`give an id of 1 to 64 letters, digits, "-" or "_", starting with a letter`;
   return textLike(ID_PATTERN, advice) as unknown as v.GenericSchema<string, Id<K>>;
 }
 
@@ -80,12 +85,12 @@ export function idOf<K extends Kind>(): v.GenericSchema<string, Id<K>> {
 export function modelId() {
   return textLike(
     /^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/,
-    'give the id of a catalogue model: 1 to 64 letters, digits, ".", "-" or "_"',
+    () => t`give the id of a catalogue model: 1 to 64 letters, digits, ".", "-" or "_"`,
   );
 }
 
 export function listOf<S extends v.GenericSchema>(item: S, least: number, most: number) {
-  const advice = `give a list with ${least} to ${most} entries`;
+  const advice = () => t`give a list with ${least} to ${most} entries`;
   return v.pipe(v.array(item, advice), v.minLength(least, advice), v.maxLength(most, advice));
 }
 
@@ -103,17 +108,22 @@ export function fields<const E extends v.ObjectEntries>(entries: E) {
 
 function advise(entries: v.ObjectEntries, issue: v.StrictObjectIssue): string {
   const known = Object.keys(entries);
-  if (issue.expected === 'never') return `the fields here are ${known.join(', ')}`;
+  if (issue.expected === 'never') return fieldsHere(known);
   const key = issue.path?.at(-1)?.key;
   const entry = typeof key === 'string' ? entries[key] : undefined;
-  if (!entry) return `give an object with the fields ${known.join(', ')}`;
+  if (!entry) return t`give an object with the fields ${known.join(', ')}`;
   return adviceOf(entry) + unknownFieldNearby(known, issue.input === undefined ? issue : undefined);
+}
+
+/** The advice to who named a field that is not there. */
+export function fieldsHere(known: readonly string[]): string {
+  return t`the fields here are ${known.join(', ')}`;
 }
 
 /** What a schema answers to nothing at all is its advice. */
 function adviceOf(schema: v.ObjectEntries[string]): string {
   const result = v.safeParse(schema as v.GenericSchema, undefined);
-  return result.issues?.[0].message ?? 'give a value';
+  return result.issues?.[0].message ?? t`give a value`;
 }
 
 /** A missing field is often one that was misspelt: names the first field that nobody knows. */
@@ -121,5 +131,5 @@ function unknownFieldNearby(known: readonly string[], issue: v.StrictObjectIssue
   const given = issue?.path?.at(-1)?.input;
   if (typeof given !== 'object' || given === null) return '';
   const stranger = Object.keys(given).find((key) => !known.includes(key));
-  return stranger === undefined ? '' : ` (there is ${JSON.stringify(stranger)}, which is not a known field)`;
+  return stranger === undefined ? '' : t` (there is ${JSON.stringify(stranger)}, which is not a known field)`;
 }

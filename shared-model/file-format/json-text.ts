@@ -6,6 +6,7 @@
  */
 
 import { MOST_DEPTH, MOST_FIELDS, MOST_VALUES } from './limits.ts';
+import { t } from '../words/say.ts';
 
 export interface TextFault {
   /** Index in the text. */
@@ -59,9 +60,9 @@ class JsonWalk {
   private step(code: number): TextFault | null {
     switch (this.expected) {
       case 'nothing':
-        return this.fault('there is more text after the end of the document; remove it');
+        return this.fault(t`there is more text after the end of the document; remove it`);
       case 'colon':
-        return code === COLON ? this.pass('value') : this.fault('expected ":" after the key');
+        return code === COLON ? this.pass('value') : this.fault(t`expected ":" after the key`);
       case 'commaOrEnd':
         return this.commaOrEnd(code);
       case 'key':
@@ -76,13 +77,13 @@ class JsonWalk {
     const inObject = this.open.at(-1) !== null;
     if (code === COMMA) return this.pass(inObject ? 'key' : 'value');
     if (code === (inObject ? CLOSE_BRACE : CLOSE_BRACKET)) return this.close();
-    return this.fault(`expected "," or "${inObject ? '}' : ']'}"`);
+    return this.fault(t`expected "," or "${inObject ? '}' : ']'}"`);
   }
 
   private key(code: number): TextFault | null {
     if (code === CLOSE_BRACE && this.expected === 'firstKey') return this.close();
-    if (code === CLOSE_BRACE) return this.fault('there is a comma too many before "}"');
-    if (code !== QUOTE) return this.fault('expected a key in double quotes');
+    if (code === CLOSE_BRACE) return this.fault(tooManyCommas('}'));
+    if (code !== QUOTE) return this.fault(t`expected a key in double quotes`);
     const start = this.at;
     const fault = this.string();
     if (fault) return fault;
@@ -95,23 +96,23 @@ class JsonWalk {
     const key: unknown = raw.includes('\\') ? JSON.parse(raw) : raw.slice(1, -1);
     const keys = this.open.at(-1);
     if (typeof key !== 'string' || !keys) return null;
-    if (FORBIDDEN_KEYS.has(key)) return this.fault(`the key ${raw} is not allowed; remove it`, start);
-    if (keys.has(key)) return this.fault(`the key ${shortened(raw)} stands twice in one object`, start);
-    if (keys.size >= MOST_FIELDS) return this.fault('there are too many fields in one object', start);
+    if (FORBIDDEN_KEYS.has(key)) return this.fault(t`the key ${raw} is not allowed; remove it`, start);
+    if (keys.has(key)) return this.fault(t`the key ${shortened(raw)} stands twice in one object`, start);
+    if (keys.size >= MOST_FIELDS) return this.fault(t`there are too many fields in one object`, start);
     keys.add(key);
     return null;
   }
 
   private value(code: number): TextFault | null {
     if (code === CLOSE_BRACKET && this.expected === 'firstValue') return this.close();
-    if (++this.values > MOST_VALUES) return this.fault('there is more here than a Standlines file can hold');
+    if (++this.values > MOST_VALUES) return this.fault(t`there is more here than a Standlines file can hold`);
     if (code === OPEN_BRACE || code === OPEN_BRACKET) return this.descend(code);
     if (code === QUOTE) return this.string() ?? this.after();
     return this.bareValue();
   }
 
   private descend(code: number): TextFault | null {
-    if (this.open.length >= MOST_DEPTH) return this.fault(`it is nested deeper than ${MOST_DEPTH} levels`);
+    if (this.open.length >= MOST_DEPTH) return this.fault(t`it is nested deeper than ${MOST_DEPTH} levels`);
     this.open.push(code === OPEN_BRACE ? new Set() : null);
     return this.pass(code === OPEN_BRACE ? 'firstKey' : 'firstValue');
   }
@@ -124,16 +125,15 @@ class JsonWalk {
 
   /** A number, or true, false, null. */
   private bareValue(): TextFault | null {
-    if (this.text.charCodeAt(this.at) === CLOSE_BRACKET)
-      return this.fault('there is a comma too many before "]"');
+    if (this.text.charCodeAt(this.at) === CLOSE_BRACKET) return this.fault(tooManyCommas(']'));
     const word = this.match(WORD);
     if (word === 'true' || word === 'false' || word === 'null') return this.pass(null, word.length);
     const number = this.match(NUMBER);
     if (number) return this.pass(null, number.length);
     if (word && /^-?(?:NaN|Infinity)$/.test(word)) {
-      return this.fault(`${word} is not a number that a file can hold; give a finite number`);
+      return this.fault(t`${word} is not a number that a file can hold; give a finite number`);
     }
-    return this.fault(`expected a value, found ${shortened(word ?? this.text.charAt(this.at))}`);
+    return this.fault(t`expected a value, found ${shortened(word ?? this.text.charAt(this.at))}`);
   }
 
   /** Goes past a string whose opening quote is here. */
@@ -145,7 +145,7 @@ class JsonWalk {
         this.at = i + 1;
         return null;
       }
-      if (code < 0x20) return this.fault('a text in quotes runs over a line end or control character', i);
+      if (code < 0x20) return this.fault(t`a text in quotes runs over a line end or control character`, i);
       if (code !== BACKSLASH) continue;
       const length = escapeLength(text, i);
       if (length === 0) return this.badEscape(i);
@@ -156,7 +156,7 @@ class JsonWalk {
 
   private badEscape(at: number): TextFault {
     const isCutOff = /^\\(?:u[0-9a-fA-F]{0,3})?$/.test(this.text.slice(at, at + 6));
-    return isCutOff ? this.truncated() : this.fault('unknown escape in a text', at);
+    return isCutOff ? this.truncated() : this.fault(t`unknown escape in a text`, at);
   }
 
   /** Goes past `length` characters and sets what comes next; null: a value ends here. */
@@ -190,7 +190,7 @@ class JsonWalk {
 
   private truncated(): TextFault {
     return this.fault(
-      'the file ends in the middle; it is damaged or was not saved completely',
+      t`the file ends in the middle; it is damaged or was not saved completely`,
       this.text.length,
     );
   }
@@ -215,6 +215,10 @@ function escapeLength(text: string, at: number): number {
   if (next !== '' && '"\\/bfnrt'.includes(next)) return 2;
   UNICODE_ESCAPE.lastIndex = at;
   return UNICODE_ESCAPE.test(text) ? 6 : 0;
+}
+
+function tooManyCommas(end: string): string {
+  return t`there is a comma too many before "${end}"`;
 }
 
 function shortened(text: string): string {

@@ -3,6 +3,8 @@
  * and returns that of the next; it must not change what it gets.
  */
 
+import { t } from '../words/say.ts';
+
 export type Json = Readonly<Record<string, unknown>>;
 
 /** The step that leads away from a version. */
@@ -64,12 +66,12 @@ export function migrate(file: Json, from: number, to: number, steps: Steps = STE
   for (let version = from; version < to; version++) {
     const next = stepOf(steps, version, current);
     if (!next) {
-      return { ok: false, message: `The file is of version ${from} and could not be brought up to date.` };
+      return { ok: false, message: t`The file is of version ${from} and could not be brought up to date.` };
     }
     current = { ...next, version: version + 1 };
   }
   const notes =
-    from === to ? [] : [`The file was of version ${from} and has been brought up to version ${to}.`];
+    from === to ? [] : [t`The file was of version ${from} and has been brought up to version ${to}.`];
   return { ok: true, file: current, notes };
 }
 

@@ -6,6 +6,7 @@
 import type { KeptPin, KeptStation } from '../document/kept-plan.ts';
 import type { PagePlanRecord } from '../document/records.ts';
 import { notAllowed, type Complaint } from './complaint.ts';
+import { t } from '../words/say.ts';
 
 /** The first rule that is broken, or null. */
 export function pagePlanBroken({ stations, turns, pins }: PagePlanRecord): Complaint | null {
@@ -13,7 +14,7 @@ export function pagePlanBroken({ stations, turns, pins }: PagePlanRecord): Compl
   return (
     firstOf(stations, 'stations', (station, index) =>
       stations.findIndex((other) => other.station === station.station) < index
-        ? notAllowed('station', station.station, 'name each stand once')
+        ? notAllowed('station', station.station, t`name each stand once`)
         : viewsBroken(station),
     ) ??
     firstOf(turns, 'turns', ({ station, place }, index) =>
@@ -36,41 +37,55 @@ function firstOf<T>(
 }
 
 function strange(station: string): Complaint {
-  return notAllowed('station', station, 'name a stand that the plan has paper on');
+  return notAllowed('station', station, t`name a stand that the plan has paper on`);
 }
 
 function orderBroken(place: number, before: number): Complaint | null {
-  return place < before ? notAllowed('place', place, 'give the turns in the order of their places') : null;
+  return place < before ? notAllowed('place', place, t`give the turns in the order of their places`) : null;
 }
 
 function viewsBroken({ kind, leaves, pagesAcross, views }: KeptStation): Complaint | null {
   if (kind === 'loose' && leaves > 0)
-    return notAllowed('leaves', leaves, 'loose pages have no leaves; give 0');
-  if (views.length !== pagesAcross.length) return counted('views', views.length, pagesAcross.length, 'side');
+    return notAllowed('leaves', leaves, t`loose pages have no leaves; give 0`);
+  if (views.length !== pagesAcross.length)
+    return complaint('views', oneForEachSide(views.length, pagesAcross.length));
   for (const [side, states] of views.entries()) {
     const field = `views[${side}]`;
-    if (states.length !== leaves + 1) return counted(field, states.length, leaves + 1, 'state');
+    if (states.length !== leaves + 1) return complaint(field, oneForEachState(states.length, leaves + 1));
     const across = pagesAcross[side] ?? 0;
     const wrong = states.findIndex((view) => view.length !== across);
-    if (wrong >= 0) return counted(`${field}[${wrong}]`, states[wrong]?.length ?? 0, across, 'page across');
+    if (wrong < 0) continue;
+    return complaint(`${field}[${wrong}]`, oneForEachPage(states[wrong]?.length ?? 0, across));
   }
   return null;
 }
 
-function counted(field: string, there: number, wanted: number, what: string): Complaint {
-  return { field, text: ` has ${there} entries; give ${wanted}, one for each ${what}` };
+function complaint(field: string, text: string): Complaint {
+  return { field, text };
+}
+
+function oneForEachSide(there: number, wanted: number): string {
+  return t` has ${there} entries; give ${wanted}, one for each side`;
+}
+
+function oneForEachState(there: number, wanted: number): string {
+  return t` has ${there} entries; give ${wanted}, one for each state`;
+}
+
+function oneForEachPage(there: number, wanted: number): string {
+  return t` has ${there} entries; give ${wanted}, one for each page across`;
 }
 
 /** Null: the plan has the place that the pin names. */
 export function pinBroken(pin: KeptPin, station: KeptStation | undefined): Complaint | null {
   if (!station) return strange(pin.station);
   if (pin.kind === 'turn')
-    return pin.from <= pin.to ? null : notAllowed('to', pin.to, 'give a place that is not before "from"');
+    return pin.from <= pin.to ? null : notAllowed('to', pin.to, t`give a place that is not before "from"`);
   const view = station.views[pin.side]?.[pin.state];
   if (!view) {
     const field = pin.side < station.views.length ? 'state' : 'side';
-    return notAllowed(field, pin[field], `the paper on ${pin.station} does not have it`);
+    return notAllowed(field, pin[field], t`the paper on ${pin.station} does not have it`);
   }
   if (pin.slot === null || pin.slot < view.length) return null;
-  return notAllowed('slot', pin.slot, `a view there has ${view.length} pages`);
+  return notAllowed('slot', pin.slot, t`a view there has ${view.length} pages`);
 }

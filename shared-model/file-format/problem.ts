@@ -1,6 +1,6 @@
 /** Why a file was not read. */
 
-import { shown } from './complaint.ts';
+import { missing, notAllowed } from './complaint.ts';
 
 export interface Problem {
   /** What is wrong, where, and what to do. One line. */
@@ -20,6 +20,6 @@ export function failure(message: string, path = ''): Failure {
 
 /** About a field of the file itself: "version is missing; give 1." */
 export function badField(name: string, value: unknown, advice: string): Failure {
-  const fault = value === undefined ? ' is missing' : `: ${shown(value)} is not allowed`;
-  return failure(`${name}${fault}; ${advice}.`, name);
+  const { text } = value === undefined ? missing(name, advice) : notAllowed(name, value, advice);
+  return failure(`${name}${text}.`, name);
 }

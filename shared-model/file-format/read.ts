@@ -2,15 +2,17 @@
 
 import type { Document } from '../document/document.ts';
 import type { AnyRecord } from '../document/records.ts';
-import { fieldName, shown, type Complaint } from './complaint.ts';
-import { documentRuleBroken } from './document-rules.ts';
+import { fieldName, shown, unknownField, type Complaint } from './complaint.ts';
+import { documentRuleBroken, tooManyRecords } from './document-rules.ts';
 import { openEnvelope, type Understanding } from './envelope.ts';
+import { fieldsHere } from './fields.ts';
 import { MOST_RECORDS } from './limits.ts';
 import { STEPS, type Json } from './migrate.ts';
 import { unknownModel, type UnknownModel } from './models.ts';
 import { badField, failure, type Failure } from './problem.ts';
 import { readRecord } from './record.ts';
 import { VERSION } from './schema.ts';
+import { t } from '../words/say.ts';
 
 export type { Problem } from './problem.ts';
 
@@ -43,15 +45,12 @@ function rawRecords(file: Json): { readonly ok: true; readonly records: readonly
   const stranger = Object.keys(file).find((key) => !FIELDS.includes(key));
   if (stranger !== undefined) {
     const name = fieldName(stranger);
-    return failure(`${name} is not a known field; the fields here are ${FIELDS.join(', ')}.`, name);
+    return failure(`${name}${unknownField(name, fieldsHere(FIELDS)).text}.`, name);
   }
   const { records } = file;
-  if (!Array.isArray(records)) return badField('records', records, 'give a list of records');
+  if (!Array.isArray(records)) return badField('records', records, t`give a list of records`);
   if (records.length <= MOST_RECORDS) return { ok: true, records };
-  return failure(
-    `There are ${records.length} records; at most ${MOST_RECORDS} are possible: make two concerts of it.`,
-    'records',
-  );
+  return failure(tooManyRecords(records.length), 'records');
 }
 
 function documentFrom(raw: readonly unknown[]): ReadResult {
@@ -74,7 +73,8 @@ function documentFrom(raw: readonly unknown[]): ReadResult {
 }
 
 function usedTwice(id: string, other: number): Complaint {
-  return { field: 'id', text: `: "${id}" is already the id of records[${other}]; give each record its own` };
+  const text = t`: "${id}" is already the id of records[${other}]; give each record its own`;
+  return { field: 'id', text };
 }
 
 /** `records[12] (stand "stand-3").lip: -20 is not allowed; give ...` */
@@ -105,9 +105,9 @@ function notesOn(records: Iterable<AnyRecord>): string[] {
   }
   return more === 0
     ? notes
-    : [...notes, `The catalogue does not have what ${more} more of the records name.`];
+    : [...notes, t`The catalogue does not have what ${more} more of the records name.`];
 }
 
 function noteOn({ kind, id }: AnyRecord, { field, model }: UnknownModel): string {
-  return `${kind} ${shown(id)}: the catalogue has no ${field} ${shown(model)}; it is taken for a usual one.`;
+  return t`${kind} ${shown(id)}: the catalogue has no ${field} ${shown(model)}; it is taken for a usual one.`;
 }

@@ -18,6 +18,7 @@ import type {
 import { notAllowed, type Complaint } from './complaint.ts';
 import { pagePlanBroken } from './page-plan-rules.ts';
 import { scoreBroken } from './score-rules.ts';
+import { t } from '../words/say.ts';
 
 /** The first rule the record breaks, or null. */
 export function ruleBroken(record: AnyRecord): Complaint | null {
@@ -52,7 +53,7 @@ export function ruleBroken(record: AnyRecord): Complaint | null {
 function dateBroken({ date }: Concert): Complaint | null {
   return date === '' || isCalendarDate(date)
     ? null
-    : notAllowed('date', date, 'give a day that the calendar has');
+    : notAllowed('date', date, t`give a day that the calendar has`);
 }
 
 /** Of a text that looks like YYYY-MM-DD. */
@@ -67,9 +68,9 @@ function pairsBroken({ needNotSee }: Setup): Complaint | null {
   const seen = new Set<string>();
   for (const [index, [a, b]] of needNotSee.entries()) {
     const field = `needNotSee[${index}]`;
-    if (a === b) return notAllowed(field, [a, b], 'name two different players');
+    if (a === b) return notAllowed(field, [a, b], t`name two different players`);
     const pair = [a, b].sort().join(' ');
-    if (seen.has(pair)) return notAllowed(field, [a, b], 'name each pair once');
+    if (seen.has(pair)) return notAllowed(field, [a, b], t`name each pair once`);
     seen.add(pair);
   }
   return null;
@@ -79,7 +80,7 @@ function outlineBroken(outline: readonly Point[]): Complaint | null {
   if (isSimplePolygon(outline)) return null;
   return {
     field: 'outline',
-    text: ' crosses or touches itself, repeats a corner or has no area; give its corners in order, each once',
+    text: t` crosses or touches itself, repeats a corner or has no area; give its corners in order, each once`,
   };
 }
 
@@ -91,10 +92,10 @@ function openEdgesBroken({ outline, openEdges }: Platform): Complaint | null {
       return notAllowed(
         field,
         edge,
-        `the outline has ${outline.length} edges, from 0 to ${outline.length - 1}`,
+        t`the outline has ${outline.length} edges, from 0 to ${outline.length - 1}`,
       );
     }
-    if (seen.has(edge)) return notAllowed(field, edge, 'name each edge once');
+    if (seen.has(edge)) return notAllowed(field, edge, t`name each edge once`);
     seen.add(edge);
   }
   return null;
@@ -104,7 +105,7 @@ function seatsPerRowBroken({ rows, seatsPerRow }: SeatBlock): Complaint | null {
   if (typeof seatsPerRow === 'number' || seatsPerRow.length === rows) return null;
   return {
     field: 'seatsPerRow',
-    text: ` names ${seatsPerRow.length} rows but "rows" is ${rows}; give one number for each row`,
+    text: t` names ${seatsPerRow.length} rows but "rows" is ${rows}; give one number for each row`,
   };
 }
 
@@ -114,9 +115,9 @@ function aislesBroken(block: SeatBlock): Complaint | null {
   for (const [index, { afterSeat }] of block.aisles.entries()) {
     const field = `aisles[${index}].afterSeat`;
     if (afterSeat >= longest) {
-      return notAllowed(field, afterSeat, `an aisle lies between seats, and the longest row has ${longest}`);
+      return notAllowed(field, afterSeat, t`an aisle lies between seats, and the longest row has ${longest}`);
     }
-    if (seen.has(afterSeat)) return notAllowed(field, afterSeat, 'give each aisle its own place');
+    if (seen.has(afterSeat)) return notAllowed(field, afterSeat, t`give each aisle its own place`);
     seen.add(afterSeat);
   }
   return null;
@@ -132,7 +133,7 @@ function curveBroken(block: SeatBlock): Complaint | null {
     return notAllowed(
       'curveRadius',
       block.curveRadius,
-      'the rows would run into themselves; give a larger radius',
+      t`the rows would run into themselves; give a larger radius`,
     );
   }
   return null;
@@ -147,12 +148,12 @@ function longestRow(block: SeatBlock): number {
 function sidesBroken({ form, sides }: Stand): Complaint | null {
   const wanted = form === 'single' ? 1 : 2;
   if (sides.length === wanted) return null;
-  return { field: 'sides', text: ` has ${sides.length} but the form is "${form}"; give ${wanted}` };
+  return { field: 'sides', text: t` has ${sides.length} but the form is "${form}"; give ${wanted}` };
 }
 
 function mobilityBroken({ chair, mobility }: Player): Complaint | null {
   if (mobility === 'wheelchair' || chair?.model !== WHEELCHAIR.id) return null;
-  return notAllowed('mobility', mobility, 'who sits in a wheelchair uses it; give "wheelchair"');
+  return notAllowed('mobility', mobility, t`who sits in a wheelchair uses it; give "wheelchair"`);
 }
 
 function linesBroken({ content }: Underlay): Complaint | null {
@@ -161,11 +162,11 @@ function linesBroken({ content }: Underlay): Complaint | null {
   if (odd < 0) return null;
   return {
     field: `content.lines[${odd}]`,
-    text: ' has a single number at its end; give x and y of each point',
+    text: t` has a single number at its end; give x and y of each point`,
   };
 }
 
 function cableBroken({ cable }: Lamp): Complaint | null {
   if (cable.length !== 1) return null;
-  return { field: 'cable', text: ' has one corner; give at least the two ends, or none for no cable' };
+  return { field: 'cable', text: t` has one corner; give at least the two ends, or none for no cable` };
 }

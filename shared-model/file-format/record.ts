@@ -2,9 +2,10 @@
 
 import * as v from 'valibot';
 import type { AnyRecord } from '../document/records.ts';
-import { fieldName, notAllowed, type Complaint } from './complaint.ts';
+import { fieldName, missing, notAllowed, unknownField, type Complaint } from './complaint.ts';
 import { ruleBroken } from './record-rules.ts';
 import { isKind, KINDS, schemaOf } from './schema.ts';
+import { t } from '../words/say.ts';
 
 export type RecordResult =
   { readonly ok: true; readonly record: AnyRecord } | { readonly ok: false; readonly complaint: Complaint };
@@ -29,12 +30,10 @@ function kindOf(raw: unknown): unknown {
 
 function kindComplaint(raw: unknown, kind: unknown): Complaint {
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) {
-    return notAllowed('', raw, 'give an object with an id, a kind and the fields of that kind');
+    return notAllowed('', raw, t`give an object with an id, a kind and the fields of that kind`);
   }
-  const advice = `give one of ${KINDS.join(', ')}`;
-  return kind === undefined
-    ? { field: 'kind', text: ` is missing; ${advice}` }
-    : notAllowed('kind', kind, advice);
+  const advice = t`give one of ${KINDS.join(', ')}`;
+  return kind === undefined ? missing('kind', advice) : notAllowed('kind', kind, advice);
 }
 
 /** The first thing that a schema has to say against a value. */
@@ -43,9 +42,9 @@ export function complaintOf(issue: v.BaseIssue<unknown>, raw: unknown): Complain
   const field = keys.reduce<string>(extendPath, '');
   const isAboutKey = issue.path?.at(-1)?.origin === 'key';
   if (isAboutKey && issue.expected === 'never') {
-    return { field, text: ` is not a known field; ${issue.message}` };
+    return unknownField(field, issue.message);
   }
-  if (isAboutKey) return { field, text: ` is missing; ${issue.message}` };
+  if (isAboutKey) return missing(field, issue.message);
   return notAllowed(field, valueAt(raw, keys), issue.message);
 }
 

@@ -4,6 +4,7 @@ import type { BarRange, Music, Part } from '../document/music.ts';
 import type { ScoreRecord } from '../document/records.ts';
 import { MOST_PLAYED_BARS } from '../score/limits.ts';
 import { notAllowed, type Complaint } from './complaint.ts';
+import { t } from '../words/say.ts';
 
 /** The first rule that is broken, or null. */
 export function scoreBroken({ music, players, pdfs }: ScoreRecord): Complaint | null {
@@ -20,11 +21,12 @@ export function scoreBroken({ music, players, pdfs }: ScoreRecord): Complaint | 
 function playersBroken({ parts }: Music, players: ScoreRecord['players']): Complaint | null {
   if (players.length !== parts.length) return oneForEach('players', players.length, parts.length);
   const twice = players.findIndex((player, index) => player !== null && players.indexOf(player) < index);
-  return twice < 0 ? null : notAllowed(`players[${twice}]`, players[twice], 'a player plays one part');
+  return twice < 0 ? null : notAllowed(`players[${twice}]`, players[twice], t`a player plays one part`);
 }
 
 function oneForEach(field: string, given: number, parts: number): Complaint {
-  return { field, text: ` has ${given} entries but there are ${parts} parts; give one for each, or null` };
+  const text = t` has ${given} entries but there are ${parts} parts; give one for each, or null`;
+  return { field, text };
 }
 
 function pdfsBroken({ parts }: Music, pdfs: ScoreRecord['pdfs']): Complaint | null {
@@ -36,7 +38,7 @@ function pdfsBroken({ parts }: Music, pdfs: ScoreRecord['pdfs']): Complaint | nu
       return notAllowed(
         `pdfs[${index}].pages[${wrong}]`,
         pdf?.pages[wrong],
-        `the PDF has pages 1 to ${count}; give one of them, or null`,
+        t`the PDF has pages 1 to ${count}; give one of them, or null`,
       );
   }
   return null;
@@ -52,11 +54,11 @@ function orderBroken(
     const field = `${path}[${index}]`;
     if (first > last || last >= bars.length) {
       const range: BarRange = [first, last];
-      return notAllowed(field, range, `give two of the bars 0 to ${bars.length - 1}, the earlier one first`);
+      return notAllowed(field, range, t`give two of the bars 0 to ${bars.length - 1}, the earlier one first`);
     }
     played += last - first + 1;
     if (played > MOST_PLAYED_BARS) {
-      return { field, text: `: more than ${MOST_PLAYED_BARS} bars are played; leave out repeats` };
+      return { field, text: t`: more than ${MOST_PLAYED_BARS} bars are played; leave out repeats` };
     }
   }
   return null;
@@ -67,7 +69,7 @@ function marksBroken({ bars, tempos, movements }: Music): Complaint | null {
   for (const [index, tempo] of tempos.entries()) {
     const isLater = tempo.bar > bar || (tempo.bar === bar && tempo.at > at);
     if (!isLater || !isWithin(bars, tempo.bar, tempo.at)) {
-      return notAllowed(`music.tempos[${index}]`, tempo, 'give tempos in order, each within its bar');
+      return notAllowed(`music.tempos[${index}]`, tempo, t`give tempos in order, each within its bar`);
     }
     [bar, at] = [tempo.bar, tempo.at];
   }
@@ -76,7 +78,7 @@ function marksBroken({ bars, tempos, movements }: Music): Complaint | null {
   );
   return wrong < 0
     ? null
-    : notAllowed(`music.movements[${wrong}]`, movements[wrong], 'give first bars in order; the first is 0');
+    : notAllowed(`music.movements[${wrong}]`, movements[wrong], t`give first bars in order; the first is 0`);
 }
 
 function isWithin(bars: Music['bars'], bar: number, at: number): boolean {
@@ -100,7 +102,7 @@ function silencesBroken(bars: Music['bars'], { silences }: Part): Complaint | nu
       return notAllowed(
         `silences[${index}]`,
         [bar, from, to],
-        'give the bar, and from and to within it, in the order of the music',
+        t`give the bar, and from and to within it, in the order of the music`,
       );
     }
     [before, end] = [bar, to];
@@ -116,11 +118,11 @@ function pagesBroken(bars: Music['bars'], { pages, instruments }: Part): Complai
     return notAllowed(
       `pages[${wrong}]`,
       pages[wrong],
-      'give pages in the order of their first bars; the first begins with bar 0',
+      t`give pages in the order of their first bars; the first begins with bar 0`,
     );
   }
   const late = instruments.findIndex(({ bar }) => bar >= bars.length);
   return late < 0
     ? null
-    : notAllowed(`instruments[${late}].bar`, instruments[late]?.bar, `there are ${bars.length} bars`);
+    : notAllowed(`instruments[${late}].bar`, instruments[late]?.bar, t`there are ${bars.length} bars`);
 }

@@ -4,6 +4,7 @@ import * as v from 'valibot';
 import type { Kind } from '../../document/records.ts';
 import { degreesBetween, field, fields, idOf, lengthBetween, line, listOf, modelId } from '../fields.ts';
 import { FARTHEST, LONGEST_NAME, MOST_OUTLINE_CORNERS } from '../limits.ts';
+import { t } from '../../words/say.ts';
 
 /** `id`, `kind` and `name`, which every record starts with. */
 export function common<const K extends Kind>(kind: K) {
@@ -14,7 +15,11 @@ export function common<const K extends Kind>(kind: K) {
         'the number their id ends with.',
       idOf<K>(),
     ),
-    kind: field('Kind', 'What the record is.', v.literal(kind, `give "${kind}"`)),
+    kind: field(
+      'Kind',
+      'What the record is.',
+      v.literal(kind, () => t`give "${kind}"`),
+    ),
     name: v.optional(
       field('Name', 'What people call it; empty: its kind and number stand for it.', line(LONGEST_NAME)),
       '',

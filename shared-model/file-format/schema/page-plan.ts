@@ -2,7 +2,7 @@
 
 import * as v from 'valibot';
 import { MOST_PLAYED_BARS } from '../../score/limits.ts';
-import { field, fields, idOf, listOf, numberBetween, oneOf, wholeBetween } from '../fields.ts';
+import { field, fields, idOf, listOf, numberBetween, oneOf, wholeBetween, type Advice } from '../fields.ts';
 import {
   MOST_LEAVES,
   MOST_PAGE,
@@ -12,17 +12,19 @@ import {
   MOST_TURNS,
 } from '../limits.ts';
 import { common } from './common.ts';
+import { t } from '../../words/say.ts';
 
 const PLACE_UNIT = 'bars as performed: 47.25 is a quarter through the 48th bar that is played';
 
 const place = numberBetween(
   0,
   MOST_PLAYED_BARS,
-  `give a place from 0 to ${MOST_PLAYED_BARS} bars as performed`,
+  () => t`give a place from 0 to ${MOST_PLAYED_BARS} bars as performed`,
 );
+const pageOrTurn: Advice = () => t`give "page" or "turn"`;
 const state = wholeBetween(0, MOST_LEAVES);
 const page = wholeBetween(1, MOST_PAGE);
-const side = v.picklist([0, 1], 'give 0 or 1');
+const side = v.picklist([0, 1], () => t`give 0 or 1`);
 
 const atStation = { station: field('Stand', 'Id of the stand.', idOf<'stand'>()) };
 const byPlayer = { player: field('Player', 'Id of the player who turns.', idOf<'player'>()) };
@@ -60,7 +62,7 @@ const turn = fields({
 });
 
 const pagePin = fields({
-  kind: field('Kind', 'A page that stays where it is.', v.literal('page', 'give "page" or "turn"')),
+  kind: field('Kind', 'A page that stays where it is.', v.literal('page', pageOrTurn)),
   ...atStation,
   side: field('Side', 'Side of the stand.', side),
   state: field('State', 'Leaves turned.', state),
@@ -73,7 +75,7 @@ const pagePin = fields({
 });
 
 const turnPin = fields({
-  kind: field('Kind', 'A turn that stays.', v.literal('turn', 'give "page" or "turn"')),
+  kind: field('Kind', 'A turn that stays.', v.literal('turn', pageOrTurn)),
   ...atStation,
   ...byPlayer,
   from: field('From', `The turn lies after this, in ${PLACE_UNIT}.`, place),
@@ -94,7 +96,7 @@ export const pagePlan = fields({
     field(
       'Pins',
       'What another planning has to keep.',
-      listOf(v.variant('kind', [pagePin, turnPin], 'give "page" or "turn"'), 0, MOST_PINS),
+      listOf(v.variant('kind', [pagePin, turnPin], pageOrTurn), 0, MOST_PINS),
     ),
     [],
   ),

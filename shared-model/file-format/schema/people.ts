@@ -3,6 +3,7 @@
 import * as v from 'valibot';
 import { field, fields, idOf, lengthBetween, numberBetween, oneOf, secondsUpTo } from '../fields.ts';
 import { common, facing, model, placed, setupOrNull } from './common.ts';
+import { t } from '../../words/say.ts';
 
 const size = v.variant(
   'by',
@@ -16,12 +17,13 @@ const size = v.variant(
       percentile: field(
         'Percentile',
         'The share of the population, in per cent, that is shorter: 1 to 99.',
-        numberBetween(1, 99, 'give a percentile from 1 to 99'),
+        numberBetween(1, 99, () => t`give a percentile from 1 to 99`),
       ),
     }),
     fields({ by: field('By', 'Anyone: the small and the tall end both count.', v.literal('anyone')) }),
   ],
-  'give {"by": "anyone"}, {"by": "percentile", "percentile": 50} or {"by": "stature", "stature": 1700}',
+  () =>
+    t`give {"by": "anyone"}, {"by": "percentile", "percentile": 50} or {"by": "stature", "stature": 1700}`,
 );
 
 const measuredOrNull = (title: string, description: string, least: number, most: number) =>

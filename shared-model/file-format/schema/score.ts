@@ -27,6 +27,7 @@ import {
 } from '../fields.ts';
 import { LARGEST_PAGE, MOST_PDF_PAGES, PDF_NAME, SMALLEST_PAGE } from '../limits.ts';
 import { common, playerOrNull } from './common.ts';
+import { t } from '../../words/say.ts';
 
 const MOST_TICKS = LONGEST_BAR * MOST_DIVISIONS;
 /** Silences of one part, ranges of the order, marks of one kind: each bar may hold several. */
@@ -53,7 +54,7 @@ const tempo = fields({
     numberBetween(
       SLOWEST_TEMPO,
       FASTEST_TEMPO,
-      `give a tempo from ${SLOWEST_TEMPO} to ${FASTEST_TEMPO} quarters per minute`,
+      () => t`give a tempo from ${SLOWEST_TEMPO} to ${FASTEST_TEMPO} quarters per minute`,
     ),
   ),
   source: field('Source', 'Where the tempo comes from.', oneOf(['sound', 'metronome', 'words', 'typed'])),
@@ -116,7 +117,7 @@ const remark = fields({
   code: field(
     'Code',
     'What could not be known.',
-    textLike(/^[a-z]+\.[A-Za-z]+$/, 'give the code of a remark') as unknown as v.GenericSchema<
+    textLike(/^[a-z]+\.[A-Za-z]+$/, () => t`give the code of a remark`) as unknown as v.GenericSchema<
       string,
       RemarkCode
     >,
@@ -180,12 +181,15 @@ const partPdf = fields({
   file: field(
     'File',
     'Name of the PDF, without a folder: it is looked for beside this file.',
-    textLike(PDF_NAME, 'give the name of a PDF without a folder, at most 200 characters with its ".pdf"'),
+    textLike(
+      PDF_NAME,
+      () => t`give the name of a PDF without a folder, at most 200 characters with its ".pdf"`,
+    ),
   ),
   sha256: field(
     'SHA-256',
     'Of the bytes of the PDF, to notice when it has changed.',
-    textLike(/^[0-9a-f]{64}$/, 'give 64 hexadecimal digits in small letters'),
+    textLike(/^[0-9a-f]{64}$/, () => t`give 64 hexadecimal digits in small letters`),
   ),
   sizes: field('Sizes', 'All pages of the PDF, as they are looked at.', listOf(pageSize, 1, MOST_PDF_PAGES)),
   pages: field(

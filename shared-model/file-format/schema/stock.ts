@@ -5,6 +5,7 @@ import { PLACED_KINDS, type StockItem } from '../../document/records.ts';
 import { field, fields, idOf, oneOf, textLike, wholeBetween } from '../fields.ts';
 import { MOST_OF_A_THING } from '../limits.ts';
 import { common, position } from './common.ts';
+import { t } from '../../words/say.ts';
 
 export const storage = fields({
   ...common('storage'),
@@ -34,7 +35,7 @@ export const stock = fields({
       'Id of its model in the catalogue; empty: any, or the kind has no models.',
       textLike(
         /^(?:[A-Za-z0-9][A-Za-z0-9._-]{0,63})?$/,
-        'give the id of a catalogue model: up to 64 letters, digits, ".", "-" or "_", or ""',
+        () => t`give the id of a catalogue model: up to 64 letters, digits, ".", "-" or "_", or ""`,
       ),
     ),
     '',

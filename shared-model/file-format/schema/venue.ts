@@ -26,6 +26,7 @@ import {
   MOST_VIEWS,
 } from '../limits.ts';
 import { common, outline, position, requiredFacing } from './common.ts';
+import { t } from '../../words/say.ts';
 
 const floorHeight = v.optional(
   field(
@@ -82,7 +83,10 @@ export const concert = fields({
     field(
       'Date',
       'Date of the concert as YYYY-MM-DD, or empty.',
-      textLike(/^(?:\d{4}-\d{2}-\d{2})?$/, 'give a date as YYYY-MM-DD, for instance "2027-03-14", or ""'),
+      textLike(
+        /^(?:\d{4}-\d{2}-\d{2})?$/,
+        () => t`give a date as YYYY-MM-DD, for instance "2027-03-14", or ""`,
+      ),
     ),
     '',
   ),
@@ -212,7 +216,7 @@ export const seatBlock = fields({
     'Seats in every row, or a list with one number a row from the front.',
     v.union(
       [seats, listOf(seats, 1, MOST_ROWS_OF_A_BLOCK)],
-      'give a whole number from 0 to 1000, or a list of such numbers, one a row',
+      () => t`give a whole number from 0 to 1000, or a list of such numbers, one a row`,
     ),
   ),
   seatPitch: field(
@@ -262,7 +266,10 @@ export const seatBlock = fields({
     field(
       'First row',
       'Letter or number of the front row: "A" goes on with B, C.',
-      textLike(/^(?:[A-Za-z]{1,2}|\d{1,3})$/, 'give one or two letters, or a number of up to three digits'),
+      textLike(
+        /^(?:[A-Za-z]{1,2}|\d{1,3})$/,
+        () => t`give one or two letters, or a number of up to three digits`,
+      ),
     ),
     'A',
   ),
