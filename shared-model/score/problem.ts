@@ -13,20 +13,20 @@ export type Problem =
   | { readonly code: 'score.noParts' | 'score.noBars' }
   | {
       readonly code: 'score.tooLarge';
-      readonly what: 'parts' | 'bars' | 'jumps' | 'tempo marks' | 'notes between rests';
+      readonly what: CountedThing;
       readonly most: number;
     }
   | { readonly code: 'number.range' }
   | ({
       readonly code: 'value.bad';
-      readonly what: string;
+      readonly what: ScoreValue;
       readonly given: string;
       readonly allowed: string;
     } & Partial<InBar>)
   | { readonly code: 'parts.bars'; readonly first: PartSize; readonly other: PartSize }
   | { readonly code: 'bar.partTwice'; readonly part: string; readonly number: string }
   | { readonly code: 'jumps.endless'; readonly most: number }
-  | { readonly code: 'typed.bad'; readonly what: string; readonly given: string; readonly advice: string }
+  | { readonly code: 'typed.bad'; readonly what: TypedThing; readonly given: string; readonly advice: string }
   | { readonly code: 'table.empty' }
   | { readonly code: 'table.rows'; readonly most: number }
   | { readonly code: 'table.missingColumn'; readonly column: string; readonly found: string }
@@ -57,6 +57,16 @@ export type Problem =
       readonly seconds: number;
       readonly other: { readonly name: string; readonly seconds: number };
     };
+
+/** What a score can have too many of. */
+export type CountedThing = 'parts' | 'bars' | 'jumps' | 'tempo marks' | 'notes between rests';
+
+/** Values in a score that are checked where they are read. */
+export type ScoreValue =
+  'divisions' | 'duration' | 'offset' | 'tempo' | 'times of a repeat' | 'number of an ending';
+
+/** What is typed over what the score says. */
+export type TypedThing = 'bar' | 'first bar of a page' | 'tempo' | 'order' | 'range';
 
 /** Where a value stands, as far as that is known. */
 export interface InBar {

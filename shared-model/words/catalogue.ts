@@ -69,6 +69,8 @@ function catalogueOf(other: Language, entries: Entries): i18n {
     contextSeparator: '\0',
     // Sentences go to the page as text and onto paper: there is nothing to escape.
     interpolation: { prefix: '{', suffix: '}', escapeValue: false },
+    // Braces that hold no value are words: {"by": "anyone"}.
+    missingInterpolationHandler: (_, [braces]: RegExpExecArray) => braces,
   });
   return catalogue;
 }

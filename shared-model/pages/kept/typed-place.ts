@@ -6,10 +6,11 @@ import { barsCalled } from '../../score/music/bar-names.ts';
 import type { Performance } from '../../score/music/performance.ts';
 import { placeAt } from '../../score/music/places.ts';
 import { passesOf, withoutTime } from '../../score/words/bar-words.ts';
+import { OF_MOVEMENT } from '../../score/words/movement-words.ts';
 
 /**
  * "2:17" or "2:17.5", minutes and seconds from the beginning; or a bar in any words in which this program tells one:
- * "48", "bar 48, second time", "12 of movement 2", "#47"; "48.25" is a quarter through it. Of a bar that is played more than
+ * "48", "bar 48, second time", "Takt 48, 2. Mal", "12 of movement 2", "#47"; "48.25" is a quarter through it. Of a bar that is played more than
  * once the time nearest to `near` is meant where none is said. Null: there is no such place.
  */
 export function typedPlace(typed: string, music: Music, performance: Performance, near: Place): Place | null {
@@ -19,7 +20,8 @@ export function typedPlace(typed: string, music: Music, performance: Performance
     return time <= performance.seconds ? placeAt(performance, time) : null;
   }
   const { bar, time } = withoutTime(typed);
-  const [, name, digits, movement = ''] = /^(.+)[.,](\d{1,9})(\s+of\s.+)?$/.exec(bar) ?? [];
+  const movement = OF_MOVEMENT.exec(bar)?.[0] ?? '';
+  const [, name, digits] = /^(.+)[.,](\d{1,9})$/.exec(bar.slice(0, bar.length - movement.length)) ?? [];
   const whole = playedBar(bar, 0);
   if (whole !== null || name === undefined) return whole;
   return playedBar(name + movement, Number(`0.${digits}`));

@@ -1,13 +1,15 @@
 /**
  * Bars as people name them, which is also how `words/bar-labels.ts` writes them: by the printed number, as "12 of movement 2",
- * or as "#14", the fourteenth bar of the file, counted from 1; with or without "bar" before it.
+ * or as "#14", the fourteenth bar of the file, counted from 1; with or without "bar" before it; and the same in German.
  */
 
 import type { Music } from '../music.ts';
-import { Refusal } from '../problem.ts';
+import { Refusal, type TypedThing } from '../problem.ts';
+import { withoutMovement } from '../words/movement-words.ts';
+import { t } from '../../words/say.ts';
 
 /** Index of the bar. Throws `Refusal` for a number that no bar, or more than one, prints. */
-export function barNamed(music: Music, name: string, what: string): number {
+export function barNamed(music: Music, name: string, what: TypedThing): number {
   const found = barsNamed(music, name, what);
   const [only, another] = found;
   if (only !== undefined && another === undefined) return only;
@@ -37,7 +39,7 @@ export function pageBarsNamed(music: Music, names: readonly string[]): number[] 
   return taken;
 }
 
-const PAGE = 'first bar of a page';
+const PAGE = 'first bar of a page' satisfies TypedThing;
 
 /** The last bar that each page can begin with, so that those after it still find theirs; undefined: none. */
 function latestOf(possible: readonly (readonly number[])[]): (number | undefined)[] {
@@ -58,36 +60,40 @@ export function movementOf({ movements }: Pick<Music, 'movements'>, bar: number)
 
 /** Indices of the bars that can be meant, rising; empty: there is none. */
 export function barsCalled(music: Pick<Music, 'bars' | 'movements'>, name: string): readonly number[] {
-  const [, ordinal, number = '', movement] = CALLED.exec(name.trim()) ?? [];
+  const { bar: called, movement } = withoutMovement(name.trim().replace(BAR, ''));
+  const ordinal = movement === null ? ORDINAL.exec(called)?.[1] : undefined;
   const indices = music.bars.map((_, bar) => bar);
   if (ordinal !== undefined) return indices.filter((bar) => bar === Number(ordinal) - 1);
-  const found = indices.filter((bar) => number !== '' && music.bars[bar]?.number === number);
-  if (movement === undefined) return found;
-  return found.filter((bar) => movementOf(music, bar) === Number(movement) - 1);
+  const found = indices.filter((bar) => called !== '' && music.bars[bar]?.number === called);
+  if (movement === null) return found;
+  return found.filter((bar) => movementOf(music, bar) === movement - 1);
 }
 
-const CALLED = /^(?:bars?\s+)?(?:#(\d{1,6})|(.+?)(?:\s+of\s+movement\s+(\d{1,4}))?)$/i;
+/** "bar 12", and in German "Takt 12", "T. 12". */
+const BAR = /^(?:(?:bars?|takte?)\s+|t\.\s*)/i;
+const ORDINAL = /^#(\d{1,6})$/;
 
 /** Rising. Throws `Refusal` when there is none. */
-function barsNamed(music: Music, name: string, what: string): readonly number[] {
+function barsNamed(music: Music, name: string, what: TypedThing): readonly number[] {
   const found = barsCalled(music, name);
   if (found.length > 0) return found;
-  if (/^(?:bars?\s+)?#\d+$/i.test(name.trim()))
-    throw refusalOf(what, name, `the score has bars #1 to #${music.bars.length}`);
-  throw refusalOf(what, name, 'no bar has that number; #1 is the first bar of the file');
+  if (/^#\d+$/.test(name.trim().replace(BAR, '')))
+    throw refusalOf(what, name, t`the score has bars #1 to #${music.bars.length}`);
+  throw refusalOf(what, name, t`no bar has that number; #1 is the first bar of the file`);
 }
 
 function whichOf(found: readonly number[]): string {
   const ordinals = found.slice(0, 6).map((index) => `#${index + 1}`);
-  return `${found.length} bars have that number; write which: ${ordinals.join(', ')}`;
+  return t`${found.length} bars have that number; write which: ${ordinals.join(', ')}`;
 }
 
 function noneAfter({ bars }: Music, before: number, found: readonly number[]): string {
-  const page = `the page before it, with bar ${bars[before]?.number ?? ''}`;
-  const where = found.length === 1 ? 'that bar comes' : 'all bars of that number come';
-  return `pages go on from bar to bar, and ${where} no later than ${page}`;
+  const number = bars[before]?.number ?? '';
+  return found.length === 1
+    ? t`pages go on from bar to bar, and that bar comes no later than the page before it, with bar ${number}`
+    : t`pages go on from bar to bar, and all bars of that number come no later than the page before it, with bar ${number}`;
 }
 
-function refusalOf(what: string, name: string, advice: string): Refusal {
+function refusalOf(what: TypedThing, name: string, advice: string): Refusal {
   return new Refusal({ code: 'typed.bad', what, given: name.trim().slice(0, 60), advice });
 }

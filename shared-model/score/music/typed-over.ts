@@ -4,7 +4,10 @@ import { FASTEST_TEMPO, MOST_PLAYED_BARS, SLOWEST_TEMPO } from '../limits.ts';
 import type { BarRange, Music, Part, Tempo } from '../music.ts';
 import { outcomeOf, Refusal, type Outcome } from '../problem.ts';
 import type { Remark } from '../remark.ts';
+import { atMost } from '../../words/numbers.ts';
+import { t } from '../../words/say.ts';
 import { barLabels } from '../words/bar-labels.ts';
+import { OF_MOVEMENT } from '../words/movement-words.ts';
 import { barNamed, pageBarsNamed } from './bar-names.ts';
 import { pagesFrom } from './pages.ts';
 import { barsIn } from './ranges.ts';
@@ -34,19 +37,16 @@ function checkTempo({ bar, quartersPerMinute }: TypedTempo, music: Music): void 
   const possible = quartersPerMinute >= SLOWEST_TEMPO && quartersPerMinute <= FASTEST_TEMPO;
   if (possible && Number.isInteger(bar) && bar >= 0 && bar < music.bars.length) return;
   const advice = possible
-    ? `bars are 0 to ${music.bars.length - 1}`
-    : `give ${SLOWEST_TEMPO} to ${FASTEST_TEMPO} quarters a minute`;
-  throw new Refusal({
-    code: 'typed.bad',
-    what: 'tempo',
-    given: bar === 0 ? `${quartersPerMinute}` : `${quartersPerMinute} from ${barCalled(music, bar)}`,
-    advice,
-  });
+    ? t`bars are 0 to ${music.bars.length - 1}`
+    : t`give ${SLOWEST_TEMPO} to ${FASTEST_TEMPO} quarters a minute`;
+  const tempo = atMost(quartersPerMinute, 10);
+  const given = bar === 0 ? tempo : t`${tempo} from bar ${barCalled(music, bar)}`;
+  throw new Refusal({ code: 'typed.bad', what: 'tempo', given, advice });
 }
 
 /** A bar that is not there goes by the index that was given. */
 function barCalled(music: Music, bar: number): string {
-  return bar in music.bars ? `bar ${barLabels(music)(bar)}` : `bar ${bar}`;
+  return bar in music.bars ? barLabels(music)(bar) : String(bar);
 }
 
 function isOfTempo(code: Remark['code']): boolean {
@@ -70,7 +70,7 @@ export function withOrder(music: Music, text: string): Outcome<Music> {
         code: 'typed.bad',
         what: 'order',
         given: text.slice(0, 60),
-        advice: 'write for instance 1-12, 5-20',
+        advice: t`write for instance 1-12, 5-20`,
       });
     if (barsIn(order) > MOST_PLAYED_BARS)
       throw new Refusal({ code: 'jumps.endless', most: MOST_PLAYED_BARS });
@@ -87,16 +87,17 @@ export function withRepeatsAfterJump(music: Music, repeats: boolean): Music {
 }
 
 function rangeIn(music: Music, piece: string): BarRange {
-  const [first = '', last = first, ...more] = piece.split(/[-\u2013]|\s+to\s+/i);
+  const [first = '', last = first, ...more] = piece.split(/[-\u2013]|\s+(?:to|bis)\s+/i);
   const range: BarRange = [barNamed(music, movedTo(first, last), 'bar'), barNamed(music, last, 'bar')];
   if (more.length === 0 && range[0] <= range[1]) return range;
-  const advice = more.length > 0 ? 'write a range as 5-20' : 'the first bar stands behind the last one';
+  const advice = more.length > 0 ? t`write a range as 5-20` : t`the first bar stands behind the last one`;
   throw new Refusal({ code: 'typed.bad', what: 'range', given: piece.trim().slice(0, 60), advice });
 }
 
 /** Of "3 to 4 of movement 2" the first bar is of that movement, too. */
 function movedTo(first: string, last: string): string {
-  return /\sof\s|#/i.test(first) ? first : first + (/\s+of\s+movement\s+\d+\s*$/i.exec(last)?.[0] ?? '');
+  const isWhole = first.includes('#') || OF_MOVEMENT.test(first.trimEnd());
+  return isWhole ? first : first.trimEnd() + (OF_MOVEMENT.exec(last.trimEnd())?.[0] ?? '');
 }
 
 /** "1, 38, 77": the first bar of each page of that part, as `pageBarsNamed` says. */

@@ -8,10 +8,15 @@ export function ordinalOf(name: string): number | null {
   return ordinal === undefined ? null : Number(ordinal) - 1;
 }
 
+/** "all" bars of a row; in German "alle". */
+export function isAll(text: string): boolean {
+  return /^alle?$/i.test(text);
+}
+
 /** A name by which the bar is found by who looks from bar `from` on: its number where that comes first there. */
 export function nameFrom({ bars }: Music, bar: number, from: number): string {
   const number = bars[bar]?.number ?? '';
-  const isPlain = /^[\p{L}\d.]+$/u.test(number) && !/^all$/i.test(number);
+  const isPlain = /^[\p{L}\d.]+$/u.test(number) && !isAll(number);
   const isFirst = !bars.slice(from, bar).some((other) => other.number === number);
   return isPlain && isFirst ? number : `#${bar + 1}`;
 }

@@ -2,18 +2,47 @@
 
 import { Refusal } from '../problem.ts';
 import type { Row } from './cells.ts';
+import { t } from '../../words/say.ts';
 
 export type Column = 'page' | 'first bar' | 'last bar' | 'tempo' | 'seconds' | 'beats' | 'free hands';
 
 const NAMES: Readonly<Record<Column, readonly string[]>> = {
-  page: ['page', 'p'],
-  'first bar': ['first bar', 'first', 'from', 'from bar', 'first measure'],
-  'last bar': ['last bar', 'last', 'to', 'to bar', 'last measure'],
-  tempo: ['tempo', 'quarters a minute', 'qpm', 'bpm', 'tempo or seconds'],
-  seconds: ['seconds', 'duration', 'time', 's'],
-  beats: ['beats', 'beats a bar', 'quarters a bar'],
-  'free hands': ['free hands', 'free', 'free bars', 'rests'],
+  page: namesFrom('page, p', 'seite'),
+  'first bar': namesFrom(
+    'first bar, first, from, from bar, first measure',
+    'erster takt, erster, von, ab, von takt, ab takt',
+  ),
+  'last bar': namesFrom('last bar, last, to, to bar, last measure', 'letzter takt, letzter, bis, bis takt'),
+  tempo: namesFrom(
+    'tempo, quarters a minute, qpm, bpm, tempo or seconds',
+    'viertel je minute, viertel pro minute, tempo oder sekunden',
+  ),
+  seconds: namesFrom('seconds, duration, time, s', 'sekunden, dauer, zeit, sek'),
+  beats: namesFrom(
+    'beats, beats a bar, quarters a bar',
+    'viertel, viertel je takt, viertel pro takt, zählzeiten, zählzeiten je takt, schläge, schläge je takt',
+  ),
+  'free hands': namesFrom('free hands, free, free bars, rests', 'freie hände, frei, freie takte, pausen'),
 };
+
+function namesFrom(english: string, german: string): readonly string[] {
+  return `${english}, ${german}`.split(', ');
+}
+
+const WORDS: Readonly<Record<Column, () => string>> = {
+  page: () => t`page`,
+  'first bar': () => t`first bar`,
+  'last bar': () => t`last bar`,
+  tempo: () => t`tempo`,
+  seconds: () => t`seconds`,
+  beats: () => t`beats`,
+  'free hands': () => t`free hands`,
+};
+
+/** What a column is called in a sentence. */
+export function columnWords(column: Column): string {
+  return WORDS[column]();
+}
 
 /** Of a table that names none. */
 const USUAL: readonly Column[] = ['page', 'first bar', 'last bar', 'tempo', 'free hands'];
@@ -34,7 +63,7 @@ export function withColumns(rows: readonly Row[]): Table {
   if (missing !== undefined)
     throw new Refusal({
       code: 'table.missingColumn',
-      column: missing,
+      column: columnWords(missing),
       found: head.cells.join(', ').slice(0, 200),
     });
   if (rest.length === 0) throw new Refusal({ code: 'table.empty' });
@@ -43,13 +72,15 @@ export function withColumns(rows: readonly Row[]): Table {
 
 function columnNamed(name: string, { line, cells }: Row): Column {
   const wanted = name
+    .normalize('NFC')
     .toLowerCase()
     .replace(/[_\s]+/g, ' ')
     .trim();
   const found = (Object.keys(NAMES) as Column[]).find((column) => NAMES[column].includes(wanted));
   const times = cells.filter((other) => other.toLowerCase() === name.toLowerCase()).length;
   if (found !== undefined && times === 1) return found;
-  const advice = found === undefined ? `columns are ${Object.keys(NAMES).join(', ')}` : 'it is there twice';
+  const all = Object.values(WORDS).map((word) => word());
+  const advice = found === undefined ? t`columns are ${all.join(', ')}` : t`it is there twice`;
   throw new Refusal({
     code: 'table.cell',
     row: line,
@@ -66,8 +97,8 @@ export function refuseSpare({ line, cells }: Row, columns: number): void {
   throw new Refusal({
     code: 'table.cell',
     row: line,
-    column: `no. ${columns + 1}`,
+    column: t`no. ${columns + 1}`,
     given: extra.slice(0, 40),
-    advice: 'there is no such column; put a number with a comma into quotes',
+    advice: t`there is no such column; put a number with a comma into quotes`,
   });
 }

@@ -3,7 +3,8 @@
 import { MOST_ROWS } from '../limits.ts';
 import { outcomeOf, Refusal, type Outcome } from '../problem.ts';
 import { rowsOf, type Row } from './cells.ts';
-import { refuseSpare, withColumns, type Column } from './columns.ts';
+import { columnWords, refuseSpare, withColumns, type Column } from './columns.ts';
+import { t } from '../../words/say.ts';
 
 /** The tempo's column takes seconds, too. */
 export const GRID_COLUMNS = [
@@ -69,8 +70,14 @@ function gridRow({ line, cells }: Row, columns: readonly Column[], wanted: reado
 
 /** Of a column that counts only where there is no music yet. */
 export function saidAlready(row: number, column: Column, given: string): Refusal {
-  const advice = 'the music says it already; leave this cell empty';
-  return new Refusal({ code: 'table.cell', row, column, given: given.slice(0, 40), advice });
+  const advice = t`the music says it already; leave this cell empty`;
+  return new Refusal({
+    code: 'table.cell',
+    row,
+    column: columnWords(column),
+    given: given.slice(0, 40),
+    advice,
+  });
 }
 
 /** With the names of the columns as its first row, so that the grid's first row is row 2. Empty rows stay. */

@@ -7,10 +7,11 @@
 import { MOST_ROWS, MOST_TABLE } from '../limits.ts';
 import type { BarSilence, Music, PageStart, Part } from '../music.ts';
 import { outcomeOf, Refusal, type Outcome } from '../problem.ts';
-import { nameFrom, ordinalOf } from './bar-cells.ts';
+import { isAll, nameFrom, ordinalOf } from './bar-cells.ts';
 import { rowsOf } from './cells.ts';
-import { refuseSpare, withColumns, type Column, type Table } from './columns.ts';
+import { columnWords, refuseSpare, withColumns, type Column, type Table } from './columns.ts';
 import { PART_COLUMNS, saidAlready } from './grid.ts';
+import { t } from '../../words/say.ts';
 
 /** What a table says of a part. */
 export type TabledPart = Pick<Part, 'pages' | 'silences' | 'ownPages'>;
@@ -71,23 +72,23 @@ class PartRow {
   isToEnd(last: number): void {
     const end = this.music.bars.length - 1;
     if (last === end) return;
-    throw this.bad('last bar', `the music goes on to ${this.words(end)}; give rows as far as that`);
+    throw this.bad('last bar', t`the music goes on to ${this.words(end)}; give rows as far as that`);
   }
 
   private page(): number {
     const page = /^\d{1,3}$/.test(this.cell('page')) ? Number(this.cell('page')) : 0;
     if (page >= 1) return page;
-    throw this.bad('page', `write a whole number from 1 to ${MOST_PAGE}`);
+    throw this.bad('page', t`write a whole number from 1 to ${MOST_PAGE}`);
   }
 
   private first(first: number): number {
     if (first >= this.music.bars.length)
-      throw this.bad('first bar', 'the row before ends with the last bar of the music');
+      throw this.bad('first bar', t`the row before ends with the last bar of the music`);
     if (this.named(this.cell('first bar'), first, first) === first) return first;
     const advice =
       first === 0
-        ? `the music begins with ${this.words(0)}`
-        : `the row before ends with ${this.words(first - 1)}, so this one begins with ${this.words(first)}`;
+        ? t`the music begins with ${this.words(0)}`
+        : t`the row before ends with ${this.words(first - 1)}, so this one begins with ${this.words(first)}`;
     throw this.bad('first bar', advice);
   }
 
@@ -95,20 +96,20 @@ class PartRow {
     const end = this.music.bars.length - 1;
     const last = this.named(this.cell('last bar'), first, end);
     if (last !== null) return last;
-    throw this.bad('last bar', `write a bar from ${this.words(first)} to ${this.words(end)}`);
+    throw this.bad('last bar', t`write a bar from ${this.words(first)} to ${this.words(end)}`);
   }
 
   private free(first: number, last: number): number[] {
     const text = this.cell('free hands');
     if (text === '') return [];
-    if (/^all$/i.test(text)) return range(first, last);
+    if (isAll(text)) return range(first, last);
     let after = first;
     return text.split(/[,;]/).flatMap((piece) => {
       const [begin = '', end = begin, ...more] = piece.split(/[-\u2013]/).map((name) => name.trim());
       const from = this.named(begin, after, last);
       const to = from === null ? null : this.named(end, from, last);
       if (from === null || to === null || more.length > 0) {
-        const advice = `write bars from ${this.words(after)} to ${this.words(last)} in their order`;
+        const advice = t`write bars from ${this.words(after)} to ${this.words(last)} in their order`;
         throw this.bad('free hands', advice);
       }
       after = to;
@@ -126,12 +127,12 @@ class PartRow {
 
   private words(bar: number): string {
     const number = this.music.bars[bar]?.number ?? '';
-    return number === '' ? `#${bar + 1}` : `bar ${number}`;
+    return number === '' ? `#${bar + 1}` : t`bar ${number}`;
   }
 
   private bad(column: Column, advice: string): Refusal {
     const given = this.cell(column).slice(0, 40);
-    return new Refusal({ code: 'table.cell', row: this.line, column, given, advice });
+    return new Refusal({ code: 'table.cell', row: this.line, column: columnWords(column), given, advice });
   }
 }
 

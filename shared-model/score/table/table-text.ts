@@ -3,6 +3,7 @@
 import type { Music, Part } from '../music.ts';
 import { performanceOf } from '../music/performance.ts';
 import { pageOfEachBar } from '../music/readings.ts';
+import { atMost } from '../../words/numbers.ts';
 
 const HEAD = ['page', 'first bar', 'last bar', 'tempo', 'beats', 'free hands'];
 
@@ -46,8 +47,8 @@ function cellsOf({ bars, tempos, ticksPerQuarter, remarks }: Music, from: number
   return [
     bars[from]?.number ?? '',
     bars[to]?.number ?? '',
-    tempo && !assumed ? String(Math.round(tempo.quartersPerMinute * 1e4) / 1e4) : '',
-    String(Math.round(((bars[from]?.ticks ?? 0) / ticksPerQuarter) * 1e4) / 1e4),
+    tempo && !assumed ? atMost(tempo.quartersPerMinute, 4) : '',
+    atMost((bars[from]?.ticks ?? 0) / ticksPerQuarter, 4),
   ];
 }
 

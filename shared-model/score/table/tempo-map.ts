@@ -4,6 +4,9 @@ import type { Fraction } from '../fraction.ts';
 import { FASTEST_TEMPO, SLOWEST_TEMPO } from '../limits.ts';
 import { ASSUMED_TEMPO, type Tempo } from '../music.ts';
 import { Refusal } from '../problem.ts';
+import { atMost } from '../../words/numbers.ts';
+import { t } from '../../words/say.ts';
+import { columnWords } from './columns.ts';
 import type { Entry } from './entries.ts';
 import type { TablePlayer } from './part-table.ts';
 
@@ -68,10 +71,14 @@ function tempoOf({ pace, row }: Entry, quarters: number): number | null {
   throw new Refusal({
     code: 'table.cell',
     row,
-    column: 'seconds',
-    given: String(pace.seconds),
-    advice: `${quarters} quarters in that time make ${Number(tempo.toPrecision(3))} a minute; ${SLOWEST_TEMPO} to ${FASTEST_TEMPO} are possible`,
+    column: columnWords('seconds'),
+    given: atMost(pace.seconds, 6),
+    advice: t`${atMost(quarters, 6)} quarters in that time make ${atMost(threeDigits(tempo), 6)} a minute; ${SLOWEST_TEMPO} to ${FASTEST_TEMPO} are possible`,
   });
+}
+
+function threeDigits(value: number): number {
+  return Number(value.toPrecision(3));
 }
 
 /** Null: not all of it is timed. */

@@ -2,6 +2,8 @@
 
 import type { Music } from '../music.ts';
 import { movementOf } from '../music/bar-names.ts';
+import { t } from '../../words/say.ts';
+import { withoutMovement } from './movement-words.ts';
 
 /**
  * By index: "12"; "12 of movement 2" where the number stands in several movements; "#14", the fourteenth bar of the file,
@@ -17,7 +19,7 @@ export function barLabels(music: Pick<Music, 'bars' | 'movements'>): (bar: numbe
     if (number === '') return `#${bar + 1}`;
     if (anywhere.get(number) === 1) return number;
     return near.get(inMovement(bar)) === 1
-      ? `${number} of movement ${movementOf(music, bar) + 1}`
+      ? t`${number} of movement ${movementOf(music, bar) + 1}`
       : `#${bar + 1}`;
   };
 }
@@ -31,14 +33,13 @@ function countsOf(keys: readonly string[]): ReadonlyMap<string, number> {
 /** Of two labels: "3", "3 to 4", "3 to 4 of movement 2". */
 export function labelRange(first: string, last: string): string {
   if (first === last) return first;
-  const movement = OF_MOVEMENT.exec(first)?.[0] ?? '';
-  const isOne = movement !== '' && OF_MOVEMENT.exec(last)?.[0] === movement;
-  return `${isOne ? first.slice(0, -movement.length) : first} to ${last}`;
+  const { bar, movement } = withoutMovement(first);
+  const isOne = movement !== null && withoutMovement(last).movement === movement;
+  return t`${isOne ? bar : first} to ${last}`;
 }
-
-const OF_MOVEMENT = / of movement \d+$/;
 
 /** "bar 3", "bars 3 to 4 of movement 2" */
 export function labelsWords(first: string, last: string): string {
-  return `${first === last ? 'bar' : 'bars'} ${labelRange(first, last)}`;
+  const range = labelRange(first, last);
+  return first === last ? t`bar ${range}` : t`bars ${range}`;
 }

@@ -1,6 +1,7 @@
 /** Bars as people call them when they are played more than once. */
 
 import { labelsWords } from './bar-labels.ts';
+import { t } from '../../words/say.ts';
 
 /** Which of the times that the same bar is played. */
 export interface Pass {
@@ -10,19 +11,31 @@ export interface Pass {
   readonly of: number;
 }
 
-const TIMES = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'] as const;
+const TIMES = [
+  () => t`first time`,
+  () => t`second time`,
+  () => t`third time`,
+  () => t`fourth time`,
+  () => t`fifth time`,
+  () => t`sixth time`,
+] as const;
 
 /** "bar 48"; "bar 48, second time" of one that is played more than once. */
 export function barWords(label: string, pass: Pass | null): string {
-  return pass === null || pass.of === 1 ? `bar ${label}` : `bar ${label}, ${timeWords(pass.time)}`;
+  return pass === null || pass.of === 1 ? t`bar ${label}` : t`bar ${label}, ${timeWords(pass.time)}`;
 }
 
 /** As `barWords`; of two it is "bars 3 to 4, second time", or "bar 3, first time, to bar 4", or "bar 2 to bar 3, first time". */
 export function stretchOfBars(first: PassedBar, last: PassedBar): string {
   const [time, other] = [timeOf(first), timeOf(last)];
-  if (time !== other)
-    return `${barWords(first.label, first.pass)}${time === null ? '' : ','} to ${barWords(last.label, last.pass)}`;
-  return `${labelsWords(first.label, last.label)}${time === null ? '' : `, ${timeWords(time)}`}`;
+  if (time !== other) return betweenBars(first, last, time !== null);
+  const bars = labelsWords(first.label, last.label);
+  return time === null ? bars : `${bars}, ${timeWords(time)}`;
+}
+
+function betweenBars(first: PassedBar, last: PassedBar, isFirstTimed: boolean): string {
+  const [from, to] = [barWords(first.label, first.pass), barWords(last.label, last.pass)];
+  return isFirstTimed ? t`${from}, to ${to}` : t`${from} to ${to}`;
 }
 
 /** Null: it is played once, or not known. */
@@ -38,17 +51,30 @@ export interface PassedBar {
 }
 
 function timeWords(time: number): string {
-  return `${TIMES[time - 1] ?? `${time}th`} time`;
+  return TIMES[time - 1]?.() ?? t`${time}th time`;
 }
 
-/** What is typed of a bar as `barWords` writes it, taken apart: the bar, and which time through it; null: that is not said. */
+/**
+ * What is typed of a bar as `barWords` writes it, in whichever language, taken apart: the bar, and which time through it;
+ * null: that is not said.
+ */
 export function withoutTime(typed: string): { readonly bar: string; readonly time: number | null } {
-  const [, bar, word = ''] = /^(.*?)[,\s]+(\S+)\s+time$/i.exec(typed.trim()) ?? [];
-  const figure = /^(\d{1,4})(?:st|nd|rd|th)$/i.exec(word)?.[1];
-  const time =
-    figure === undefined ? TIMES.findIndex((one) => one === word.toLowerCase()) + 1 : Number(figure);
+  const [, bar, word = ''] =
+    /^(.*?)[,\s]+(?:(?:zum|beim)\s+)?(\S+)\s+(?:time|mal)$/i.exec(typed.trim()) ?? [];
+  const figure = /^(\d{1,4})(?:st|nd|rd|th|\.)$/i.exec(word)?.[1];
+  const time = figure === undefined ? ORDINALS.findIndex((one) => one.test(word)) + 1 : Number(figure);
   return bar === undefined || time === 0 ? { bar: typed.trim(), time: null } : { bar, time };
 }
+
+/** What people type for the first, the second and so on, in English and German. */
+const ORDINALS = [
+  /^(?:first|erste[snm]?)$/i,
+  /^(?:second|zweite[snm]?)$/i,
+  /^(?:third|dritte[snm]?)$/i,
+  /^(?:fourth|vierte[snm]?)$/i,
+  /^(?:fifth|fünfte[snm]?)$/i,
+  /^(?:sixth|sechste[snm]?)$/i,
+];
 
 /**
  * For every bar of a performance, given by its index in the score: which time it is. Two bars of the same number, as in two

@@ -2,6 +2,7 @@
 
 import type { Music } from '../music.ts';
 import type { Remark, RemarkCode } from '../remark.ts';
+import { msgid, ngettext, t } from '../../words/say.ts';
 import { barLabels } from './bar-labels.ts';
 
 /** What a sentence may name. */
@@ -16,55 +17,58 @@ interface Named {
 
 const SENTENCES: Readonly<Record<RemarkCode, (named: Named) => string>> = {
   'tempo.assumed': ({ bar, whole }) =>
-    `No tempo is marked ${whole ? 'anywhere' : `before ${bar}`}: 120 quarters a minute are assumed. Type the tempo to have right times.`,
-  'tempo.words': ({ bar, text }) => `The tempo is read from printed words in ${bar}: "${text}".`,
+    whole
+      ? t`No tempo is marked anywhere: 120 quarters a minute are assumed. Type the tempo to have right times.`
+      : t`No tempo is marked before ${bar}: 120 quarters a minute are assumed. Type the tempo to have right times.`,
+  'tempo.words': ({ bar, text }) => t`The tempo is read from printed words in ${bar}: "${text}".`,
   'tempo.disagree': ({ bar }) =>
-    `In ${bar} two parts give different tempos; that of the later part is taken.`,
+    t`In ${bar} two parts give different tempos; that of the later part is taken.`,
   'tempo.modulation': ({ bar }) =>
-    `In ${bar} one note is set equal to another; that change of tempo is not followed.`,
+    t`In ${bar} one note is set equal to another; that change of tempo is not followed.`,
   'tempo.free': ({ count }) =>
-    `${bars(count)} with a fermata or a change of tempo in words: they are counted in strict time.`,
+    t`${bars(count)} with a fermata or a change of tempo in words: they are counted in strict time.`,
   'part.alone': () =>
-    'This is one part by itself without a tempo mark: tempo and jumps often stand only in the score. Take the times from the score, or type them.',
-  'part.unlisted': ({ part }) => `Part "${part}" is not in the list of parts.`,
-  'part.noId': () => 'A part does not say which one it is.',
-  'part.noDivisions': ({ part }) => `Part "${part}" does not say what it counts in; quarters are assumed.`,
+    t`This is one part by itself without a tempo mark: tempo and jumps often stand only in the score. Take the times from the score, or type them.`,
+  'part.unlisted': ({ part }) => t`Part "${part}" is not in the list of parts.`,
+  'part.noId': () => t`A part does not say which one it is.`,
+  'part.noDivisions': ({ part }) => t`Part "${part}" does not say what it counts in; quarters are assumed.`,
   'part.barShort': ({ part, bar, count }) =>
-    `Part "${part}" is shorter than the others in ${bars(count)}, first in ${bar}; there it is silent to the end of the bar.`,
-  'bar.backup': ({ part, bar }) => `Part "${part}" goes back beyond the beginning of ${bar}.`,
+    t`Part "${part}" is shorter than the others in ${bars(count)}, first in ${bar}; there it is silent to the end of the bar.`,
+  'bar.backup': ({ part, bar }) => t`Part "${part}" goes back beyond the beginning of ${bar}.`,
   'bar.lengthUnknown': ({ bar }) =>
-    `Nothing says how long ${bar} is: it is empty and without a time signature. Four quarters are assumed.`,
-  'repeat.open': ({ bar }) => `The repeat that begins in ${bar} does not end; it is left out.`,
+    t`Nothing says how long ${bar} is: it is empty and without a time signature. Four quarters are assumed.`,
+  'repeat.open': ({ bar }) => t`The repeat that begins in ${bar} does not end; it is left out.`,
   'repeat.inside': ({ bar }) =>
-    `A repeat sign stands within ${bar}; it is taken as standing at the end, or the beginning, of that bar.`,
+    t`A repeat sign stands within ${bar}; it is taken as standing at the end, or the beginning, of that bar.`,
   'repeat.nested': ({ bar }) =>
-    `The repeat that begins in ${bar} lies within another one; it is made again each time.`,
+    t`The repeat that begins in ${bar} lies within another one; it is made again each time.`,
   'repeat.afterJump': ({ bar }) =>
-    `As the score says, the repeat that ends in ${bar} is made after a jump, too.`,
+    t`As the score says, the repeat that ends in ${bar} is made after a jump, too.`,
   'ending.open': ({ bar }) =>
-    `The ending that begins in ${bar} has no end; it is taken to reach to its repeat sign.`,
-  'ending.noNumber': ({ bar }) => `The ending in ${bar} has no number; it is counted on from the one before.`,
+    t`The ending that begins in ${bar} has no end; it is taken to reach to its repeat sign.`,
+  'ending.noNumber': ({ bar }) =>
+    t`The ending in ${bar} has no number; it is counted on from the one before.`,
   'ending.contradictory': ({ bar }) =>
-    `The ending in ${bar} leads to no repeat, though others follow it. Check the order of the performance.`,
-  'jump.words': ({ bar, text }) => `In ${bar} the words "${text}" are taken for a jump.`,
+    t`The ending in ${bar} leads to no repeat, though others follow it. Check the order of the performance.`,
+  'jump.words': ({ bar, text }) => t`In ${bar} the words "${text}" are taken for a jump.`,
   'jump.ambiguous': ({ bar }) =>
-    `The jump in ${bar} does not say where the music ends: it is played on to the end. Type the order if that is wrong.`,
-  'jump.stopsBeforeTrio': ({ bar }) => `After the da capo the music stops before the Trio in ${bar}.`,
+    t`The jump in ${bar} does not say where the music ends: it is played on to the end. Type the order if that is wrong.`,
+  'jump.stopsBeforeTrio': ({ bar }) => t`After the da capo the music stops before the Trio in ${bar}.`,
   'jump.noTarget': ({ bar }) =>
-    `The jump in ${bar} leads nowhere, so it is not made. Type the order if that is wrong.`,
+    t`The jump in ${bar} leads nowhere, so it is not made. Type the order if that is wrong.`,
   'jump.repeatsLeftOut': ({ bar, count }) =>
-    `After the jump in ${bar} repeats are left out; with them the music would be ${bars(count)} longer.`,
+    t`After the jump in ${bar} repeats are left out; with them the music would be ${bars(count)} longer.`,
   'pages.ofScore': () =>
-    "The page breaks are those of the whole score; a player's part has other pages. Type them, or open the part.",
-  'file.otherRoots': ({ text }) => `The file holds other scores as well: ${text}.`,
+    t`The page breaks are those of the whole score; a player's part has other pages. Type them, or open the part.`,
+  'file.otherRoots': ({ text }) => t`The file holds other scores as well: ${text}.`,
   'time.rounded': () =>
-    'The edges of notes are rounded to 1/80,640 of a quarter: the parts count in units that do not fit together.',
+    t`The edges of notes are rounded to 1/80,640 of a quarter: the parts count in units that do not fit together.`,
 };
 
 /** The music to name bars as they are printed. */
 export function remarkSentence(remark: Remark, music: Pick<Music, 'bars' | 'movements'>): string {
   return SENTENCES[remark.code]({
-    bar: remark.bar === null ? 'the score' : `bar ${barLabels(music)(remark.bar)}`,
+    bar: remark.bar === null ? t`the score` : t`bar ${barLabels(music)(remark.bar)}`,
     part: remark.part ?? '',
     text: remark.text ?? '',
     count: remark.count ?? 0,
@@ -73,5 +77,5 @@ export function remarkSentence(remark: Remark, music: Pick<Music, 'bars' | 'move
 }
 
 function bars(count: number): string {
-  return count === 1 ? '1 bar' : `${count} bars`;
+  return ngettext(msgid`${count} bar`, `${count} bars`, count);
 }

@@ -89,6 +89,12 @@ describe('the language', () => {
     }
   });
 
+  test('braces that hold no value stay as they are', () => {
+    speakFrom('de', { 'write {"by": "anyone"} and {0}': '{0} und {"by": "anyone"} schreiben' });
+    const other = 'Oboe';
+    expect(t`write {"by": "anyone"} and ${other}`).toBe('Oboe und {"by": "anyone"} schreiben');
+  });
+
   test('numbers have its decimal sign', () => {
     expect([fixed(1.5, 2), atMost(1.5, 2), atMost(2, 2)]).toEqual(['1.50', '1.5', '2']);
     speakFrom('de', {});
