@@ -20,8 +20,14 @@ const pageOrNull = v.nullable(wholeBetween(1, MOST_PAGES), null);
 const side = fields({
   player: field('Player', 'Who reads on this side; empty: nobody.', line(LONGEST)),
   pages: v.optional(v.nullable(wholeBetween(1, MOST_PAGES)), null),
-  pdf: v.optional(v.nullable(textLike(/^[^\u0000]{1,1000}$/u, 'give the path of a PDF, or null')), null),
-  pdfPages: v.optional(v.nullable(textLike(/^.{1,2000}$/u, 'give pages such as "2-9, 11", or null')), null),
+  pdf: v.optional(
+    v.nullable(textLike(/^[^\u0000]{1,1000}$/u, () => 'give the path of a PDF, or null')),
+    null,
+  ),
+  pdfPages: v.optional(
+    v.nullable(textLike(/^.{1,2000}$/u, () => 'give pages such as "2-9, 11", or null')),
+    null,
+  ),
   views: v.optional(v.nullable(listOf(listOf(pageOrNull, 1, MOST_PAGES_ACROSS), 1, MOST_LEAVES + 1)), null),
 });
 
