@@ -15,6 +15,13 @@ import { hasDisplay, isRoot, requireNode, say } from './surroundings.mjs';
 
 requireNode();
 
+const REASONS = {
+  asked: 'the loopback shell was asked for',
+  root: "Electron's sandbox does not work for root",
+  missing: "Electron's runtime is not on this machine and could not be fetched",
+  failed: 'Electron did not run on this machine',
+};
+
 const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: {
@@ -29,25 +36,29 @@ await ensureDependencies();
 await ensureBuilt(['node', 'window']);
 
 const show = hasDisplay() && !values['no-open'];
-const electron = show ? await electronOrReason() : { reason: '' };
+/** @type {{ program: string, reason?: Reason } | { reason?: Reason }} */
+const electron = show ? await electronOrReason() : {};
 if ('program' in electron) {
   say('Opening Standlines in its own window (Electron).');
   if ((await run(electron.program, ['.', ...files], { inherit: true })) === 0) process.exit(0);
-  electron.reason = 'Electron did not run on this machine';
+  electron.reason = 'failed';
 }
-process.exitCode = await startLoopback(electron.reason ?? '');
+process.exitCode = await startLoopback(electron.reason ?? 'asked');
 
-/** @returns {Promise<{ program: string, reason?: string } | { reason: string }>} */
+/**
+ * Why it is not Electron. The window says it, too, in its own language (electron/loopback/why-browser.ts).
+ * @typedef {keyof typeof REASONS} Reason
+ */
+
+/** @returns {Promise<{ program: string, reason?: Reason } | { reason: Reason }>} */
 async function electronOrReason() {
-  if (values.shell === 'loopback') return { reason: 'the loopback shell was asked for' };
-  if (isRoot()) return { reason: "Electron's sandbox does not work for root" };
+  if (values.shell === 'loopback') return { reason: 'asked' };
+  if (isRoot()) return { reason: 'root' };
   const program = findElectron() ?? (await fetchElectron());
-  return program
-    ? { program }
-    : { reason: "Electron's runtime is not on this machine and could not be fetched" };
+  return program ? { program } : { reason: 'missing' };
 }
 
-/** @param {string} reason why it is not Electron */
+/** @param {Reason} reason */
 async function startLoopback(reason) {
   const browser = show ? await browserOrNull() : null;
   const options = ['--port', values.port, ...files];
@@ -55,9 +66,8 @@ async function startLoopback(reason) {
     say(whyNoWindow());
     return (await runScript('dist/node/loopback.js', options, { inherit: true })) ?? 1;
   }
-  const notice = `This window runs in ${browser}, because ${reason}. Everything else is the same.`;
-  say(`Opening Standlines in ${browser}, because ${reason}.`);
-  const shown = ['--browser', browser, '--notice', notice, ...options];
+  say(`Opening Standlines in ${browser}, because ${REASONS[reason]}.`);
+  const shown = ['--browser', browser, '--because', reason, ...options];
   return (await runScript('dist/node/loopback.js', shown, { inherit: true })) ?? 1;
 }
 

@@ -1,6 +1,7 @@
 /** One call from a window, from untrusted name and arguments to an answer. Both shells let calls in only here. */
 
 import * as v from 'valibot';
+import { t } from '#model/words/say.ts';
 import { ARGUMENT_SCHEMAS, isChannel } from './argument-schemas.ts';
 import type { Handlers, Result } from './contract.ts';
 import { fault } from './result.ts';
@@ -20,7 +21,7 @@ export async function answerCall(
   report: (bug: unknown) => void,
 ): Promise<CallAnswer> {
   if (!isChannel(channel))
-    return refused('unknownChannel', `There is no call named "${channel.slice(0, 60)}".`);
+    return refused('unknownChannel', t`There is no call named "${channel.slice(0, 60)}".`);
   const checked = v.safeParse(ARGUMENT_SCHEMAS[channel] as v.GenericSchema<unknown, unknown[]>, args);
   if (!checked.success) return refused('badArguments', describe(channel, checked.issues));
   try {
@@ -28,7 +29,7 @@ export async function answerCall(
     return { outcome: 'answered', result: await handler(...checked.output) };
   } catch (bug) {
     report(bug);
-    return refused('crashed', `A fault inside the program stopped "${channel}". Your work is not changed.`);
+    return refused('crashed', t`A fault inside the program stopped "${channel}". Your work is not changed.`);
   }
 }
 
@@ -39,5 +40,7 @@ function refused(outcome: Exclude<CallAnswer['outcome'], 'answered'>, message: s
 function describe(channel: string, issues: readonly v.BaseIssue<unknown>[]): string {
   const issue = issues[0];
   const path = issue ? v.getDotPath(issue) : null;
-  return `The arguments of "${channel}" are not of its form${path ? ` (at ${path})` : ''}.`;
+  return path
+    ? t`The arguments of "${channel}" are not of its form (at ${path}).`
+    : t`The arguments of "${channel}" are not of its form.`;
 }

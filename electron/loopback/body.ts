@@ -2,6 +2,7 @@
 
 import type { IncomingMessage } from 'node:http';
 import * as v from 'valibot';
+import { t } from '#model/words/say.ts';
 import { Refusal } from './refusal.ts';
 
 /** Room for the largest document (64 MB) with its escapes. */
@@ -13,7 +14,7 @@ const CALL = v.strictObject({ args: v.array(v.unknown()) });
 export async function readArguments(request: IncomingMessage): Promise<unknown[]> {
   const call = v.safeParse(CALL, parse(await readBody(request)));
   if (call.success) return call.output.args;
-  throw new Refusal(400, 'loopback.body', 'A call is {"args": [...]}.');
+  throw new Refusal(400, 'loopback.body', t`A call is {"args": [...]}.`);
 }
 
 /**
@@ -28,7 +29,7 @@ async function readBody(request: IncomingMessage): Promise<Buffer> {
     if (size <= LARGEST_BODY) chunks.push(chunk);
     else chunks = [];
   }
-  if (size > LARGEST_BODY) throw new Refusal(413, 'loopback.tooLarge', 'That is too large.');
+  if (size > LARGEST_BODY) throw new Refusal(413, 'loopback.tooLarge', t`That is too large.`);
   return Buffer.concat(chunks);
 }
 

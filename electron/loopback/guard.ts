@@ -6,6 +6,7 @@
 
 import { createHash, timingSafeEqual } from 'node:crypto';
 import type { IncomingHttpHeaders, IncomingMessage } from 'node:http';
+import { t } from '#model/words/say.ts';
 import { Refusal } from './refusal.ts';
 import { TOKEN_HEADER } from './wire.ts';
 
@@ -13,25 +14,28 @@ import { TOKEN_HEADER } from './wire.ts';
 export function turnStrangersAway(headers: IncomingHttpHeaders, port: number): void {
   const hosts = [`127.0.0.1:${port}`, `localhost:${port}`];
   if (!hosts.includes(headers.host ?? '')) {
-    throw new Refusal(421, 'loopback.host', 'This server answers only to its own address.');
+    throw new Refusal(421, 'loopback.host', t`This server answers only to its own address.`);
   }
   if (headers.origin !== undefined && headers.origin !== `http://${headers.host}`) {
-    throw new Refusal(403, 'loopback.origin', 'This server answers only to its own pages.');
+    throw new Refusal(403, 'loopback.origin', t`This server answers only to its own pages.`);
   }
   if (!['same-origin', 'none', undefined].includes(headers['sec-fetch-site'] as string | undefined)) {
-    throw new Refusal(403, 'loopback.site', 'This server answers only to its own pages.');
+    throw new Refusal(403, 'loopback.site', t`This server answers only to its own pages.`);
   }
 }
 
 /** Holds for calls. Throws `Refusal`. */
 export function requireCaller({ method, headers }: IncomingMessage, token: string): void {
-  if (method !== 'POST') throw new Refusal(405, 'loopback.method', 'Calls are made with POST.');
+  if (method !== 'POST') throw new Refusal(405, 'loopback.method', t`Calls are made with POST.`);
   if (!isToken(headers[TOKEN_HEADER], token)) {
-    const remedy = 'Start the program again and use the address it gives.';
-    throw new Refusal(401, 'loopback.token', `The address of this page lacks the right token. ${remedy}`);
+    throw new Refusal(
+      401,
+      'loopback.token',
+      t`The address of this page lacks the right token. Start the program again and use the address it gives.`,
+    );
   }
   if (!/^application\/json(;\s*charset=utf-8)?$/i.test(headers['content-type'] ?? '')) {
-    throw new Refusal(415, 'loopback.contentType', 'Calls are made with JSON.');
+    throw new Refusal(415, 'loopback.contentType', t`Calls are made with JSON.`);
   }
 }
 

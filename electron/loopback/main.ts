@@ -1,7 +1,7 @@
 /**
  * The loopback shell: serves the window on 127.0.0.1 and, when it is given a browser, opens it and ends with it.
  *
- *     loopback.js [--port N] [--browser PROGRAM] [--notice TEXT] [FILE]
+ *     loopback.js [--port N] [--browser PROGRAM [--because REASON]] [--notice TEXT] [FILE]
  *
  * `STANDLINES_TOKEN` fixes the token for tests.
  */
@@ -14,6 +14,7 @@ import { windowFolder } from '../services/program.ts';
 import { startServices } from '../services/start-services.ts';
 import { openBrowser } from './browser.ts';
 import { startLoopback, type Loopback } from './server.ts';
+import { whyBrowser } from './why-browser.ts';
 
 /** A reload closes the page's connection for a moment. */
 const RELOAD_MS = 4_000;
@@ -25,6 +26,7 @@ const { values, positionals } = parseArgs({
   options: {
     port: { type: 'string', default: '0' },
     browser: { type: 'string' },
+    because: { type: 'string' },
     notice: { type: 'string' },
   },
 });
@@ -36,7 +38,10 @@ delete process.env['STANDLINES_TOKEN'];
 const loopback = await startLoopback({
   handlers: createHandlers(services, {
     shell: 'loopback',
-    notice: values.notice ?? null,
+    // Said when a page asks, for its language is not known before.
+    get notice() {
+      return values.notice ?? whyBrowser(values.browser, values.because);
+    },
     locale: Intl.DateTimeFormat().resolvedOptions().locale,
     open: positionals[0] === undefined ? null : resolve(positionals[0]),
     dialogs: null,

@@ -6,6 +6,7 @@ import { answerCall, type CallAnswer } from '#contract/answer-call.ts';
 import type { Handlers } from '#contract/contract.ts';
 import { fault } from '#contract/result.ts';
 import type { Language } from '#model/words/languages.ts';
+import { t } from '#model/words/say.ts';
 import { wantedIn } from '../services/language.ts';
 import { pageIn, windowFiles, type WindowFile } from '../services/window-files.ts';
 import { headersOf } from '../services/window-headers.ts';
@@ -89,11 +90,11 @@ function holdPage({ token, presence }: House, { request, response }: Exchange): 
 
 async function sendFile(house: House, { request, response }: Exchange, path: string): Promise<void> {
   if (request.method !== 'GET' && request.method !== 'HEAD') {
-    throw new Refusal(405, 'loopback.method', 'Files are read with GET.');
+    throw new Refusal(405, 'loopback.method', t`Files are read with GET.`);
   }
   if (house.entrance.redeem(path)) return sendToPage(house, response);
   const file = path === '/' ? await pageFor(house, request) : house.files.get(path);
-  if (!file) throw new Refusal(404, 'loopback.notFound', 'There is no such file.');
+  if (!file) throw new Refusal(404, 'loopback.notFound', t`There is no such file.`);
   response.writeHead(200, { 'content-type': file.type });
   if (request.method === 'HEAD') return void response.end();
   createReadStream(file.path)

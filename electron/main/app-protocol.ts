@@ -3,6 +3,7 @@
 import { readFile } from 'node:fs/promises';
 import { protocol } from 'electron';
 import type { Language } from '#model/words/languages.ts';
+import { t } from '#model/words/say.ts';
 import { pageIn, windowFiles, type WindowFile } from '../services/window-files.ts';
 import { headersOf, WINDOW_HEADERS } from '../services/window-headers.ts';
 
@@ -29,7 +30,7 @@ export async function answerRequest(
 ): Promise<Response> {
   const path = request.method === 'GET' ? pathIn(request.url) : null;
   const file = path === '/' ? pageIn(await speakNow(), files) : files.get(path ?? '');
-  if (!file) return new Response('There is no such file.', { status: 404, headers: WINDOW_HEADERS });
+  if (!file) return new Response(t`There is no such file.`, { status: 404, headers: WINDOW_HEADERS });
   const headers = { ...headersOf(new URL(request.url).pathname), 'content-type': file.type };
   return new Response(await readFile(file.path), { headers });
 }

@@ -5,6 +5,7 @@ import { answerCall } from '#contract/answer-call.ts';
 import { BRIDGE } from '#contract/bridge.ts';
 import type { Handlers, Result } from '#contract/contract.ts';
 import { fault } from '#contract/result.ts';
+import { t } from '#model/words/say.ts';
 import { isOwnAddress } from './app-protocol.ts';
 
 type Answering = (channel: string, args: unknown) => Promise<Result<unknown>>;
@@ -40,7 +41,7 @@ function isOwnPage({ senderFrame, sender }: IpcMainInvokeEvent): boolean {
 }
 
 function refused(): Result<never> {
-  return fault('call.stranger', 'This call does not come from a window of the program.');
+  return fault('call.stranger', t`This call does not come from a window of the program.`);
 }
 
 function report(bug: unknown): void {

@@ -7,6 +7,7 @@ import { csvText, type CsvOptions } from '#model/drawing/csv.ts';
 import { inventoryRows, markRows } from '#model/drawing/csv-tables.ts';
 import { planToDxf } from '#model/drawing/to-dxf.ts';
 import { readDocument } from '#model/file-format/read.ts';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 
 /** The bytes of the file. Throws `FaultError` when the text is no document, or it has no such setup. */
@@ -15,7 +16,7 @@ export function renderExport({ text, setup, what }: ExportRequest): Uint8Array {
   if (!read.ok) throw new FaultError('export.notADocument', read.problem.message);
   const id = asId<'setup'>(setup);
   if (!find(read.document, id))
-    throw new FaultError('export.noSetup', `The concert has no setup "${setup}".`);
+    throw new FaultError('export.noSetup', t`The concert has no setup "${setup}".`);
   return Buffer.from(textOf(read.document, id, what));
 }
 

@@ -2,6 +2,7 @@
 
 import { basename, dirname } from 'node:path';
 import type { Fault, Result } from '#contract/contract.ts';
+import { t } from '#model/words/say.ts';
 import { errorCode } from './fs.ts';
 
 /** A failure that the user should read; services throw it inside and hand it out as a `Result`. */
@@ -17,41 +18,41 @@ export class FaultError extends Error {
 type Sentence = readonly [code: string, sentence: (name: string, folder: string) => string];
 
 const noPermission: Sentence[1] = (name, folder) =>
-  `No permission for "${name}" in ${folder}. Have it given to you, or choose another place.`;
+  t`No permission for "${name}" in ${folder}. Have it given to you, or choose another place.`;
 
 const SENTENCES: Readonly<Record<string, Sentence>> = {
-  ENOENT: ['file.notFound', (name, folder) => `"${name}" is not there (looked in ${folder}).`],
-  ENOTDIR: ['file.notFound', (name, folder) => `"${name}" is not there: ${folder} is not a folder.`],
+  ENOENT: ['file.notFound', (name, folder) => t`"${name}" is not there (looked in ${folder}).`],
+  ENOTDIR: ['file.notFound', (name, folder) => t`"${name}" is not there: ${folder} is not a folder.`],
   EACCES: ['file.noPermission', noPermission],
   EPERM: ['file.noPermission', noPermission],
   EROFS: [
     'file.readOnlyPlace',
-    (name, folder) => `${folder} is read-only, so "${name}" cannot be written there. Choose another place.`,
+    (name, folder) => t`${folder} is read-only, so "${name}" cannot be written there. Choose another place.`,
   ],
   ENOSPC: [
     'disk.full',
     (name, folder) =>
-      `The disk is full: "${name}" could not be written in ${folder}. Free some space or choose another place.`,
+      t`The disk is full: "${name}" could not be written in ${folder}. Free some space or choose another place.`,
   ],
   EDQUOT: [
     'disk.full',
-    (name, folder) => `Your share of the disk is used up: "${name}" could not be written in ${folder}.`,
+    (name, folder) => t`Your share of the disk is used up: "${name}" could not be written in ${folder}.`,
   ],
-  EISDIR: ['file.isFolder', (name) => `"${name}" is a folder, not a file.`],
-  ELOOP: ['file.linkLoop', (name) => `"${name}" is a link that leads round in a circle.`],
+  EISDIR: ['file.isFolder', (name) => t`"${name}" is a folder, not a file.`],
+  ELOOP: ['file.linkLoop', (name) => t`"${name}" is a link that leads round in a circle.`],
   ENAMETOOLONG: [
     'file.nameTooLong',
-    (name) => `The name "${name.slice(0, 40)}..." is too long. Choose a shorter one.`,
+    (name) => t`The name "${name.slice(0, 40)}..." is too long. Choose a shorter one.`,
   ],
   ERR_INVALID_ARG_VALUE: [
     'file.badName',
-    () => 'That is not a file name: it holds a character that names cannot have.',
+    () => t`That is not a file name: it holds a character that names cannot have.`,
   ],
-  EBUSY: ['file.busy', (name) => `"${name}" is in use by another program. Close it there and try again.`],
+  EBUSY: ['file.busy', (name) => t`"${name}" is in use by another program. Close it there and try again.`],
   EIO: [
     'disk.error',
     (name, folder) =>
-      `The disk reported an error at "${name}" in ${folder}. Save a copy elsewhere and have the disk looked at.`,
+      t`The disk reported an error at "${name}" in ${folder}. Save a copy elsewhere and have the disk looked at.`,
   ],
 };
 
@@ -64,7 +65,7 @@ export function faultOf(error: unknown, path: string): Fault {
   if (!code) throw error;
   return {
     code: 'disk.error',
-    message: `The system answered ${code} for "${basename(path)}" in ${dirname(path)}.`,
+    message: t`The system answered ${code} for "${basename(path)}" in ${dirname(path)}.`,
   };
 }
 

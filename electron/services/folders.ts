@@ -3,6 +3,7 @@
 import { homedir } from 'node:os';
 import { basename, dirname, extname, join, parse } from 'node:path';
 import type { FolderEntry, FolderListing, SavedType } from '#contract/contract.ts';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import type { Fs } from './fs.ts';
 import type { Handles } from './handles.ts';
@@ -66,23 +67,23 @@ const FORBIDDEN = /[/\\:*?"<>|\u0000-\u001f\u007f]/;
 /** Refuses names that are not one plain file name on every system. Throws `FaultError`. */
 export function checkFileName(name: string): void {
   const wrong = whatIsWrong(name);
-  if (wrong) throw new FaultError('file.badName', `"${name.slice(0, 60)}" cannot be a file name: ${wrong}.`);
+  if (wrong) throw new FaultError('file.badName', t`"${name.slice(0, 60)}" cannot be a file name: ${wrong}.`);
 }
 
 function whatIsWrong(name: string): string | null {
-  if (name.trim() === '' || name === '.' || name === '..') return 'it is empty';
-  if (FORBIDDEN.test(name)) return 'it holds a character that file names cannot have';
-  if (/\p{Surrogate}/u.test(name)) return 'it holds half a character';
-  if (WINDOWS_DEVICES.test(name)) return 'the system keeps that name for a device';
-  if (/[. ]$/.test(name)) return 'it ends with a dot or a space';
-  if (Buffer.byteLength(name) > 255) return 'it is too long';
+  if (name.trim() === '' || name === '.' || name === '..') return t`it is empty`;
+  if (FORBIDDEN.test(name)) return t`it holds a character that file names cannot have`;
+  if (/\p{Surrogate}/u.test(name)) return t`it holds half a character`;
+  if (WINDOWS_DEVICES.test(name)) return t`the system keeps that name for a device`;
+  if (/[. ]$/.test(name)) return t`it ends with a dot or a space`;
+  if (Buffer.byteLength(name) > 255) return t`it is too long`;
   return null;
 }
 
 /** Documents are saved as documents and prints as prints, so that no other file of the user is ever replaced. */
 export function checkEnding(path: string, type: SavedType): void {
   if (extname(path).toLowerCase() === `.${type}`) return;
-  throw new FaultError('file.wrongEnding', `Give the file a name that ends in ".${type}".`);
+  throw new FaultError('file.wrongEnding', t`Give the file a name that ends in ".${type}".`);
 }
 
 export function withEnding(path: string, type: SavedType): string {

@@ -11,6 +11,7 @@ import type {
   SavedType,
 } from '#contract/contract.ts';
 import { fault, ok } from '#contract/result.ts';
+import { t } from '#model/words/say.ts';
 import { renderExport } from './export.ts';
 import { settled } from './faults.ts';
 import { checkFileName, listFolder, startFolder, withEnding } from './folders.ts';
@@ -86,12 +87,13 @@ function dialogHandlers(
   { handles }: Services,
   { dialogs }: WindowShell,
 ): Pick<Handlers, 'files.askOpen' | 'files.askSave'> {
-  const none = fault('dialog.none', 'This shell has no dialogs of the system: browse the folders instead.');
+  const none = () =>
+    fault('dialog.none', t`This shell has no dialogs of the system: browse the folders instead.`);
   const named = (path: string | null): Handle | null => (path === null ? null : handles.handleOf(path));
   return {
-    'files.askOpen': async (type) => (dialogs ? ok(named(await dialogs.askOpen(type))) : none),
+    'files.askOpen': async (type) => (dialogs ? ok(named(await dialogs.askOpen(type))) : none()),
     'files.askSave': async (suggested, type) => {
-      if (!dialogs) return none;
+      if (!dialogs) return none();
       const path = await dialogs.askSave(suggested, type);
       return ok(named(path === null ? null : withEnding(path, type)));
     },

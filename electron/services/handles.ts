@@ -2,6 +2,7 @@
 
 import { randomBytes } from 'node:crypto';
 import type { Handle } from '#contract/contract.ts';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 
 export interface Handles {
@@ -26,7 +27,7 @@ export function createHandles(): Handles {
     pathOf(handle) {
       const path = paths.get(handle);
       if (path === undefined)
-        throw new FaultError('file.unknownHandle', 'That file is no longer known here. Open it again.');
+        throw new FaultError('file.unknownHandle', t`That file is no longer known here. Open it again.`);
       return path;
     },
   };

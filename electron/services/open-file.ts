@@ -2,6 +2,7 @@
 
 import { constants } from 'node:fs';
 import { basename } from 'node:path';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import type { Fs } from './fs.ts';
 import { hashOf, isReadOnly } from './save-file.ts';
@@ -33,18 +34,18 @@ export async function openFile(fs: Fs, path: string): Promise<OpenedFile> {
 }
 
 /** The bytes of any ordinary file of up to `LARGEST_FILE`. Throws `FaultError` or the system's error. */
-export async function openBytes(fs: Fs, path: string, kind: string): Promise<Uint8Array> {
+export async function openBytes(fs: Fs, path: string, kind: FileKind): Promise<Uint8Array> {
   const real = await fs.realpath(path);
   await checkedStats(fs, real, kind);
   return readWhole(fs, real);
 }
 
 /** Looks before it opens: opening a named pipe would wait for ever. */
-async function checkedStats(fs: Fs, path: string, kind?: string): Promise<{ dev: number; mode: number }> {
+async function checkedStats(fs: Fs, path: string, kind?: FileKind): Promise<{ dev: number; mode: number }> {
   const stats = await fs.stat(path);
   const name = basename(path);
-  if (stats.isDirectory()) throw new FaultError('file.isFolder', `"${name}" is a folder, not a file.`);
-  if (!stats.isFile()) throw new FaultError('file.notRegular', `"${name}" is not an ordinary file.`);
+  if (stats.isDirectory()) throw new FaultError('file.isFolder', t`"${name}" is a folder, not a file.`);
+  if (!stats.isFile()) throw new FaultError('file.notRegular', t`"${name}" is not an ordinary file.`);
   if (stats.size > LARGEST_FILE) throw tooLarge(name, stats.size, kind);
   return stats;
 }
@@ -64,15 +65,23 @@ function decode(bytes: Uint8Array, path: string): string {
   } catch {
     throw new FaultError(
       'file.notText',
-      `"${basename(path)}" is not a Standlines file: it is not text in UTF-8.`,
+      t`"${basename(path)}" is not a Standlines file: it is not text in UTF-8.`,
     );
   }
 }
 
-export function tooLarge(name: string, size: number, kind = 'Standlines file'): FaultError {
+/** What a file was opened as. */
+export type FileKind = 'document' | 'table' | 'part' | 'score' | 'underlay';
+
+const TOO_LARGE: Readonly<Record<FileKind, (name: string, size: number, most: number) => string>> = {
+  document: (name, size, most) => t`"${name}" has ${size} MB; a Standlines file has at most ${most} MB.`,
+  table: (name, size, most) => t`"${name}" has ${size} MB; a table has at most ${most} MB.`,
+  part: (name, size, most) => t`"${name}" has ${size} MB; a part has at most ${most} MB.`,
+  score: (name, size, most) => t`"${name}" has ${size} MB; a score has at most ${most} MB.`,
+  underlay: (name, size, most) => t`"${name}" has ${size} MB; a file for an underlay has at most ${most} MB.`,
+};
+
+export function tooLarge(name: string, size: number, kind: FileKind = 'document'): FaultError {
   const megabytes = (count: number) => Math.ceil(count / 1024 / 1024);
-  return new FaultError(
-    'file.tooLarge',
-    `"${name}" has ${megabytes(size)} MB; a ${kind} has at most ${megabytes(LARGEST_FILE)} MB.`,
-  );
+  return new FaultError('file.tooLarge', TOO_LARGE[kind](name, megabytes(size), megabytes(LARGEST_FILE)));
 }

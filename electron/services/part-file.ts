@@ -3,6 +3,7 @@
 import { basename, dirname, join } from 'node:path';
 import type { PartFile } from '#contract/contract.ts';
 import { LARGEST_PAGE, PDF_NAME, SMALLEST_PAGE } from '#model/file-format/limits.ts';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import { errorCode, type Fs } from './fs.ts';
 import { openBytes } from './open-file.ts';
@@ -20,7 +21,7 @@ export async function openPartFile(fs: Fs, path: string): Promise<OpenedPartFile
   if (!PDF_NAME.test(name))
     throw new FaultError(
       'pdf.name',
-      `"${name.slice(0, 60)}" cannot be kept in a concert: give the file a plain name that ends in ".pdf", of at most 200 characters.`,
+      t`"${name.slice(0, 60)}" cannot be kept in a concert: give the file a plain name that ends in ".pdf", of at most 200 characters.`,
     );
   const bytes = await openBytes(fs, path, 'part');
   const part = await openPartPdf(bytes, name);
@@ -71,28 +72,49 @@ function refuseOddSizes({ pages, name }: OpenedPart): void {
   if (page)
     throw new FaultError(
       'pdf.pageSize',
-      `Page ${odd + 1} of "${name}" is ${sizeWords(page)}: no page for a stand is that size (${SMALLEST_PAGE} to ${LARGEST_PAGE} mm a side).`,
+      t`Page ${odd + 1} of "${name}" is ${sizeWords(page)}: no page for a stand is that size (${SMALLEST_PAGE} to ${LARGEST_PAGE} mm a side).`,
     );
 }
 
 /** What a player might not expect of the pages, a sentence each. */
 function pageNotes({ pages, name }: OpenedPart): string[] {
-  const cropped = which(pages, (page) => page.cropped);
-  const turned = which(pages, ({ rotate }) => rotate !== 0);
+  const cropped = croppedNote(
+    name,
+    numbersOf(pages, (page) => page.cropped),
+  );
+  const turned = turnedNote(
+    name,
+    numbersOf(pages, ({ rotate }) => rotate !== 0),
+  );
+  return [cropped, turned, sizesNote(name, pages)].filter((note) => note !== null);
+}
+
+function croppedNote(name: string, [first, ...more]: readonly number[]): string | null {
+  if (first === undefined) return null;
+  return more.length === 0
+    ? t`"${name}" is cropped on page ${first}: what lies outside is neither shown nor printed.`
+    : t`"${name}" is cropped on ${more.length + 1} pages, the first of them page ${first}: what lies outside is neither shown nor printed.`;
+}
+
+function turnedNote(name: string, [first, ...more]: readonly number[]): string | null {
+  if (first === undefined) return null;
+  return more.length === 0
+    ? t`"${name}" has page ${first} turned in the file: taken as they are looked at.`
+    : t`"${name}" has ${more.length + 1} pages, the first of them page ${first} turned in the file: taken as they are looked at.`;
+}
+
+function sizesNote(name: string, pages: readonly PartPage[]): string | null {
   const [first] = pages;
   const other = pages.findIndex((page) => first !== undefined && !isAsLarge(page, first));
   const odd = pages[other];
-  return [
-    ...(cropped
-      ? [`"${name}" is cropped on ${cropped}: what lies outside is neither shown nor printed.`]
-      : []),
-    ...(turned ? [`"${name}" has ${turned} turned in the file: taken as they are looked at.`] : []),
-    ...(first && odd
-      ? [
-          `"${name}" has pages of different sizes: page 1 is ${sizeWords(first)}, page ${other + 1} is ${sizeWords(odd)}.`,
-        ]
-      : []),
-  ];
+  return first && odd
+    ? t`"${name}" has pages of different sizes: page 1 is ${sizeWords(first)}, page ${other + 1} is ${sizeWords(odd)}.`
+    : null;
+}
+
+/** Of the pages of which it is true, from 1. */
+function numbersOf(pages: readonly SourcePage[], isSo: (page: SourcePage) => boolean): number[] {
+  return pages.flatMap((page, index) => (isSo(page) ? [index + 1] : []));
 }
 
 /** PDFs round their pages to whole points, and scanners further. */
@@ -100,13 +122,6 @@ const SLACK = 2;
 
 function isAsLarge(a: PartPage, b: PartPage): boolean {
   return Math.abs(a.width - b.width) <= SLACK && Math.abs(a.height - b.height) <= SLACK;
-}
-
-/** "page 3", "4 pages, from page 3 on"; empty for none. */
-function which(pages: readonly SourcePage[], isSo: (page: SourcePage) => boolean): string {
-  const found = pages.flatMap((page, index) => (isSo(page) ? [index + 1] : []));
-  if (found.length < 2) return found.map((page) => `page ${page}`).join('');
-  return `${found.length} pages, the first of them page ${found[0]}`;
 }
 
 function sizeWords({ width, height }: PartPage): string {

@@ -7,6 +7,7 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { join } from 'node:path';
 import * as v from 'valibot';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import type { Fs } from './fs.ts';
 import { readOwnFile, writeOwnFile } from './own-file.ts';
@@ -107,7 +108,7 @@ export function createRecovery({ fs, state, now, owner = ownerOf(process.pid) }:
     async read(id) {
       const entry = await readEntry(id);
       if (!entry)
-        throw new FaultError('recovery.gone', 'That unsaved work is no longer there, or it is damaged.');
+        throw new FaultError('recovery.gone', t`That unsaved work is no longer there, or it is damaged.`);
       return entry;
     },
     discard: remove,

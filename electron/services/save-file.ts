@@ -6,6 +6,7 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { constants } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import { errorCode, type Fs, type OpenFile } from './fs.ts';
 import { backupName, temporaryName } from './temporary-names.ts';
@@ -73,11 +74,11 @@ async function findTarget(fs: Fs, path: string): Promise<Target> {
   if (real === null) return newTarget(fs, path);
   const stats = await fs.stat(real);
   if (stats.isDirectory())
-    throw new FaultError('file.isFolder', `"${basename(path)}" is a folder, not a file.`);
+    throw new FaultError('file.isFolder', t`"${basename(path)}" is a folder, not a file.`);
   if (!stats.isFile()) {
     throw new FaultError(
       'file.notRegular',
-      `"${basename(path)}" is not an ordinary file. Choose another name.`,
+      t`"${basename(path)}" is not an ordinary file. Choose another name.`,
     );
   }
   return { path: real, folder: dirname(real), device: stats.dev, mode: stats.mode & 0o7777 };
@@ -85,7 +86,7 @@ async function findTarget(fs: Fs, path: string): Promise<Target> {
 
 async function newTarget(fs: Fs, path: string): Promise<Target> {
   const folder = await existingPath(fs, dirname(path));
-  if (folder === null) throw new FaultError('file.noFolder', `There is no folder ${dirname(path)}.`);
+  if (folder === null) throw new FaultError('file.noFolder', t`There is no folder ${dirname(path)}.`);
   const { dev } = await fs.stat(folder);
   return { path: join(folder, basename(path)), folder, device: dev, mode: null };
 }
@@ -105,7 +106,7 @@ async function refuseIfReadOnly(fs: Fs, job: SaveJob, target: Target): Promise<v
   if (!(await isReadOnly(fs, target.path, target.mode))) return;
   throw new FaultError(
     'file.readOnly',
-    `"${basename(target.path)}" is marked read-only. Replace it all the same, or save under another name.`,
+    t`"${basename(target.path)}" is marked read-only. Replace it all the same, or save under another name.`,
   );
 }
 
@@ -126,7 +127,7 @@ function refuseIfOtherDevice(job: SaveJob, target: Target): void {
   if (job.device === null || job.device === target.device) return;
   throw new FaultError(
     'disk.gone',
-    `The drive that held "${basename(job.path)}" is no longer at ${target.folder}. Put it back, or save elsewhere.`,
+    t`The drive that held "${basename(job.path)}" is no longer at ${target.folder}. Put it back, or save elsewhere.`,
   );
 }
 
@@ -137,16 +138,16 @@ async function refuseIfChanged(fs: Fs, job: SaveJob, target: Target): Promise<vo
     if (job.expectedHash === null) return;
     throw new FaultError(
       'file.gone',
-      `"${name}" has been moved or deleted since it was opened. Save it again?`,
+      t`"${name}" has been moved or deleted since it was opened. Save it again?`,
     );
   }
   if (job.expectedHash === null) {
-    throw new FaultError('file.exists', `There is already a "${name}" in ${target.folder}. Replace it?`);
+    throw new FaultError('file.exists', t`There is already a "${name}" in ${target.folder}. Replace it?`);
   }
   if ((await hashOnDisk(fs, target.path)) === job.expectedHash) return;
   throw new FaultError(
     'file.changedOnDisk',
-    `Another program has changed "${name}" since it was opened. Keep yours, load theirs, or save a copy.`,
+    t`Another program has changed "${name}" since it was opened. Keep yours, load theirs, or save a copy.`,
   );
 }
 
@@ -194,7 +195,7 @@ async function keepBackup(fs: Fs, path: string): Promise<string | null> {
     return null;
   } catch {
     await removeQuietly(fs, step);
-    return `Saved, but the version before it could not be kept in ${folder}.`;
+    return t`Saved, but the version before it could not be kept in ${folder}.`;
   }
 }
 
@@ -210,7 +211,7 @@ async function flushFolder(fs: Fs, folder: string): Promise<string | null> {
     }
     return null;
   } catch {
-    return `Saved, but the disk reported an error in ${folder}. Keep a copy elsewhere.`;
+    return t`Saved, but the disk reported an error in ${folder}. Keep a copy elsewhere.`;
   }
 }
 

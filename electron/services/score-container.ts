@@ -8,6 +8,7 @@ import type { Score } from '#model/score/score.ts';
 import { problemSentence } from '#model/score/words/problem-sentence.ts';
 import { children, mark, type Element } from '#model/score/xml/element.ts';
 import { XmlReader } from '#model/score/xml/xml-reader.ts';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import { XmlDecoder } from './score-decoder.ts';
 import { partsOfRoot } from './score-root-parts.ts';
@@ -33,15 +34,15 @@ const PIECE = 256 * 1024;
  * Throws `FaultError` for anything that cannot be read as a score.
  */
 export function readScoreBytes(bytes: Uint8Array, name: string, root: string | null = null): ReadScore {
-  if (bytes.length === 0) throw new FaultError('score.empty', `"${name}" is empty.`);
+  if (bytes.length === 0) throw new FaultError('score.empty', t`"${name}" is empty.`);
   if (isZip(bytes)) return readCompressed(bytes, name, root);
   if (!looksLikeXml(bytes))
     throw new FaultError(
       'score.unknown',
-      `"${name}" is no MusicXML: it is neither XML nor a compressed score (.mxl). Export MusicXML from the music program.`,
+      t`"${name}" is no MusicXML: it is neither XML nor a compressed score (.mxl). Export MusicXML from the music program.`,
     );
   if (root !== null)
-    throw new FaultError('score.noRoot', `"${name}" is one score; there is none to choose by "${root}".`);
+    throw new FaultError('score.noRoot', t`"${name}" is one score; there is none to choose by "${root}".`);
   return { score: readPlain(bytes, name), root: null, roots: [], rootParts: [] };
 }
 
@@ -78,7 +79,7 @@ function readCompressed(bytes: Uint8Array, name: string, wanted: string | null):
   const root = chosen(roots, wanted, name);
   const entry = entries.get(root);
   if (!entry)
-    throw new FaultError('score.noRoot', `"${name}" names "${root}" as its score, but does not hold it.`);
+    throw new FaultError('score.noRoot', t`"${name}" names "${root}" as its score, but does not hold it.`);
   const unpack: Unpack = (take) => inflate(bytes, entry, name, take);
   refuseSwarm(name, entry.size, unpack);
   const score = scoreFrom(name, unpack);
@@ -110,7 +111,7 @@ function pieceByPiece(name: string, unpack: Unpack, write: (text: string) => voi
   let first = true;
   unpack((bytes) => {
     if (first && isZip(bytes))
-      throw new FaultError('score.refused', `"${name}" is refused: its score is a compressed file again.`);
+      throw new FaultError('score.refused', t`"${name}" is refused: its score is a compressed file again.`);
     first &&= bytes.length === 0;
     write(decoder.decode(bytes, false));
   });
@@ -119,7 +120,7 @@ function pieceByPiece(name: string, unpack: Unpack, write: (text: string) => voi
 
 function valueOf<T>(name: string, outcome: Outcome<T>): T {
   if (outcome.ok) return outcome.value;
-  throw new FaultError(outcome.problem.code, `"${name}": ${problemSentence(outcome.problem)}`);
+  throw new FaultError(outcome.problem.code, t`"${name}": ${problemSentence(outcome.problem)}`);
 }
 
 /** Names of the scores in the file, in the order of its container: the first one is the score, others may be its parts. */
@@ -128,7 +129,7 @@ function rootsIn(bytes: Uint8Array, entries: ReadonlyMap<string, ZipEntry>, name
   if (!container)
     throw new FaultError(
       'score.noContainer',
-      `"${name}" is a compressed file without ${CONTAINER}, so it is no compressed score (.mxl).`,
+      t`"${name}" is a compressed file without ${CONTAINER}, so it is no compressed score (.mxl).`,
     );
   const found = valueOf(
     name,
@@ -137,7 +138,7 @@ function rootsIn(bytes: Uint8Array, entries: ReadonlyMap<string, ZipEntry>, name
   const scores = found.filter(({ type }) => type === null || type === MUSIC_XML || /xml/i.test(type));
   const roots = [...new Set(scores.map(({ path }) => normalised(path, entries, name)))];
   if (roots.length === 0)
-    throw new FaultError('score.noRoot', `"${name}" does not say which of its files is the score.`);
+    throw new FaultError('score.noRoot', t`"${name}" does not say which of its files is the score.`);
   return roots;
 }
 
@@ -172,7 +173,10 @@ function normalised(path: string, entries: ReadonlyMap<string, ZipEntry>, name: 
   const plain = path.replace(/^(?:\.\/)+/, '');
   const leadsOut = /^[/\\]|^[A-Za-z]:|\\/.test(plain) || plain.split('/').includes('..');
   if (leadsOut)
-    throw new FaultError('score.refused', `"${name}" is refused: its score "${path}" leads out of the file.`);
+    throw new FaultError(
+      'score.refused',
+      t`"${name}" is refused: its score "${path}" leads out of the file.`,
+    );
   const decoded = entries.has(plain) ? plain : percentDecoded(plain);
   return entries.has(decoded) ? decoded : plain;
 }
@@ -195,7 +199,7 @@ function chosen(roots: readonly string[], wanted: string | null, name: string): 
   const names = roots.map((root) => `"${root}"`).join(', ');
   throw new FaultError(
     'score.noRoot',
-    `"${name}" holds no score "${wanted.slice(0, 60)}"; it holds ${names}.`,
+    t`"${name}" holds no score "${wanted.slice(0, 60)}"; it holds ${names}.`,
   );
 }
 

@@ -1,6 +1,7 @@
 /** Bytes of XML as text, in pieces: the encoding is told by a byte order mark, by the first bytes or by the declaration. */
 
 import { TextDecoder } from 'node:util';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 
 /** Encodings that the XML declaration of a score may name, each with the name by which they are decoded. */
@@ -49,7 +50,7 @@ export class XmlDecoder {
     } catch {
       throw new FaultError(
         'score.encoding',
-        `"${this.name}" is not text in ${this.label.toUpperCase()}, as it says or as XML has it; save it again from the music program.`,
+        t`"${this.name}" is not text in ${this.label.toUpperCase()}, as it says or as XML has it; save it again from the music program.`,
       );
     }
   }
@@ -66,7 +67,7 @@ export class XmlDecoder {
     if (label === undefined)
       throw new FaultError(
         'score.encoding',
-        `"${this.name}" is in the encoding ${declared}; save it as UTF-8 from the music program.`,
+        t`"${this.name}" is in the encoding ${declared}; save it as UTF-8 from the music program.`,
       );
     return label;
   }

@@ -5,6 +5,7 @@ import { musicFromScore } from '#model/score/music/from-score.ts';
 import type { Music } from '#model/score/music.ts';
 import type { Score } from '#model/score/score.ts';
 import { problemSentence } from '#model/score/words/problem-sentence.ts';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import type { Fs } from './fs.ts';
 import { openBytes } from './open-file.ts';
@@ -32,6 +33,6 @@ export async function openScore(fs: Fs, path: string, choice: ScoreChoice): Prom
   const { score, root, roots, rootParts } = readScoreBytes(bytes, name, choice.root);
   const outcome = musicFromScore(score, { repeatsAfterJump: choice.repeatsAfterJump });
   if (!outcome.ok)
-    throw new FaultError(outcome.problem.code, `"${name}": ${problemSentence(outcome.problem)}`);
+    throw new FaultError(outcome.problem.code, t`"${name}": ${problemSentence(outcome.problem)}`);
   return { score, music: outcome.value, root, roots, rootParts };
 }

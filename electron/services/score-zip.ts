@@ -6,6 +6,7 @@
 
 import { crc32 } from 'node:zlib';
 import { Inflate } from 'fflate';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 
 const MOST_INFLATED = 64 * 1024 * 1024;
@@ -34,15 +35,15 @@ export function isZip(bytes: Uint8Array): boolean {
 export function zipEntries(bytes: Uint8Array, file: string): ReadonlyMap<string, ZipEntry> {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const end = endOfDirectory(view);
-  if (end === null) throw damaged(file, 'it is cut short');
+  if (end === null) throw damaged(file, t`it is cut short`);
   const count = view.getUint16(end + 10, true);
   if (count > MOST_ENTRIES)
-    throw unfit(file, `it holds ${count} files, and a score has at most ${MOST_ENTRIES}`);
+    throw unfit(file, t`it holds ${count} files, and a score has at most ${MOST_ENTRIES}`);
   const entries = new Map<string, ZipEntry>();
   let at = view.getUint32(end + 16, true);
   for (let index = 0; index < count; index += 1) {
     const { entry, next } = entryAt(view, bytes, at, file);
-    if (entries.has(entry.name)) throw unfit(file, `it holds "${shown(entry.name)}" twice`);
+    if (entries.has(entry.name)) throw unfit(file, t`it holds "${shown(entry.name)}" twice`);
     entries.set(entry.name, entry);
     at = next;
   }
@@ -68,8 +69,8 @@ export function inflate(
   };
   if (entry.method === 0) count(packed);
   else runInflate(packed, count, file);
-  if (size !== entry.size) throw damaged(file, `"${shown(entry.name)}" is not as long as it says`);
-  if (crc !== entry.crc) throw damaged(file, `the check sum of "${shown(entry.name)}" is wrong`);
+  if (size !== entry.size) throw damaged(file, t`"${shown(entry.name)}" is not as long as it says`);
+  if (crc !== entry.crc) throw damaged(file, t`the check sum of "${shown(entry.name)}" is wrong`);
 }
 
 function runInflate(packed: Uint8Array, take: (piece: Uint8Array) => void, file: string): void {
@@ -84,10 +85,10 @@ function runInflate(packed: Uint8Array, take: (piece: Uint8Array) => void, file:
   } catch (error) {
     // The library throws plain errors with a number as their code.
     if (error instanceof Error && typeof (error as { code?: unknown }).code === 'number')
-      throw damaged(file, 'its content cannot be unpacked');
+      throw damaged(file, t`its content cannot be unpacked`);
     throw error;
   }
-  if (!finished) throw damaged(file, 'its content is cut short');
+  if (!finished) throw damaged(file, t`its content is cut short`);
 }
 
 /** The record at the very end, behind which only a comment may stand. */
@@ -102,14 +103,14 @@ function endOfDirectory(view: DataView): number | null {
 
 function entryAt(view: DataView, bytes: Uint8Array, at: number, file: string) {
   if (at + 46 > view.byteLength || view.getUint32(at, true) !== 0x02014b50)
-    throw damaged(file, 'its directory is broken');
+    throw damaged(file, t`its directory is broken`);
   const lengths = [28, 30, 32].map((field) => view.getUint16(at + field, true));
   const [nameLength = 0] = lengths;
   const name = nameOf(bytes.subarray(at + 46, at + 46 + nameLength), file);
   const flags = view.getUint16(at + 8, true);
-  if ((flags & 1) !== 0) throw unfit(file, 'it is protected by a password; take that off first');
+  if ((flags & 1) !== 0) throw unfit(file, t`it is protected by a password; take that off first`);
   const method = view.getUint16(at + 10, true);
-  if (method !== 0 && method !== 8) throw unfit(file, `"${shown(name)}" is packed in an unusual way`);
+  if (method !== 0 && method !== 8) throw unfit(file, t`"${shown(name)}" is packed in an unusual way`);
   const entry: ZipEntry = {
     name,
     method,
@@ -125,7 +126,7 @@ function entryAt(view: DataView, bytes: Uint8Array, at: number, file: string) {
 function nameOf(bytes: Uint8Array, file: string): string {
   const name = new TextDecoder('utf-8').decode(bytes);
   const leadsOut = /^[/\\]|^[A-Za-z]:|\\|\0/.test(name) || name.split('/').some((step) => step === '..');
-  if (leadsOut) throw unfit(file, `"${shown(name)}" in it leads out of the file`);
+  if (leadsOut) throw unfit(file, t`"${shown(name)}" in it leads out of the file`);
   return name;
 }
 
@@ -133,38 +134,38 @@ function checkSizes(entries: readonly ZipEntry[], file: string): void {
   const total = entries.reduce((sum, { size }) => sum + size, 0);
   if (total > MOST_INFLATED) throw unfit(file, tooMuch());
   const bomb = entries.find(({ size, packed }) => size > SMALL && size > MOST_RATIO * packed);
-  if (bomb) throw unfit(file, `"${shown(bomb.name)}" swells to more than ${MOST_RATIO} times its size`);
+  if (bomb) throw unfit(file, t`"${shown(bomb.name)}" swells to more than ${MOST_RATIO} times its size`);
 }
 
 function checkInflated(size: number, { name, packed }: ZipEntry, file: string): void {
   if (size > MOST_INFLATED) throw unfit(file, tooMuch());
   if (size > SMALL && size > MOST_RATIO * packed)
-    throw unfit(file, `"${shown(name)}" swells to more than ${MOST_RATIO} times its size`);
+    throw unfit(file, t`"${shown(name)}" swells to more than ${MOST_RATIO} times its size`);
 }
 
 function contentOf(bytes: Uint8Array, entry: ZipEntry, file: string): Uint8Array {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const { offset, packed } = entry;
   if (offset + 30 > bytes.length || view.getUint32(offset, true) !== 0x04034b50)
-    throw damaged(file, 'its directory is broken');
+    throw damaged(file, t`its directory is broken`);
   const begin = offset + 30 + view.getUint16(offset + 26, true) + view.getUint16(offset + 28, true);
-  if (begin + packed > bytes.length) throw damaged(file, 'it is cut short');
+  if (begin + packed > bytes.length) throw damaged(file, t`it is cut short`);
   return bytes.subarray(begin, begin + packed);
 }
 
 function tooMuch(): string {
-  return `unpacked it has more than ${MOST_INFLATED / 1024 / 1024} MB`;
+  return t`unpacked it has more than ${MOST_INFLATED / 1024 / 1024} MB`;
 }
 
 function damaged(file: string, reason: string): FaultError {
   return new FaultError(
     'score.damaged',
-    `"${file}" is not a whole compressed score: ${reason}. Fetch or export it again.`,
+    t`"${file}" is not a whole compressed score: ${reason}. Fetch or export it again.`,
   );
 }
 
 function unfit(file: string, reason: string): FaultError {
-  return new FaultError('score.refused', `"${file}" is refused: ${reason}.`);
+  return new FaultError('score.refused', t`"${file}" is refused: ${reason}.`);
 }
 
 function shown(name: string): string {

@@ -2,6 +2,7 @@
 
 import { basename } from 'node:path';
 import { MOST_TABLE } from '#model/score/limits.ts';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import type { Fs } from './fs.ts';
 import { openBytes } from './open-file.ts';
@@ -13,11 +14,11 @@ export async function readTable(fs: Fs, path: string): Promise<string> {
   if (bytes.length > MOST_TABLE)
     throw new FaultError(
       'table.tooLarge',
-      `"${name}" is larger than any table of a part: choose another file.`,
+      t`"${name}" is larger than any table of a part: choose another file.`,
     );
   const text = decoded(bytes);
   if (/\p{Cc}/u.test(text.replace(/[\t\r\n]/g, '')))
-    throw new FaultError('table.notText', `"${name}" is no table: save it as CSV from the spreadsheet.`);
+    throw new FaultError('table.notText', t`"${name}" is no table: save it as CSV from the spreadsheet.`);
   return text;
 }
 

@@ -3,6 +3,7 @@
 import { basename } from 'node:path';
 import type { UnderlayFile } from '#contract/contract.ts';
 import { MOST_PIXELS, pictureSize, type PictureSize } from '#model/underlay/picture-size.ts';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import type { Fs } from './fs.ts';
 import { openBytes } from './open-file.ts';
@@ -16,7 +17,7 @@ const LARGEST_DXF = 12 * MEGABYTE;
 /** Throws `FaultError` or the system's error. */
 export async function readUnderlay(fs: Fs, path: string): Promise<UnderlayFile> {
   const name = basename(path);
-  const bytes = await openBytes(fs, path, 'file for an underlay');
+  const bytes = await openBytes(fs, path, 'underlay');
   if (bytes.length > LARGEST) throw tooLarge(name, bytes, LARGEST);
   const type = typeOf(bytes, name);
   return { name, type, base64: Buffer.from(bytes).toString('base64') };
@@ -31,7 +32,7 @@ function typeOf(bytes: Uint8Array, name: string): UnderlayFile['type'] {
   if (!isDxf(head, name))
     throw new FaultError(
       'underlay.unknown',
-      `"${name}" is no picture (PNG or JPEG), no PDF and no DXF, so it cannot go under the plan.`,
+      t`"${name}" is no picture (PNG or JPEG), no PDF and no DXF, so it cannot go under the plan.`,
     );
   if (bytes.length > LARGEST_DXF) throw tooLarge(name, bytes, LARGEST_DXF);
   return 'dxf';
@@ -39,11 +40,11 @@ function typeOf(bytes: Uint8Array, name: string): UnderlayFile['type'] {
 
 function checkedPicture({ type, width, height }: PictureSize, name: string): 'png' | 'jpeg' {
   if (width < 1 || height < 1)
-    throw new FaultError('underlay.damaged', `"${name}" is a picture without a size: it is damaged.`);
+    throw new FaultError('underlay.damaged', t`"${name}" is a picture without a size: it is damaged.`);
   if (width * height > MOST_PIXELS)
     throw new FaultError(
       'underlay.tooLarge',
-      `"${name}" has ${width} x ${height} pixels; up to ${MOST_PIXELS / 1e6} million can be read: scan it coarser.`,
+      t`"${name}" has ${width} x ${height} pixels; up to ${MOST_PIXELS / 1e6} million can be read: scan it coarser.`,
     );
   return type;
 }
@@ -57,7 +58,7 @@ function checkedPdf(bytes: Uint8Array, name: string): 'pdf' {
     if (!(error instanceof FaultError) || error.code !== 'pdf.tooLarge') throw error;
     throw new FaultError(
       'underlay.tooLarge',
-      `"${name}" holds more than can be read: print the page to a PDF of its own, or save it as a picture.`,
+      t`"${name}" holds more than can be read: print the page to a PDF of its own, or save it as a picture.`,
     );
   }
 }
@@ -66,12 +67,12 @@ function refuseOtherDrawings(head: string, name: string): void {
   if (head.startsWith('AutoCAD Binary DXF'))
     throw new FaultError(
       'underlay.binaryDxf',
-      `"${name}" is a binary DXF, which cannot be read: save it as DXF in text (ASCII) form.`,
+      t`"${name}" is a binary DXF, which cannot be read: save it as DXF in text (ASCII) form.`,
     );
   if (/^AC10\d\d/.test(head))
     throw new FaultError(
       'underlay.dwg',
-      `"${name}" is a DWG, which cannot be read: ask for a DXF or a PDF of it.`,
+      t`"${name}" is a DWG, which cannot be read: ask for a DXF or a PDF of it.`,
     );
 }
 
@@ -86,6 +87,6 @@ function isDxf(head: string, name: string): boolean {
 function tooLarge(name: string, { length }: Uint8Array, most: number): FaultError {
   return new FaultError(
     'underlay.tooLarge',
-    `"${name}" has ${Math.ceil(length / MEGABYTE)} MB; up to ${most / MEGABYTE} MB can be read: leave out what is not needed under the plan.`,
+    t`"${name}" has ${Math.ceil(length / MEGABYTE)} MB; up to ${most / MEGABYTE} MB can be read: leave out what is not needed under the plan.`,
   );
 }

@@ -3,6 +3,7 @@
 import { basename, dirname } from 'node:path';
 import type { FileText, Handle, SaveRequest, Saved, SavedType } from '#contract/contract.ts';
 import { readDocument } from '#model/file-format/read.ts';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import { checkEnding } from './folders.ts';
 import type { Fs } from './fs.ts';
@@ -117,6 +118,6 @@ function checkDocument(text: string): void {
   if (read.ok) return;
   throw new FaultError(
     'file.notADocument',
-    `Not saved, because it could not be opened again: ${read.problem.message}. The file on disk is unchanged.`,
+    t`Not saved, because it could not be opened again: ${read.problem.message}. The file on disk is unchanged.`,
   );
 }
