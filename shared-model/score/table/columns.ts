@@ -7,27 +7,30 @@ import { t } from '../../words/say.ts';
 export type Column = 'page' | 'first bar' | 'last bar' | 'tempo' | 'seconds' | 'beats' | 'free hands';
 
 const NAMES: Readonly<Record<Column, readonly string[]>> = {
-  page: namesFrom('page, p', 'seite'),
-  'first bar': namesFrom(
-    'first bar, first, from, from bar, first measure',
-    'erster takt, erster, von, ab, von takt, ab takt',
-  ),
-  'last bar': namesFrom('last bar, last, to, to bar, last measure', 'letzter takt, letzter, bis, bis takt'),
-  tempo: namesFrom(
-    'tempo, quarters a minute, qpm, bpm, tempo or seconds',
-    'viertel je minute, viertel pro minute, tempo oder sekunden',
-  ),
-  seconds: namesFrom('seconds, duration, time, s', 'sekunden, dauer, zeit, sek'),
-  beats: namesFrom(
-    'beats, beats a bar, quarters a bar',
-    'viertel, viertel je takt, viertel pro takt, zählzeiten, zählzeiten je takt, schläge, schläge je takt',
-  ),
-  'free hands': namesFrom('free hands, free, free bars, rests', 'freie hände, frei, freie takte, pausen'),
+  page: ['page', 'p', 'seite'],
+  'first bar': [
+    ...'first bar, first, from, from bar, first measure'.split(', '),
+    ...'erster takt, erster, von, ab, von takt, ab takt'.split(', '),
+  ],
+  'last bar': [
+    ...'last bar, last, to, to bar, last measure'.split(', '),
+    ...'letzter takt, letzter, bis, bis takt'.split(', '),
+  ],
+  tempo: [
+    ...'tempo, quarters a minute, qpm, bpm, tempo or seconds'.split(', '),
+    ...'viertel je minute, viertel pro minute, tempo oder sekunden'.split(', '),
+  ],
+  seconds: ['seconds', 'duration', 'time', 's', 'sekunden', 'dauer', 'zeit', 'sek'],
+  beats: [
+    ...'beats, beats a bar, quarters a bar'.split(', '),
+    ...'viertel, viertel je takt, viertel pro takt'.split(', '),
+    ...'zählzeiten, zählzeiten je takt, schläge, schläge je takt'.split(', '),
+  ],
+  'free hands': [
+    ...'free hands, free, free bars, rests'.split(', '),
+    ...'freie hände, frei, freie takte, pausen'.split(', '),
+  ],
 };
-
-function namesFrom(english: string, german: string): readonly string[] {
-  return `${english}, ${german}`.split(', ');
-}
 
 const WORDS: Readonly<Record<Column, () => string>> = {
   page: () => t`page`,

@@ -40,11 +40,27 @@ describe('the German catalogue', () => {
     expect(Object.keys(german).filter((english) => !keys.has(english))).toEqual([]);
   });
 
+  test('says one thing for a sentence that is said in two rooms', async () => {
+    const files = sourceFiles('shared-model/words/german').filter((file) =>
+      /german.(?!index)[\w-]+\.ts$/.test(file),
+    );
+    const rooms = await Promise.all(files.map(entriesOf));
+    const entries = rooms.flat();
+    const first = new Map(entries.toReversed());
+    const others = entries.filter(([english, other]) => String(first.get(english)) !== String(other));
+    expect([files.length > 10, others.map(([english]) => english)]).toEqual([true, []]);
+  });
+
   test('is not asked before the language is known', () => {
     const early = said.filter(({ isInFunction }) => !isInFunction);
     expect(early.map(({ file, line }) => `${file}:${line}`)).toEqual([]);
   });
 });
+
+async function entriesOf(file: string): Promise<[string, unknown][]> {
+  const room = (await import(/* @vite-ignore */ new URL(`../../../${file}`, import.meta.url).href)) as object;
+  return Object.values(room).flatMap((entries: object) => Object.entries(entries));
+}
 
 /** Each value that stands in it, in order of number. */
 function valuesOf(sentence: string): string[] {
