@@ -1,6 +1,9 @@
-/** An ensemble as people write it down: "2 vl, va, vc" or "cl, va, perc". */
+/** An ensemble as people write it down: "2 vl, va, vc", "cl, va, perc" or "Kl, Va, Schlg". */
 
+import { language } from '../words/catalogue.ts';
+import { t } from '../words/say.ts';
 import { memberOf, wordsKnown, type Member } from './instrument-words.ts';
+import { plainWords } from './plain-words.ts';
 
 /** What stands between two commas. */
 export interface Entry {
@@ -59,63 +62,92 @@ function pieces(text: string): Piece[] {
 }
 
 const COUNTED = /^(?<count>\d{1,3})\s*[x×]?\s*(?<name>\D.*)$/iu;
-const COUNT_WORDS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
+const COUNT_WORDS = [
+  ['one', 'ein', 'eine'],
+  ['two', 'zwei'],
+  ['three', 'drei'],
+  ['four', 'vier'],
+  ['five', 'fünf'],
+  ['six', 'sechs'],
+  ['seven', 'sieben'],
+  ['eight', 'acht'],
+];
 /** "Violin 2", "vl. II": he is one, whichever. */
 const WHICH = /[\s.]+(?:\d{1,2}|i{1,3}|iv|v|vi{0,3})\.?$/iu;
 
 function entryOf(words: string, at: number, room: number): Entry {
   const { count, name } = counted(words);
-  const said = plain(name);
-  const member =
-    memberOf(said) ??
-    memberOf(said.replaceAll(' ', '')) ??
-    memberOf(plain(name.replace(WHICH, ''))) ??
-    memberOf(singular(said));
+  const member = memberCalled(name);
   const answer = (members: readonly Member[], problem: string | null): Entry => ({
     text: words,
     at,
     members,
     problem,
   });
-  if (!member) return answer([], notUnderstood(words, said));
-  if (count < 1) return answer([], `“${words}”: give at least one.`);
+  if (!member) return answer([], notUnderstood(words, plainWords(name)));
+  if (count < 1) return answer([], t`“${words}”: give at least one.`);
   if (count > room)
-    return answer([], `“${words}” makes more than ${MOST_MEMBERS} players; set up larger groups one by one.`);
+    return answer(
+      [],
+      t`“${words}” makes more than ${MOST_MEMBERS} players; set up larger groups one by one.`,
+    );
   return answer(
     Array.from({ length: count }, () => member),
     null,
   );
 }
 
+/** As it is written, or else the first that another way to write it leads to. */
+function memberCalled(name: string): Member | null {
+  const said = plainWords(name);
+  const ways = [
+    said,
+    said.replaceAll(' ', ''),
+    plainWords(name.replace(WHICH, '')),
+    ...singulars(said),
+    respelt(said),
+  ];
+  for (const way of ways) {
+    const member = memberOf(way);
+    if (member) return member;
+  }
+  return null;
+}
+
+/** "2. Violine": German counts so which of them he is, and not how many. */
+const ORDINAL = /^\d{1,2}\.\s*(?=\p{L})/u;
+
 function counted(words: string): { readonly count: number; readonly name: string } {
+  if (language() === 'de' && ORDINAL.test(words)) return { count: 1, name: words.replace(ORDINAL, '') };
   const { count, name } = COUNTED.exec(words)?.groups ?? {};
   if (count !== undefined && name !== undefined) return { count: Number(count), name };
   const [first = '', ...rest] = words.split(/\s+/u);
-  const number = COUNT_WORDS.indexOf(first.toLowerCase()) + 1;
+  const number = COUNT_WORDS.findIndex((each) => each.includes(first.toLowerCase())) + 1;
   return number > 0 && rest.length > 0 ? { count: number, name: rest.join(' ') } : { count: 1, name: words };
 }
 
-/** In small letters without accents and stops. */
-function plain(name: string): string {
-  return name
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/[.’'()]+/gu, ' ')
-    .replace(/\s+/gu, ' ')
-    .trim();
+/** Without the endings of plurals, English and German; a stem of few letters is an abbreviation of something else. */
+function singulars(name: string): string[] {
+  const german = ['n', 'e', 'en', 'er'].filter((end) => name.endsWith(end) && name.length - end.length > 3);
+  return [name.replace(/s$/u, ''), ...german.map((end) => name.slice(0, -end.length))];
 }
 
-function singular(name: string): string {
-  return name.replace(/s$/u, '');
+/** As German also writes it: "Saxofon", and "Floete" where no umlaut can be typed. */
+function respelt(name: string): string {
+  return name.replaceAll('fon', 'phon').replace(/([aou])e/gu, '$1');
 }
 
 function notUnderstood(words: string, said: string): string {
   const near = nearest(said);
-  const hint = near
-    ? `do you mean “${near}”?`
-    : 'write its name, or an abbreviation such as vl, va, vc, cl, pf.';
-  return `“${words}” is no instrument of the catalogue: ${hint}`;
+  if (near === null)
+    return t`“${words}” is no instrument of the catalogue: write its name, or an abbreviation such as vl, va, vc, cl, pf.`;
+  return t`“${words}” is no instrument of the catalogue: do you mean “${asWritten(near)}”?`;
+}
+
+/** The words known are in small letters without accents, which is not how German writes a name. */
+function asWritten(word: string): string {
+  if (language() === 'en') return word;
+  return memberOf(word)?.name.replace(/,.*/u, '') ?? word;
 }
 
 /** The word that begins like it for longest, of those the one as long as it; null: not even two letters. */

@@ -1,8 +1,11 @@
 /** What people write for an instrument when they write down an ensemble: names, and the trade's abbreviations. */
 
-import { instrumentModel, type InstrumentModel } from '../catalogue/instruments.ts';
-import { largeInstrumentModel } from '../catalogue/large-instruments.ts';
+import { INSTRUMENT_MODELS, instrumentModel, type InstrumentModel } from '../catalogue/instruments.ts';
+import { LARGE_INSTRUMENT_MODELS, largeInstrumentModel } from '../catalogue/large-instruments.ts';
 import { kindNamed, namesOfInstruments } from '../score/parts/names-of-instruments.ts';
+import { t } from '../words/say.ts';
+import { abbreviations, kindShort } from './abbreviations.ts';
+import { plainWords } from './plain-words.ts';
 
 /** One who plays, and what on. */
 export type Member =
@@ -11,73 +14,48 @@ export type Member =
   /** Stands at a table of small things. */
   | { readonly kind: 'percussion'; readonly name: string };
 
-/** Abbreviations beyond those in which parts are headed. Common practice, no source. */
-const SHORT: Readonly<Record<string, string>> = {
-  pic: 'piccolo',
-  picc: 'piccolo',
-  afl: 'flute alto',
-  bfl: 'flute bass',
-  rec: 'recorder',
-  eh: 'cor anglais',
-  ca: 'cor anglais',
-  bcl: 'clarinet bass',
-  bn: 'bassoon',
-  fag: 'bassoon',
-  cbn: 'contrabassoon',
-  cfg: 'contrabassoon',
-  ssax: 'saxophone soprano',
-  asax: 'saxophone alto',
-  tsax: 'saxophone tenor',
-  bsax: 'saxophone baritone',
-  sax: 'saxophone alto',
-  saxophone: 'saxophone alto',
-  hrn: 'horn',
-  tp: 'trumpet',
-  tr: 'trumpet',
-  trp: 'trumpet',
-  trb: 'trombone',
-  tb: 'tuba',
-  tba: 'tuba',
-  euph: 'euphonium',
-  v: 'violin',
-  vn: 'violin',
-  vni: 'violin',
-  va: 'viola',
-  br: 'viola',
-  vlne: 'double bass',
-  kb: 'double bass',
-  bass: 'double bass',
-  gtr: 'guitar',
-  git: 'guitar',
-  acc: 'accordion',
-  akk: 'accordion',
-  hp: 'harp',
-  hrp: 'harp',
-  pf: 'piano',
-  pno: 'piano',
-  kl: 'piano',
-  mar: 'marimba',
-  mba: 'marimba',
-  vib: 'vibraphone',
-  vibes: 'vibraphone',
-  xyl: 'xylophone',
-  glsp: 'glockenspiel',
-  timp: 'timpani',
-  pk: 'timpani',
-};
-
 /** Who sings, or works at a table. */
-const OTHERS: Readonly<Record<string, Member>> = {
-  ...voices(['soprano', 'sopr', 'sop', 's']),
-  ...voices(['mezzo-soprano', 'mezzo soprano', 'mezzo', 'mez', 'ms']),
-  ...voices(['alto', 'contralto', 'a']),
-  ...voices(['countertenor', 'ct']),
-  ...voices(['tenor', 'ten', 't']),
-  ...voices(['baritone', 'bariton', 'bar']),
-  ...voices(['bass voice', 'basso', 'b']),
-  ...voices(['voice', 'voices', 'singer', 'singers', 'vocals', 'vox']),
-  ...carried('speaker', ['speaker', 'narrator', 'reciter']),
-  ...percussion(['percussion', 'perc', 'schlagzeug', 'schlgz', 'percussionist']),
+const OTHERS: Readonly<Record<string, () => Member>> = {
+  ...wordsFor(
+    voice(() => t`Soprano`),
+    'soprano, sopr, sop, s, sopran',
+  ),
+  ...wordsFor(
+    voice(() => t`Mezzo-soprano`),
+    'mezzo-soprano, mezzo soprano, mezzo, mez, ms, mezzosopran, mezzo-sopran',
+  ),
+  ...wordsFor(
+    voice(() => t`Alto`),
+    'alto, contralto, a, alt',
+  ),
+  ...wordsFor(
+    voice(() => t`Countertenor`),
+    'countertenor, ct, altus',
+  ),
+  ...wordsFor(
+    voice(() => t`Tenor`),
+    'tenor, ten, t',
+  ),
+  ...wordsFor(
+    voice(() => t`Baritone`),
+    'baritone, bariton, bar',
+  ),
+  ...wordsFor(
+    voice(() => t`Bass voice`),
+    'bass voice, basso, b, bassstimme, bass-stimme',
+  ),
+  ...wordsFor(
+    voice(() => t`Voice`),
+    'voice, voices, singer, singers, vocals, vox, stimme, gesang, ges, singstimme, sanger, sangerin',
+  ),
+  ...wordsFor(
+    carried('speaker', () => t`Speaker`),
+    'speaker, narrator, reciter, sprecher, sprecherin, spr',
+  ),
+  ...wordsFor(
+    percussion,
+    'percussion, perc, schlagzeug, schlgz, percussionist, schlagwerk, schlg, schlz, schlw, schl',
+  ),
 };
 
 /** A grand that goes on most platforms; another is chosen afterwards. */
@@ -85,23 +63,18 @@ const PIANO = 'grand-210';
 
 /** Words in small letters without accents and stops. Null: nothing that the catalogue has. */
 export function memberOf(words: string): Member | null {
-  return OTHERS[words] ?? memberOfKind(SHORT[words] ?? kindNamed(words));
+  return OTHERS[words]?.() ?? memberOfKind(kindShort(words) ?? kindNamed(words)) ?? memberNamed(words);
 }
-
-const WORDS: readonly string[] = [
-  ...Object.keys(SHORT),
-  ...Object.keys(OTHERS),
-  ...namesOfInstruments(),
-].filter((word) => memberOf(word) !== null);
 
 /** All words that are understood, for whoever mistypes one. */
 export function wordsKnown(): readonly string[] {
-  return WORDS;
+  const words = [...abbreviations(), ...Object.keys(OTHERS), ...namesOfInstruments()];
+  return words.filter((word) => memberOf(word) !== null);
 }
 
 function memberOfKind(kind: string | undefined): Member | null {
   if (kind === undefined) return null;
-  if (kind === 'piano') return { kind: 'piano', name: 'Piano', model: PIANO };
+  if (kind === 'piano') return { kind: 'piano', name: t`Piano`, model: PIANO };
   const id = kind.replaceAll(' ', '-');
   const model = instrumentModel(id);
   if (model) return { kind: 'carried', name: model.name, model };
@@ -109,25 +82,29 @@ function memberOfKind(kind: string | undefined): Member | null {
   return large ? { kind: 'largeInstrument', name: large.name, model: large.id } : null;
 }
 
-function carried(
-  id: string,
-  [first = '', ...others]: readonly string[],
-  name = first,
-): Record<string, Member> {
+/** As the catalogue itself calls it, in the language that is spoken: "Klarinette in B". */
+function memberNamed(words: string): Member | null {
+  const isMeant = ({ name }: { readonly name: string }): boolean => plainWords(name) === words;
+  const model = INSTRUMENT_MODELS.find(isMeant);
+  if (model) return { kind: 'carried', name: model.name, model };
+  const large = LARGE_INSTRUMENT_MODELS.find(isMeant);
+  return large ? { kind: 'largeInstrument', name: large.name, model: large.id } : null;
+}
+
+function carried(id: string, name: () => string): () => Member {
   const model = instrumentModel(id);
   if (!model) throw new Error(`the catalogue has no ${id}`);
-  const member: Member = { kind: 'carried', name: capitalised(name), model };
-  return Object.fromEntries([first, ...others].map((word) => [word, member]));
+  return () => ({ kind: 'carried', name: name(), model });
 }
 
-function voices(words: readonly string[]): Record<string, Member> {
-  return carried('voice', words);
+function voice(name: () => string): () => Member {
+  return carried('voice', name);
 }
 
-function percussion(words: readonly string[]): Record<string, Member> {
-  return Object.fromEntries(words.map((word) => [word, { kind: 'percussion', name: 'Percussion' } as const]));
+function percussion(): Member {
+  return { kind: 'percussion', name: t`Percussion` };
 }
 
-function capitalised(word: string): string {
-  return word.charAt(0).toUpperCase() + word.slice(1);
+function wordsFor(member: () => Member, words: string): Record<string, () => Member> {
+  return Object.fromEntries(words.split(', ').map((word) => [word, member]));
 }
