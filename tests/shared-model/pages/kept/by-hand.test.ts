@@ -1,6 +1,6 @@
 /** What helps to make a plan by hand: places as they are typed, a first guess at a turn, and the judge's word on it all. */
 
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { applyDiff } from '#model/document/diff.ts';
 import type { Document } from '#model/document/document.ts';
 import type { Outcome } from '#model/commands/command.ts';
@@ -20,6 +20,8 @@ import { planNow } from '#model/pages/planner/planner.ts';
 import { performanceOf } from '#model/score/music/performance.ts';
 import { barLabels } from '#model/score/words/bar-labels.ts';
 import { barWords, passesOf } from '#model/score/words/bar-words.ts';
+import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { german } from '#model/words/german/index.ts';
 import { aDocument, aPlayer, aScore, aStand, MUSIC, SETUP, SIDE } from '../../../helpers/build.ts';
 
 /** Bars 1 2 1 2 3 4, of 4 s each. */
@@ -69,7 +71,7 @@ describe('a place that is typed', () => {
     else expect(found).toBeCloseTo(place, 9);
   });
 
-  it('goes by every name that the program itself writes, and by its own bar only', () => {
+  describe('goes by every name that the program itself writes', () => {
     const numbers = ['1', '2', '3', '', '1', '2', '2', '3'];
     const music: Music = {
       ...MUSIC,
@@ -84,14 +86,33 @@ describe('a place that is typed', () => {
     };
     const performance = performanceOf(music);
     const passes = passesOf(performance.played);
-    const names = Array.from(performance.played, (bar, index) =>
-      barWords(barLabels(music)(bar), passes[index] ?? null),
-    );
-    expect(names).toContain('bar 1 of movement 2, second time');
-    expect(names).toContain('bar #7, first time');
-    expect(names.map((name) => typedPlace(name, music, performance, 0))).toEqual([...names.keys()]);
-    expect(typedPlace('1.5 of movement 2, second time', music, performance, 0)).toBe(11.5);
-    expect(typedPlace('2 of movement 3', music, performance, 0)).toBeNull();
+    const namesOfAll = () => {
+      const label = barLabels(music);
+      return Array.from(performance.played, (bar, index) => barWords(label(bar), passes[index] ?? null));
+    };
+    const read = (typed: string) => typedPlace(typed, music, performance, 0);
+
+    afterEach(speakEnglish);
+
+    it('in English, and by its own bar only', () => {
+      const names = namesOfAll();
+      expect(names).toContain('bar 1 of movement 2, second time');
+      expect(names).toContain('bar #7, first time');
+      expect(names.map(read)).toEqual([...names.keys()]);
+      expect(read('1.5 of movement 2, second time')).toBe(11.5);
+      expect(read('2 of movement 3')).toBeNull();
+    });
+
+    it('in German, and English still', () => {
+      const english = namesOfAll();
+      speakFrom('de', german);
+      const names = namesOfAll();
+      expect(names).toContain('Takt 1 im 2. Satz, 2. Mal');
+      expect(names).toContain('Takt #7, 1. Mal');
+      expect([...names, ...english].map(read)).toEqual([...names.keys(), ...names.keys()]);
+      expect(read('T. 1,5 im 2. Satz, zweites Mal')).toBe(11.5);
+      expect(read('0:04,5')).toBe(read('0:04.5'));
+    });
   });
 
   it('is a bar as it is printed, even with a point in it', () => {
