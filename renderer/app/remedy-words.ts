@@ -3,7 +3,7 @@
 import type { Explained } from '#model/checks/sentence-parts.ts';
 import type { Finding, Remedy } from '#model/checks/finding.ts';
 import { isTried } from '#model/checks/remedy.ts';
-import { NONE_HELPS } from '#model/checks/remedy-words.ts';
+import { noneHelps } from '#model/checks/remedy-words.ts';
 import { text } from './text.ts';
 
 /** An amount that nobody has tried is said only where nothing can be tried. */
@@ -15,5 +15,5 @@ export function adviceWords({ advice, remark }: Explained, { code }: Finding): s
 export function noRemedyWords({ code }: Finding, remedies: readonly Remedy[] | undefined): string | null {
   if (!isTried(code)) return null;
   if (!remedies) return text.findings.looking;
-  return remedies.length === 0 ? NONE_HELPS : null;
+  return remedies.length === 0 ? noneHelps() : null;
 }

@@ -1,14 +1,19 @@
 /** A suggested change in words: "Move stand 3 by 120 mm towards stage left"; and what a list says of what was tried. */
 
 import { formatLength, type Units } from '../document/measures.ts';
+import { listed } from '../words/lists.ts';
+import { t } from '../words/say.ts';
 import type { Finding, ItemChange, Remedy, RemedyChange } from './finding.ts';
 import { isTried } from './remedy.ts';
 import type { Explained } from './sentence-parts.ts';
 
-export const NONE_HELPS = 'None of the changes tried clears this without making something else worse.';
+export function noneHelps(): string {
+  return t`None of the changes tried clears this without making something else worse.`;
+}
 
-export const NOT_TRIED_HERE =
-  'Against this nothing was tried here; the window tries changes, one finding at a time.';
+export function notTriedHere(): string {
+  return t`Against this nothing was tried here; the window tries changes, one finding at a time.`;
+}
 
 /** An item by its id. */
 export type NameOf = (id: string) => string;
@@ -21,21 +26,21 @@ export function remedyWords(remedy: RemedyChange, nameOf: NameOf, units: Units):
     case 'lowerAll':
       return listed(remedy.items.map((item) => lowerWords(item, nameOf, units)));
     case 'move':
-      return `Move ${nameOf(remedy.item)} by ${wayWords(remedy, units)}`;
+      return t`Move ${nameOf(remedy.item)} by ${wayWords(remedy, units)}`;
     case 'moveTogether':
-      return `Move ${listed(remedy.items.map(nameOf))} by ${wayWords(remedy, units)}`;
+      return t`Move ${listed(remedy.items.map(nameOf))} by ${wayWords(remedy, units)}`;
     case 'turn':
-      return `Turn ${nameOf(remedy.item)} by ${turnWords(remedy.by)}`;
+      return t`Turn ${nameOf(remedy.item)} by ${turnWords(remedy.by)}`;
     case 'turnTogether':
       return turnTogetherWords(remedy.items.map(nameOf), remedy.by);
     case 'cover':
-      return `Cover the cable of ${nameOf(remedy.item)} with a ramp or mat`;
+      return t`Cover the cable of ${nameOf(remedy.item)} with a ramp or mat`;
   }
 }
 
 /** Positive: anticlockwise from above, or along x. */
 export function sideWords(way: number): string {
-  return way > 0 ? 'stage left' : 'stage right';
+  return way > 0 ? t`stage left` : t`stage right`;
 }
 
 /** What was tried against a finding, for one who names items and measures in these units. */
@@ -58,33 +63,30 @@ export function triedAdvice(
   if (!isTried(code)) return advice;
   const [remedy] = remedies ?? [];
   const tried = remedy
-    ? `${remedyWords(remedy, nameOf, units)} (tried).`
+    ? t`${remedyWords(remedy, nameOf, units)} (tried).`
     : remedies
-      ? NONE_HELPS
-      : NOT_TRIED_HERE;
+      ? noneHelps()
+      : notTriedHere();
   return [tried, remark].filter(Boolean).join(' ');
 }
 
 function turnTogetherWords([first = '', ...others]: readonly string[], by: number): string {
-  return `Turn ${first} by ${turnWords(by)}, and ${listed(others)} round with the place`;
+  return t`Turn ${first} by ${turnWords(by)}, and ${listed(others)} round with the place`;
 }
 
 function turnWords(by: number): string {
-  return `${Math.abs(Math.round(by))}° towards ${sideWords(by)}`;
+  return t`${Math.abs(Math.round(by))}° towards ${sideWords(by)}`;
 }
 
 function lowerWords({ item, by }: ItemChange, nameOf: NameOf, units: Units): string {
-  return `${by >= 0 ? 'Lower' : 'Raise'} ${nameOf(item)} by ${formatLength(Math.abs(by), units)}`;
+  const [name, length] = [nameOf(item), formatLength(Math.abs(by), units)];
+  return by >= 0 ? t`Lower ${name} by ${length}` : t`Raise ${name} by ${length}`;
 }
 
 function wayWords({ dx, dy }: { readonly dx: number; readonly dy: number }, units: Units): string {
+  const [across, along] = [formatLength(Math.abs(dx), units), formatLength(Math.abs(dy), units)];
   const parts: string[] = [];
-  if (Math.abs(dx) >= 0.5) parts.push(`${formatLength(Math.abs(dx), units)} towards ${sideWords(dx)}`);
-  if (Math.abs(dy) >= 0.5)
-    parts.push(`${formatLength(Math.abs(dy), units)} ${dy > 0 ? 'upstage' : 'downstage'}`);
+  if (Math.abs(dx) >= 0.5) parts.push(t`${across} towards ${sideWords(dx)}`);
+  if (Math.abs(dy) >= 0.5) parts.push(dy > 0 ? t`${along} upstage` : t`${along} downstage`);
   return listed(parts);
-}
-
-function listed(names: readonly string[]): string {
-  return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }

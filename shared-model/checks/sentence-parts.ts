@@ -5,6 +5,9 @@ import type { Id } from '../document/ids.ts';
 import { labelOf } from '../document/labels.ts';
 import { formatLength, type Units } from '../document/measures.ts';
 import type { Degrees, Limits, Millimetres } from '../document/records.ts';
+import { language } from '../words/catalogue.ts';
+import { atMost, fixed } from '../words/numbers.ts';
+import { t } from '../words/say.ts';
 import type { Finding } from './finding.ts';
 
 export interface Told {
@@ -44,7 +47,7 @@ export function angle(value: Degrees): string {
 
 /** An angle that is over a limit is not rounded down to it: "45.4°" and not "45° against 45°". */
 export function angleOver(value: Degrees, limit: Degrees): string {
-  return Math.round(value) > limit ? angle(value) : `${(Math.ceil(value * 10 - 1e-6) / 10).toFixed(1)}°`;
+  return Math.round(value) > limit ? angle(value) : `${fixed(Math.ceil(value * 10 - 1e-6) / 10, 1)}°`;
 }
 
 /** At least this angle, in whole degrees: turning by so much clears. */
@@ -63,14 +66,20 @@ export const USUAL_LIMITS: Limits = { seesWell: 0.9, houseShare: 0.75, edgeDista
 
 /** Nobody asked for a limit that was never touched: it is the tool's, and told as such. */
 export function wished(limit: string, isUsual: boolean, how: 'kept' | 'wanted' = 'kept'): string {
-  return isUsual ? `${limit} is ${how} here` : `you asked for ${limit}`;
+  if (!isUsual) return t`you asked for ${limit}`;
+  return how === 'kept' ? t`${limit} is kept here` : t`${limit} is wanted here`;
 }
 
 /** Staves are measured in millimetres everywhere. */
 export function staff(size: Millimetres): string {
-  return `${Number(size.toFixed(2))} mm`;
+  return `${atMost(size, 2)} mm`;
 }
 
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** An order as it goes on behind other words: "Lower the desk." as "lower the desk."; German nouns keep their capital. */
+export function goingOn(order: string): string {
+  return language() === 'en' ? order.charAt(0).toLowerCase() + order.slice(1) : order;
 }

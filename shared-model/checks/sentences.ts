@@ -3,11 +3,12 @@
 import type { Document } from '../document/document.ts';
 import type { Id } from '../document/ids.ts';
 import type { Units } from '../document/measures.ts';
+import { t } from '../words/say.ts';
 import { facingSentence } from './facing/facing-sentence.ts';
 import type { Finding, FindingCode } from './finding.ts';
 import { reachSentence } from './reach/reach-sentence.ts';
 import { readingSentence } from './reading/reading-sentence.ts';
-import { capital, type Explained, type Sentence } from './sentence-parts.ts';
+import { capital, goingOn, type Explained, type Sentence } from './sentence-parts.ts';
 import { roomSentence } from './room/room-sentence.ts';
 import { sightSentence } from './sightlines/sight-sentence.ts';
 import { turnsSentence } from './turns/turns-sentence.ts';
@@ -38,7 +39,7 @@ export function explain(finding: Finding, document: Document, setup: Id<'setup'>
 
 /** "Lower the desk." is told as "Try: lower the desk." */
 function untried(advice: string): string {
-  return advice === '' ? '' : `Try: ${advice.charAt(0).toLowerCase()}${advice.slice(1)}`;
+  return advice === '' ? '' : t`Try: ${goingOn(advice)}`;
 }
 
 /** Said with the last one listed of very many. */
@@ -46,5 +47,5 @@ function othersOf({ detail }: Finding): string {
   const { notListed } = detail;
   return notListed === undefined
     ? ''
-    : `There are ${notListed} more of this kind, not listed; mend the ones in the list first.`;
+    : t`There are ${notListed} more of this kind, not listed; mend the ones in the list first.`;
 }

@@ -30,7 +30,7 @@ export function rowsPage({ length }: Teller): AboutPage<'rows'> {
 }
 
 function bandFigure(
-  { from, words, source }: ClearanceBand,
+  { from, words, source, standing }: ClearanceBand,
   next: ClearanceBand | undefined,
   length: Teller['length'],
 ): AboutFigure {
@@ -38,6 +38,6 @@ function bandFigure(
   return {
     what,
     value: words,
-    source: { standing: source.endsWith('as quoted') ? 'quoted' : 'published', cited: source },
+    source: { standing, cited: source },
   };
 }

@@ -4,7 +4,7 @@ import { FIRST_STEP, SQUEEZE } from '../room/first-step.ts';
 import { GUARD_DROP } from '../room/edges.ts';
 import { HIGHEST_STEP, LEAST_STEP } from '../room/level-edges.ts';
 import { CLEAR_WIDTH, PINCH_APART, PINCH_LENGTH, PINCH_WIDTH } from '../room/pinch-points.ts';
-import { WHO_DECIDES } from '../room/room-words.ts';
+import { whoDecides } from '../room/room-words.ts';
 import { BEFORE_DOOR, BEND_LENGTH, TURNING_DIAMETER } from '../room/turning.ts';
 import { USUAL_LIMITS } from '../sentence-parts.ts';
 import { t } from '../../words/say.ts';
@@ -52,7 +52,7 @@ export function edgePage({ length }: Teller): AboutPage<'edge'> {
       t`Whether an edge is lit, marked, railed or watched, and what lies below.`,
       t`Building codes mostly leave the audience’s edge of a stage without a guard on purpose. That makes it no safer: the distance is a precaution of this tool, and no code’s requirement.`,
     ],
-    caution: t`Falls from platforms injure people. ${WHO_DECIDES}`,
+    caution: t`Falls from platforms injure people. ${whoDecides()}`,
     related: ['overlap', 'ways', 'tried'],
   };
 }
@@ -103,7 +103,7 @@ export function waysPage({ length }: Teller): AboutPage<'ways'> {
       t`Smoke, darkness and haste. This is no plan of escape.`,
       t`The ways of the audience: rows, aisles and exits of the house are not judged.`,
     ],
-    caution: t`Ways out save lives, and only those who are responsible for the building can say what is enough. ${WHO_DECIDES}`,
+    caution: t`Ways out save lives, and only those who are responsible for the building can say what is enough. ${whoDecides()}`,
     related: ['wheelchair', 'cable', 'edge', 'tried'],
   };
 }
@@ -146,7 +146,7 @@ export function cablePage({ length }: Teller): AboutPage<'cable'> {
       t`Other cables than those of lamps, and slack that lies about.`,
       t`Whether a cover is fit to be walked or rolled over, and anything electrical: load, damp, earthing, heat.`,
     ],
-    caution: t`People trip over cables and are hurt by current. ${WHO_DECIDES}`,
+    caution: t`People trip over cables and are hurt by current. ${whoDecides()}`,
     related: ['ways', 'wheelchair'],
   };
 }
@@ -198,7 +198,7 @@ export function wheelchairPage({ length }: Teller): AboutPage<'wheelchair'> {
       t`Ramps and lifts on the platform, slopes, thresholds and the size of the wheelchair itself.`,
       t`What somebody can and wants to do. Ask, and try the way together.`,
     ],
-    caution: t`Nothing here says that a place is accessible or that any rule is kept. ${WHO_DECIDES}`,
+    caution: t`Nothing here says that a place is accessible or that any rule is kept. ${whoDecides()}`,
     related: ['ways', 'cable'],
   };
 }

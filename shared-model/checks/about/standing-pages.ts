@@ -2,7 +2,7 @@
 
 import { BODY_DEPTH } from '../../catalogue/outlines.ts';
 import { ELBOWS_AHEAD } from '../room/elbow.ts';
-import { WHO_DECIDES } from '../room/room-words.ts';
+import { whoDecides } from '../room/room-words.ts';
 import { t } from '../../words/say.ts';
 import type { AboutPage, Teller } from './check-page.ts';
 import { PRACTICE, SURVEY } from './cited.ts';
@@ -35,7 +35,7 @@ export function overlapPage(): AboutPage<'overlap'> {
       t`Cables, bags, cases and whatever else nobody has drawn.`,
       t`Whether a platform or a level bears what is set on it: loads are not computed at all.`,
     ],
-    caution: t`What stands over an edge can fall, and so can whoever follows it. ${WHO_DECIDES}`,
+    caution: t`What stands over an edge can fall, and so can whoever follows it. ${whoDecides()}`,
     related: ['elbow', 'edge', 'tried'],
   };
 }

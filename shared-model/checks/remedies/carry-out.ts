@@ -9,6 +9,7 @@ import { nameOf, namesOf } from '../../commands/words.ts';
 import { applyDiff } from '../../document/diff.ts';
 import type { Document } from '../../document/document.ts';
 import type { Stand } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import type { ItemChange, RemedyChange } from '../finding.ts';
 
 export function remedyOutcome(document: Document, change: RemedyChange): Outcome {
@@ -38,19 +39,19 @@ export function carriedOut(document: Document, change: RemedyChange): Document |
 
 function covered(document: Document, item: string): Outcome {
   const lamp = document.records.get(item);
-  if (lamp?.kind !== 'lamp') return refuse('There is no such cable any more.');
+  if (lamp?.kind !== 'lamp') return refuse(t`There is no such cable any more.`);
   const edits = new Map([[lamp.id, { ...lamp, cableCovered: true }]]);
-  return propose(document, edits, { label: `cover the cable of ${nameOf(document, lamp)}` });
+  return propose(document, edits, { label: t`cover the cable of ${nameOf(document, lamp)}` });
 }
 
 function lowered(document: Document, items: readonly ItemChange[]): Outcome {
   const desks: Stand[] = [];
   for (const { item, by } of items) {
     const stand = document.records.get(item);
-    if (!stand) return refuse(`There is no "${item}" any more.`);
-    if (stand.kind !== 'stand') return refuse(`${nameOf(document, stand)} has no desk to lower.`);
+    if (!stand) return refuse(t`There is no "${item}" any more.`);
+    if (stand.kind !== 'stand') return refuse(t`${nameOf(document, stand)} has no desk to lower.`);
     desks.push({ ...stand, lip: stand.lip - by });
   }
   const edits = new Map(desks.map((stand) => [stand.id, stand]));
-  return propose(document, edits, { label: `lower ${namesOf(document, desks)}` });
+  return propose(document, edits, { label: t`lower ${namesOf(document, desks)}` });
 }

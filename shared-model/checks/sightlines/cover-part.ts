@@ -1,6 +1,7 @@
 /** What of a record it is that hides somebody: of a block of seats its heads or its rail. */
 
 import type { Document } from '../../document/document.ts';
+import { t } from '../../words/say.ts';
 import { HEAD } from '../scene/house.ts';
 import type { Scene, Target } from '../scene.ts';
 import { visibleShares } from './visible-shares.ts';
@@ -25,6 +26,6 @@ export function coverPartOf(document: Document, scene: Scene, target: Target, re
 
 /** "heads in Stalls", "the rail of Balcony", or the label alone. */
 export function coverName(part: CoverPart, label: string): string {
-  if (part === 'heads') return `heads in ${label}`;
-  return part === 'rail' ? `the rail of ${label}` : label;
+  if (part === 'heads') return t`heads in ${label}`;
+  return part === 'rail' ? t`the rail of ${label}` : label;
 }

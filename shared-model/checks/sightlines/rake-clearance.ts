@@ -1,6 +1,7 @@
 /** Clearance of one row over another, both seen from the side, and how the handbooks judge it. */
 
 import type { Millimetres } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { cValue, riserForC, type RowPair } from './c-value.ts';
 
 /** A point of the upright plane: distance from the focus grows with `out`. */
@@ -59,9 +60,9 @@ export interface ClearanceBand {
   /** How somebody sees with it. */
   readonly words: string;
   readonly source: string;
+  /** `quoted`: read as somebody else quotes it. */
+  readonly standing: 'published' | 'quoted';
 }
-
-const WORKSHEET = 'P. Shepherd, "Sightlines", University of Bath, 2012, for stadiums';
 
 /** From poor to excellent. They judge a row over the head in line before it. */
 export const CLEARANCE_BANDS: readonly [
@@ -73,14 +74,32 @@ export const CLEARANCE_BANDS: readonly [
 ] = [
   {
     from: -Infinity,
-    words: 'poor',
-    source: 'an article for architects after FIFA, as quoted',
+    standing: 'quoted',
+    get words() {
+      return t`poor`;
+    },
+    get source() {
+      return t`an article for architects after FIFA, as quoted`;
+    },
   },
-  { from: 60, words: 'between the heads in front', source: WORKSHEET },
-  { from: 90, words: 'well, with the head tilted back', source: WORKSHEET },
-  { from: 120, words: 'optimal', source: WORKSHEET },
-  { from: 150, words: 'even over hats', source: WORKSHEET },
+  fromWorksheet(60, () => t`between the heads in front`),
+  fromWorksheet(90, () => t`well, with the head tilted back`),
+  fromWorksheet(120, () => t`optimal`),
+  fromWorksheet(150, () => t`even over hats`),
 ];
+
+function fromWorksheet(from: Millimetres, sight: () => string): ClearanceBand {
+  return {
+    from,
+    standing: 'published',
+    get words() {
+      return sight();
+    },
+    get source() {
+      return t`P. Shepherd, "Sightlines", University of Bath, 2012, for stadiums`;
+    },
+  };
+}
 
 export type ClearanceLevel = 0 | 1 | 2 | 3 | 4;
 

@@ -1,7 +1,7 @@
 /** What the checks found, each with what to do about it. */
 
 import type { Finding, Severity } from '../../checks/finding.ts';
-import { NOT_TRIED_HERE } from '../../checks/remedy-words.ts';
+import { notTriedHere } from '../../checks/remedy-words.ts';
 import { circle, polygon } from '../outline.ts';
 import type { Primitive } from '../primitives.ts';
 import { LEADING, TEXT, WEIGHT } from '../style.ts';
@@ -54,7 +54,7 @@ function kindBlocks(request: PlotSheetRequest, kind: readonly Finding[], width: 
 /** What the window could do is of no use on paper. */
 function onPaper({ explain }: PlotSheetRequest, finding: Finding): Explanation {
   const words = explain(finding);
-  return { ...words, advice: words.advice.replace(NOT_TRIED_HERE, '').trim() };
+  return { ...words, advice: words.advice.replace(notTriedHere(), '').trim() };
 }
 
 interface FindingLook {

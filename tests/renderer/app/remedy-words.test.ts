@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Finding, FindingCode, Remedy, RemedyChange } from '#model/checks/finding.ts';
 import { isTried } from '#model/checks/remedy.ts';
-import { NONE_HELPS, remedyWords, triedAdvice } from '#model/checks/remedy-words.ts';
+import { noneHelps, remedyWords, triedAdvice } from '#model/checks/remedy-words.ts';
 import { adviceWords, noRemedyWords } from '../../../renderer/app/remedy-words.ts';
 import { text } from '../../../renderer/app/text.ts';
 
@@ -57,7 +57,7 @@ describe.each(CODES)('%s', (code, tried) => {
   });
 
   test('says that nothing was found only when something was tried', () => {
-    expect(noRemedyWords(aFinding(code), [])).toBe(tried ? NONE_HELPS : null);
+    expect(noRemedyWords(aFinding(code), [])).toBe(tried ? noneHelps() : null);
     expect(noRemedyWords(aFinding(code), undefined)).toBe(tried ? text.findings.looking : null);
     expect(noRemedyWords(aFinding(code), [REMEDY])).toBeNull();
   });
@@ -77,7 +77,7 @@ describe.each(CODES)('%s', (code, tried) => {
     else
       expect(advices).toEqual([
         'Lower stand 1 by 50 mm (tried). The venue decides.',
-        `${NONE_HELPS} The venue decides.`,
+        `${noneHelps()} The venue decides.`,
         expect.stringMatching(/^Against this nothing was tried here.* The venue decides\.$/),
       ]);
   });

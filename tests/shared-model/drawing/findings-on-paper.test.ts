@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '#model/checks/finding.ts';
-import { NOT_TRIED_HERE } from '#model/checks/remedy-words.ts';
+import { notTriedHere } from '#model/checks/remedy-words.ts';
 import { checkSetup } from '#model/checks/check-setup.ts';
 import { findingBlocks } from '#model/drawing/sheet/findings.ts';
 import { plotSheets } from '#model/drawing/plot-sheet.ts';
@@ -42,7 +42,7 @@ describe('findings on paper', () => {
   });
 
   it('says nothing of what the window could do', () => {
-    expect(toldOf(1, `${NOT_TRIED_HERE} The venue decides.`).join(' ')).toContain('Body. The venue decides.');
+    expect(toldOf(1, `${notTriedHere()} The venue decides.`).join(' ')).toContain('Body. The venue decides.');
   });
 });
 

@@ -8,7 +8,7 @@ import type { FindingCode, Severity } from '#model/checks/finding.ts';
 import { checkSetup } from '#model/checks/check-setup.ts';
 import { WALKING } from '#model/checks/reach/published.ts';
 import { STAFF } from '#model/checks/reading/published.ts';
-import { WHO_DECIDES } from '#model/checks/room/room-words.ts';
+import { whoDecides } from '#model/checks/room/room-words.ts';
 import { USUAL_LIMITS } from '#model/checks/sentence-parts.ts';
 import { SETUP } from '../../../helpers/build.ts';
 import { FAULTS, MORE_FAULTS } from '../faults.ts';
@@ -91,7 +91,7 @@ test('where people can be hurt, the page hands on to those who decide', () => {
     ),
   );
   expect(dangerous.length).toBeGreaterThan(8);
-  for (const code of dangerous) expect(page(pageOf(code)).caution).toContain(WHO_DECIDES);
+  for (const code of dangerous) expect(page(pageOf(code)).caution).toContain(whoDecides());
 });
 
 test('no page says that a rule is kept', () => {
