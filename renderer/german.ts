@@ -1,4 +1,7 @@
-/** The German page begins with this, so that everything that comes after is said in German. */
+/**
+ * The German page begins with this: only when the words are chosen comes the window, so that everything in it is said
+ * in German. Imported as usual, it would be put beside them and read first.
+ */
 
 import { speakFrom } from '#model/words/catalogue.ts';
 import { german } from '#model/words/german/index.ts';
@@ -7,3 +10,4 @@ import { german as windowWords } from './app/words/german/index.ts';
 
 speakFrom('de', german);
 choose(windowWords);
+void import('./main.ts');
