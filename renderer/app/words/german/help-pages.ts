@@ -31,10 +31,10 @@ export const helpPagesWords: Widened<typeof english> = {
       'Veröffentlicht: Die Zahl ist in der genannten Quelle selbst nachgelesen.',
       'Nach Zitat: Sie ist dort nachgelesen, wo andere sie zitieren, nicht in der Quelle selbst.',
       'Aus dem Gedächtnis: Niemand hat sie nachgeschlagen. Prüfen, bevor etwas daran hängt.',
-      'Gängige Praxis, ohne Quelle: eine Tatsache des Fachs, die niemand veröffentlicht. Eigene Wahl dieses Programms: eine Festlegung, die nützlich sein soll.',
+      'Übliche Praxis, ohne Quelle: eine Tatsache des Fachs, die niemand veröffentlicht. Eigene Wahl dieses Programms: eine Festlegung, die nützlich sein soll.',
     ],
     unknown: [
-      'Keine Zahl sagt, was erlaubt ist: Das tun Vorschriften, das Haus und Fachleute.',
+      'Keine Zahl sagt, was erlaubt ist: Das sagen Vorschriften, die Spielstätte und zugelassene Fachleute.',
       'Die Erhebung gilt für Soldatinnen und Soldaten von 17 bis 58 Jahren. Wo es darauf ankommt, die Spieler selbst messen.',
     ],
   },

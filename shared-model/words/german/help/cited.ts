@@ -3,7 +3,7 @@
 import type { Entries } from '../../catalogue.ts';
 
 export const cited: Entries = {
-  'common practice, no source': 'gängige Praxis, ohne Quelle',
+  'common practice, no source': 'übliche Praxis, ohne Quelle',
   'this tool’s own choice, no source': 'eigene Wahl dieses Programms, ohne Quelle',
   'published consultancy study, India International Convention & Expo Centre auditorium':
     'veröffentlichte Studie eines Planungsbüros, Auditorium des India International Convention & Expo Centre',

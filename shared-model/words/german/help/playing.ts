@@ -36,7 +36,7 @@ export const playing: Entries = {
     'Die Tabellen gelten für geübte Menschen bei der Arbeit, die Erhebung für Soldatinnen und Soldaten von 17 bis 58 Jahren: Andere reichen vielleicht weniger weit und brauchen länger.',
   'Arms of people of one stature differ by (standard deviation)':
     'Armlängen bei gleicher Körpergröße streuen um (Standardabweichung)',
-  '“Anyone” reaches from the small to the tall end': '„Jeder“ reicht vom kleinen bis zum großen Ende',
+  '“Anyone” reaches from the small to the tall end': '„Beliebig“ reicht vom kleinen bis zum großen Ende',
   '{0}th to {1}th percentile': '{0}. bis {1}. Perzentil',
   'A shoulder pushed forward adds': 'Eine vorgeschobene Schulter bringt',
   'The trunk leans by up to': 'Der Rumpf neigt sich um bis zu',

@@ -7,7 +7,7 @@ export const seeing: Entries = {
   'From how many places of the house is each player seen well?':
     'Von wie vielen Plätzen im Saal ist jeder Spieler gut zu sehen?',
   'Every player has a window: an upright rectangle through the middle of his body, square to the line from the eye, as wide as the shoulders, from the waist (or the lowest part of the instrument that shows) to the top of the head.':
-    'Jeder Spieler hat ein Fenster: ein aufrechtes Rechteck durch die Körpermitte, quer zur Blicklinie vom Auge her, so breit wie die Schultern, von der Taille (oder vom tiefsten sichtbaren Teil des Instruments) bis zum Scheitel.',
+    'Jeder Spieler hat ein Fenster: ein aufrechtes Rechteck durch die Körpermitte, quer zur Sichtlinie vom Auge her, so breit wie die Schultern, von der Taille (oder vom tiefsten sichtbaren Teil des Instruments) bis zum Scheitel.',
   'From the eye of every place, desks with their paper, other players and what they hold, pianos, tables, large instruments, levels, rails and the edge of the platform throw shadows on that window. The visible share is the part of its area that no shadow covers. Shadows are joined as shapes and measured exactly; no points are sampled.':
     'Vom Auge jedes Platzes aus werfen Auflagen mit ihren Noten, andere Spieler und was sie halten, Klaviere, Tische, Großinstrumente, Podeste, Geländer und die Kante des Podiums Schatten auf dieses Fenster. Der sichtbare Anteil ist der Teil der Fläche, auf den kein Schatten fällt. Die Schatten werden als Flächen vereinigt und genau gemessen; es gibt keine Stichproben.',
   'A place sees a player well when its share reaches your limit. The figure under the plan is the share of places that do; it also tells the middle place and the worst one.':
@@ -85,15 +85,15 @@ export const seeing: Entries = {
   'How two take their cues is theirs to say. Take the tick away where they may do without seeing each other.':
     'Wie sich zwei verständigen, ist ihre Sache. Wo sie ohne Blickkontakt auskommen, das Häkchen wegnehmen.',
   'Reading: angle, distance, width of the row, size of the staves':
-    'Lesen: Winkel, Entfernung, Breite der Seitenreihe, Größe der Notensysteme',
+    'Lesen: Winkel, Entfernung, Breite der Seitenreihe, Höhe der Notenzeilen',
   'Can the player read every page from where he sits or stands?':
     'Kann der Spieler von seinem Sitz oder Standort aus jede Seite lesen?',
   'From the eyes to each page as it lies on the desk: the distance to the nearest and the farthest line, and the angle between the line of sight and the upright on the page, at its middle and at the line that is worst off.':
-    'Von den Augen zu jeder Seite, wie sie auf der Auflage liegt: die Entfernung zur nächsten und zur fernsten Zeile und der Winkel zwischen der Blicklinie und der Senkrechten auf der Seite, in ihrer Mitte und an der ungünstigsten Zeile.',
+    'Von den Augen zu jeder Seite, wie sie auf der Auflage liegt: die Entfernung zur nächsten und zur fernsten Zeile und der Winkel zwischen der Sichtlinie und der Senkrechten auf der Seite, in ihrer Mitte und an der ungünstigsten Zeile.',
   'How high a space of the staves looks, in minutes of arc, with the tilt of the page reckoned in; and how far eyes and head turn from the middle of a row of pages to its end.':
-    'Wie hoch ein Zwischenraum der Notensysteme erscheint, in Bogenminuten, die Neigung der Seite eingerechnet; und wie weit sich Augen und Kopf von der Mitte einer Seitenreihe zu ihrem Ende drehen.',
+    'Wie hoch ein Zwischenraum der Notenzeilen erscheint, in Bogenminuten, die Neigung der Seite eingerechnet; und wie weit sich Augen und Kopf von der Mitte einer Seitenreihe zu ihrem Ende drehen.',
   'The printed size of the staves, if it is known, is compared with what orchestra librarians ask for. Where anyone may play, the small and the tall end are both looked at and the worse one is told.':
-    'Die gedruckte Größe der Notensysteme wird, falls bekannt, mit dem verglichen, was Orchesterbibliothekare verlangen. Wo jeder spielen kann, werden kleine und große Spieler betrachtet, und das Ungünstigere wird genannt.',
+    'Die gedruckte Höhe der Notenzeilen wird, falls bekannt, mit dem verglichen, was Orchesterbibliothekare verlangen. Bei beliebigem Spieler werden das kleine und das große Ende betrachtet, und das Ungünstigere wird genannt.',
   'The page is seen on edge or from behind ({0}° or more).':
     'Die Seite wird genau von der Kante oder von hinten gesehen (ab {0}°).',
   'The middle of the page is seen at more than {0}°.':
@@ -102,26 +102,26 @@ export const seeing: Entries = {
   'The row is so wide that the body turns (over {0}° to one side).':
     'Die Seitenreihe ist so breit, dass sich der Körper dreht (über {0}° zu einer Seite).',
   'The head turns (over {0}°).': 'Der Kopf dreht sich (über {0}°).',
-  'Staves are lower than {0}.': 'Die Notensysteme sind niedriger als {0}.',
-  'Two read from staves lower than {0}.': 'Zwei lesen aus Notensystemen, die niedriger sind als {0}.',
+  'Staves are lower than {0}.': 'Die Notenzeilen sind niedriger als {0}.',
+  'Two read from staves lower than {0}.': 'Zwei lesen aus Notenzeilen, die niedriger sind als {0}.',
   'Staves are higher than {0}, which librarians avoid.':
-    'Die Notensysteme sind höher als {0}, was Bibliothekare vermeiden.',
+    'Die Notenzeilen sind höher als {0}, was Bibliothekare vermeiden.',
   'A space of the staves looks lower than {0} minutes of arc.':
-    'Ein Zwischenraum der Notensysteme erscheint niedriger als {0} Bogenminuten.',
+    'Ein Zwischenraum der Notenzeilen erscheint niedriger als {0} Bogenminuten.',
   'Steepest angle of a page': 'Steilster Winkel einer Seite',
   'Staves: least, most readable, to be avoided above':
-    'Notensysteme: mindestens, am besten lesbar, zu vermeiden über',
+    'Notenzeilen: mindestens, am besten lesbar, zu vermeiden über',
   'Margin between the edge of a page and its lines': 'Rand zwischen der Seitenkante und den Notenzeilen',
   'Least height of lettering': 'Geringste Höhe von Schrift',
   '{0} minutes of arc': '{0} Bogenminuten',
   'Least height of one of the {0} spaces of a staff, taken from that of lettering':
-    'Geringste Höhe eines der {0} Zwischenräume eines Notensystems, abgeleitet aus der Höhe von Schrift',
+    'Geringste Höhe eines der {0} Zwischenräume einer Notenzeile, abgeleitet aus der Höhe von Schrift',
   'Height and tilt of the desk, pages side by side, size of the staves':
-    'Höhe und Neigung der Auflage, Seiten nebeneinander, Größe der Notensysteme',
+    'Höhe und Neigung der Auflage, Seiten nebeneinander, Höhe der Notenzeilen',
   'How high the eyes are': 'Wie hoch die Augen sind',
-  'The staff size of a part, from its PDF': 'Die Größe der Notensysteme einer Stimme, aus ihrem PDF',
+  'The staff size of a part, from its PDF': 'Die Höhe der Notenzeilen einer Stimme, aus ihrem PDF',
   'No published source gives a least angle for a music staff: the number is shown, and only its caution is this tool’s own.':
-    'Keine veröffentlichte Quelle nennt einen Grenzwinkel für Notensysteme: Die Zahl wird gezeigt, nur der Hinweis dazu ist die eigene Wahl dieses Programms.',
+    'Keine veröffentlichte Quelle nennt einen Grenzwinkel für Notenzeilen: Die Zahl wird gezeigt, nur der Hinweis dazu ist die eigene Wahl dieses Programms.',
   'Light, print, glasses and eyesight are not known. Whoever reads there decides.':
     'Licht, Druck, Brille und Sehkraft sind nicht bekannt. Es entscheidet, wer dort liest.',
   'Eyes are taken on the axis of the head, some centimetres behind where they are, so pages look a little farther away than they are.':

@@ -23,7 +23,7 @@ describe('the help', () => {
     speakFrom('de', german);
     expect(found('rollstühle')[0]).toBe('wheelchair');
     expect(found('Stufenlos Kreis')).toContain('wheelchair');
-    expect(found('größe Notensysteme')[0]).toBe('reading');
+    expect(found('höhe Notenzeilen')[0]).toBe('reading');
     expect(found('wheelchair')).toEqual([]);
   });
 

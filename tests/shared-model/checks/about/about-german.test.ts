@@ -90,7 +90,7 @@ test('titles of sources stay, and what is said about them does not', () => {
   expect(sources.get('TxDOT Roadway Design Manual §19.2.1.3')).toBe('published');
   expect(sources.get('ADA/ABA 403.5.1')).toBe('published');
   expect(sources.get('MTM-1, aus dem Gedächtnis')).toBe('memory');
-  expect(sources.get('gängige Praxis, ohne Quelle')).toBe('practice');
+  expect(sources.get('übliche Praxis, ohne Quelle')).toBe('practice');
   expect(sources.get('eigene Wahl dieses Programms, ohne Quelle')).toBe('own');
 });
 
