@@ -6,7 +6,7 @@ import type { Widened } from '../widened.ts';
 
 export const ensembleWords: Widened<typeof english> = {
   ensemble: {
-    action: 'Ensemble aus Text aufstellen…',
+    action: 'Ensemble aus Text…',
     title: 'Aufschreiben, wer spielt',
     how: 'Namen oder Abkürzungen mit Kommas dazwischen, vom Saal aus von links an: „2 Vl, Va, Vc“ oder „Klarinette, Viola, Schlagzeug“.',
     field: 'Besetzung',

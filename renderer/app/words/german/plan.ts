@@ -70,8 +70,8 @@ export const planWords: Widened<typeof english> = {
 
   house: {
     label: 'Was der Saal sieht',
-    worst: 'Geringste Sicht',
-    worstShort: 'je Platz',
+    worst: 'Schwächste',
+    worstShort: 'Sicht je Platz',
     worstHelp: 'Jeder Platz zeigt, von wem er am wenigsten sieht',
     off: 'Plätze ohne Farbe',
     nobody: 'Hier spielt noch niemand: einen Spieler aufstellen, und der Saal sagt, was er von ihm sieht.',

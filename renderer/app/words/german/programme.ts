@@ -3,7 +3,6 @@
 import { counted } from '../counting.ts';
 import { programmeWords as english } from '../programme.ts';
 import type { Widened } from '../widened.ts';
-import { elements } from './counting.ts';
 
 const { clock } = english.programme;
 
@@ -20,7 +19,7 @@ export const programmeWords: Widened<typeof english> = {
     later: (name) => `${name}: später`,
     moved: (name, place) => `${name} ist jetzt Nummer ${place}.`,
     show: 'Im Plan',
-    things: elements,
+    things: (count) => counted(count, 'Teil', 'Teile'),
     players: (count) => counted(count, 'Spieler', 'Spieler'),
     changeTime: 'Verfügbare Zeit davor',
     minutes: 'min:s',

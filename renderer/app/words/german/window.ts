@@ -102,13 +102,13 @@ export const windowWords: Widened<typeof english> = {
   hints: {
     label: 'Erste Schritte',
     lengths: { metric: '820, 2,4 m und 7\' 6"', imperial: '7\' 6", 90 und 2,4 m' },
-    count: (step, steps) => `Zum Ausprobieren, ${step} von ${steps}`,
+    count: (step, steps) => `Versuch ${step} von ${steps}`,
     next: 'Weiter',
     show: 'Zeigen',
     away: 'Schließen',
     steps: (lengths) => [
-      'Jeder Platz ist so weit gefärbt und gefüllt, wie er den Spieler sieht, von dem er am wenigsten sieht. Unter dem Plan lässt sich ein anderer Spieler wählen.',
-      'Aufstellung 2b hat echte Mängel: in der Liste der Befunde einen anklicken, und der Plan geht dorthin.',
+      'Jeder Platz ist so weit gefüllt, wie er den Spieler sieht, von dem er am wenigsten sieht. Unter dem Plan einen anderen wählen.',
+      'Aufstellung 2b hat echte Mängel: einen der Befunde anklicken, und der Plan geht dorthin.',
       'Ein Pult ziehen: Plätze und Zahlen folgen der Hand. Escape stellt es zurück.',
       `Die Lage des Ausgewählten eintippen: ${lengths} – alles wird verstanden.`,
       'Einen Platz anklicken, um zu sehen, was ihm im Weg ist. Dann drucken: Der Bühnenplan ist genau maßstäblich.',

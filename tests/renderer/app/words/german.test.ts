@@ -47,6 +47,8 @@ const NAMES = 'only puts together what is named or worded elsewhere';
 /** What reads alike in both languages, and why it may. */
 const ALIKE: Readonly<Record<string, string>> = {
   product: 'the name of the program',
+  'bar.languages.de': 'each language is called as it calls itself',
+  'bar.languages.en': 'each language is called as it calls itself',
   'kinds.instrument': SAME_WORD,
   'music.tempo': SAME_WORD,
   'pack.contactName': SAME_WORD,
