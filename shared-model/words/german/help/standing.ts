@@ -63,14 +63,14 @@ export const standing: Entries = {
   'Can everybody walk from his place to a way out of the platform?':
     'Kommt jeder von seinem Platz zu einem Ausgang des Podiums?',
   'For every player a real path round everything that stands on the floor, to a door or steps that are marked as a way out. Who can get out as wide as you ask gets the shortest such way; any other gets the widest there is, and its narrowest place is told as a tape across it would measure.':
-    'Für jeden Spieler ein wirklicher Weg um alles herum, was auf dem Boden steht, zu einer Tür oder Treppe, die als Ausgang gekennzeichnet ist. Wer so breit hinauskommt wie verlangt, bekommt den kürzesten solchen Weg; jeder andere den breitesten, den es gibt, und dessen engste Stelle wird genannt, wie ein Bandmaß quer darüber sie misst.',
+    'Für jeden Spieler ein wirklicher Weg um alles herum, was auf dem Boden steht, zu einer Tür oder Treppe, die als Ausgang gekennzeichnet ist. Wer so breit hinauskommt wie verlangt, bekommt den kürzesten Weg dieser Breite; jeder andere den breitesten, den es gibt. Dessen engste Stelle wird so genannt, wie ein Bandmaß quer darüber sie misst.',
   'Right beside his own place a player may squeeze past. Nobody is led over the edge of a high level while there is another way, and ground before a door should be free as deep as the way is wide.':
     'Gleich neben seinem Platz darf sich ein Spieler vorbeizwängen. Niemand wird über die Kante eines hohen Podests geführt, solange es einen anderen Weg gibt, und vor einer Tür soll der Boden so tief frei sein, wie der Weg breit ist.',
   'Nothing on the platform is marked as a way out.': 'Nichts auf dem Podium ist als Ausgang gekennzeichnet.',
   'There is no way, or its narrowest place is less than you ask for.':
     'Es gibt keinen Weg, oder seine engste Stelle ist schmaler als verlangt.',
   'The only way goes over a step that is too high for one.':
-    'Der einzige Weg führt über eine Stufe, die für eine Stufe zu hoch ist.',
+    'Der einzige Weg führt über einen Absatz, der für eine Stufe zu hoch ist.',
   'Something stands close before a door.': 'Etwas steht dicht vor einer Tür.',
   'Width until you change it': 'Breite, solange nichts anderes gesetzt ist',
   'People take for a step what is not higher than': 'Als Stufe gilt, was nicht höher ist als',
