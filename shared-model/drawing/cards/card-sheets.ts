@@ -8,6 +8,7 @@ import { runOf, type Run } from '../../pages/running/run.ts';
 import { concertOf, find, placedInSetup } from '../../document/document.ts';
 import { asId } from '../../document/ids.ts';
 import { labelOf } from '../../document/labels.ts';
+import { language } from '../../words/catalogue.ts';
 import { t } from '../../words/say.ts';
 import { line } from '../outline.ts';
 import { shortMarks } from '../plan/short-marks.ts';
@@ -152,6 +153,7 @@ function blocksOf(owner: Owner, width: number): Block[] {
   return [
     heading(t`Set up`, width, tools),
     ...settingBlocks(owner, width),
+    ...sidesBlocks(owner, width),
     heading(t`Pages and turns`, width, tools),
     paragraph(t`Counted in strict time from the score: try every turn in rehearsal.`, width, tools, {
       type: { size: TEXT.small, weight: 'regular' },
@@ -159,6 +161,13 @@ function blocksOf(owner: Owner, width: number): Block[] {
     }),
     ...momentBlocks(owner, width),
   ];
+}
+
+/** English says its sides as the player has them; where they are said as from the house, he has to be told. */
+function sidesBlocks({ order: { tools } }: Owner, width: number): Block[] {
+  if (language() === 'en') return [];
+  const words = t`SL, SR: left and right of one who faces the house; US: upstage, DS: downstage.`;
+  return [paragraph(words, width, tools, { type: { size: TEXT.small, weight: 'regular' } })];
 }
 
 const MARK_COLUMN = 9;

@@ -69,8 +69,8 @@ const STEPS: Entries = {
   'There is nothing to turn: both read from it as it hangs.':
     'Umzublättern ist nichts: Beide lesen davon, wie es hängt.',
   'To turn, {0} takes the uppermost leaf at its hem, lifts it up over the ridge and lays it down on the other side.':
-    'Umblättern ({0}): das oberste Wendeblatt am Saum fassen, über den First heben und auf der anderen Seite ablegen.',
-  'whoever stands at the leaves': 'wer bei den Wendeblättern steht',
+    'Zum Umblättern fasst {0} das oberste Wendeblatt am Saum, hebt es über den First und legt es auf der anderen Seite ab.',
+  'whoever stands at the leaves': 'die Person an den Wendeblättern',
   'It is turned for both readers at once, so neither may be reading here.':
     'Es geht für beide Spieler zugleich um, also darf dabei keiner hier lesen.',
   'To begin again, lay the leaves back one by one, the last one first.':
@@ -140,7 +140,7 @@ const DRAWINGS: Entries = {
   'after the first turn': 'nach dem ersten Umblättern',
   'the first leaf goes over the ridge': 'das erste Wendeblatt geht über den First',
   'The booklet over the ridge from its end, {0} views: all leaves hang on the side of {1} at first; each turn takes the uppermost over the ridge.':
-    'Das Heft über dem First von der Schmalseite, {0} Ansichten: Am Anfang hängen alle Wendeblätter auf einer Seite ({1}); jedes Umblättern hebt das oberste über den First.',
+    'Das Heft über dem First von der Schmalseite, {0} Ansichten: Am Anfang hängen alle Wendeblätter bei {1}; jedes Umblättern hebt das oberste über den First.',
   nobody: 'niemand',
 };
 

@@ -73,7 +73,7 @@ const WHY_NOT: Entries = {
   'letting go of the pin on page {0} on {1}': 'Lösen der angehefteten Seite {0}, {1}',
   'letting go of the pin on the turn by {0} at {1}': 'Lösen der angehefteten Wendestelle von {0}, {1}',
   'it can be planned up to {0}, where {1} has to play on without page {2}: {3}':
-    'planbar ist es bis {0}, dann fehlt beim Weiterspielen eine Seite ({1}, Seite {2}): {3}',
+    'planbar ist es bis {0}, dort muss {1} ohne Seite {2} weiterspielen: {3}',
   'nobody who could turn in time reaches a leaf there':
     'niemand, der rechtzeitig umblättern könnte, reicht dort an ein Blatt',
   'nobody who reaches a leaf there has a hand free while nobody reads from it':
@@ -93,7 +93,7 @@ const WHY_NOT: Entries = {
   'Nobody plays a part of the score yet; say who plays which.':
     'Noch spielt niemand eine Stimme der Partitur; angeben, wer welche spielt.',
   'The pages of "{0}" ({1}) are not known: the score tells only its own; give the bar that each page begins with.':
-    'Die Seiten von „{0}“ ({1}) sind nicht bekannt: Die Partitur nennt nur ihre eigenen; angeben, mit welchem Takt jede Seite beginnt.',
+    'Die Seiten von „{0}“ für {1} sind nicht bekannt: Die Partitur nennt nur ihre eigenen; angeben, mit welchem Takt jede Seite beginnt.',
   '{0} has no part in the score and is left out.':
     '{0} hat keine Stimme in der Partitur und bleibt außer Acht.',
   'The desk of {0} has room for {1} pages side by side; it is planned with the {2} that its properties say.':
@@ -129,11 +129,11 @@ const BROKEN_RULES: Entries = {
   '{0} shows page {1}, which its reader’s part does not have.':
     '{0} zeigt Seite {1}, die es in der Stimme nicht gibt.',
   '{0} page side by side are too wide for {1}, which holds {2}.': [
-    '{0} Seite ist zu breit: {1} (Platz für {2}).',
-    '{0} Seiten nebeneinander sind zu breit: {1} (Platz für {2}).',
+    '{1}: {0} Seite ist zu breit, Platz ist für {2}.',
+    '{1}: {0} Seiten nebeneinander sind zu breit, Platz ist für {2}.',
   ],
   'A turn of the plan is not there.': 'Eine Wendestelle des Plans gibt es nicht.',
-  '{0}, who turns at {1} at {2},': '{0} (Umblättern: {1}, {2})',
+  '{0}, who turns at {1} at {2},': 'Beim Umblättern an {1}, {2}: {0}',
   '{0} does not get to the leaf with the left hand without a step.':
     '{0} kommt mit der linken Hand nicht ohne einen Schritt an das Blatt.',
   '{0} does not get to the leaf with the right hand without a step.':
@@ -148,15 +148,15 @@ const BROKEN_RULES: Entries = {
   '{0} would lift the leaf from the side where it does not lie.':
     '{0} würde das Blatt auf der Seite heben, auf der es nicht liegt.',
   '{0} is at it while another turn is made, at {1} by {2}; neither leaves the other time.':
-    '{0} ist noch dabei, während anderswo umgeblättert wird: {2}, {1}; keines lässt dem anderen Zeit.',
+    '{0} ist noch dabei, während auch {2} an {1} umblättert; keines lässt dem anderen Zeit.',
   '{0} is at it while another turn is made; neither leaves the other time.':
     '{0} ist noch dabei, während anderswo umgeblättert wird; keines lässt dem anderen Zeit.',
   'Page {0} is pinned on {1}, {2}, and is not there.':
-    'Seite {0} ist angeheftet ({1}, {2}) und liegt dort nicht.',
+    'An {1} ist Seite {0} angeheftet, {2}, und liegt dort nicht.',
   'before any leaf is turned': 'vor dem ersten Umblättern',
   'with {0} leaf turned': ['nach einmal Umblättern', 'nach {0}-mal Umblättern'],
   'A turn by {0} at {1} is pinned between {2} and {3}, and there is none.':
-    'Zwischen {2} und {3} ist ein Umblättern angeheftet ({0}, {1}), und es gibt keines.',
+    'Zwischen {2} und {3} ist angeheftet, dass {0} an {1} umblättert; das kommt nicht vor.',
 };
 
 /** In the words of a booklet's own file, whose codes stand in them. */
