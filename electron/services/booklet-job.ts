@@ -5,6 +5,7 @@ import { paperModel } from '#model/catalogue/paper.ts';
 import { pagesInView, type Binding, type PageRef, type View } from '#model/pages/bindings/binding.ts';
 import { bindingFault } from '#model/pages/bindings/fault.ts';
 import { pagesOf } from '#model/pages/bindings/make.ts';
+import { t } from '#model/words/say.ts';
 import type { BookletDescription, DescribedSide } from './booklet-description.ts';
 import { descriptionFault, pageList } from './booklet-description.ts';
 import type { BookletJob } from './booklet.ts';
@@ -90,7 +91,7 @@ function sourceOfSide(
   if (typeof typed === 'string') throw descriptionFault(`sides[${index}].pdfPages`, side.pdfPages, typed);
   const count = side.pages ?? typed.length;
   if (count > typed.length)
-    throw descriptionFault(`sides[${index}].pages`, count, `"${pdf.name}" gives ${typed.length} of them`);
+    throw descriptionFault(`sides[${index}].pages`, count, t`"${pdf.name}" gives ${typed.length} of them`);
   return { pdf, pdfPages: typed.slice(0, count), count };
 }
 
@@ -116,7 +117,7 @@ function bindingFrom(described: BookletDescription, sides: readonly SideSource[]
     views: views.map((given, index) => given ?? inOrder(shape, index, sides[index]?.count ?? 0)),
   };
   const fault = bindingFault(binding);
-  if (fault) throw new FaultError('booklet.badDescription', `The binding cannot be made: ${fault}.`);
+  if (fault) throw new FaultError('booklet.badDescription', t`The binding cannot be made: ${fault}.`);
   return binding;
 }
 
@@ -133,7 +134,7 @@ function viewFrom(view: readonly (number | null)[], side: number, sides: readonl
   return view.map((page): PageRef | null => {
     if (page === null) return null;
     if (page > count)
-      throw descriptionFault(`sides[${side}].views`, page, `the part has pages 1 to ${count}`);
+      throw descriptionFault(`sides[${side}].views`, page, t`the part has pages 1 to ${count}`);
     return { part: String(side), page };
   });
 }
@@ -170,7 +171,7 @@ function inOrder(shape: Shape & Pick<Binding, 'leaves'>, side: number, count: nu
     throw descriptionFault(
       `sides[${side}].pages`,
       count,
-      `${shape.leaves} leaves have room for ${room - before(shape)}`,
+      t`${shape.leaves} leaves have room for ${room - before(shape)}`,
     );
   return Array.from({ length: shape.leaves + 1 }, (_, state) =>
     Array.from({ length: places }, (__, place) => pages[state * step + place] ?? null),
@@ -178,5 +179,5 @@ function inOrder(shape: Shape & Pick<Binding, 'leaves'>, side: number, count: nu
 }
 
 function refuseSpareCues({ cues }: BookletDescription, { leaves }: Binding): void {
-  if (cues.length > leaves) throw descriptionFault('cues', cues, `there are ${leaves} turns`);
+  if (cues.length > leaves) throw descriptionFault('cues', cues, t`there are ${leaves} turns`);
 }

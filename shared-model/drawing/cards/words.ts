@@ -10,6 +10,7 @@ import { isThin } from '../../pages/running/warnings.ts';
 import type { Seconds } from '../../score/time-line.ts';
 import { barWords } from '../../score/words/bar-words.ts';
 import { clockWords } from '../../score/words/clock-words.ts';
+import { OF_MOVEMENT } from '../../score/words/movement-words.ts';
 import { fixed } from '../../words/numbers.ts';
 import { msgid, ngettext, t } from '../../words/say.ts';
 import type { Moment } from './moments.ts';
@@ -53,8 +54,10 @@ function whenOf({ run }: Reader, at: Seconds, bar: string | null): string[] {
 
 /** "bar 48", "2:17", "movement 2", "second time", or "Takt 48", "2:17", "im 2. Satz", "2. Mal": lines of a narrow column. */
 function timed(bar: string, at: Seconds): string[] {
-  const [first = bar, ...times] = bar.split(/, | of (?=movement )| (?=im \d+\. Satz)/);
-  return [first, clockWords(at), ...times];
+  const [place = bar, ...times] = bar.split(', ');
+  const movement = OF_MOVEMENT.exec(place)?.[0] ?? '';
+  const rest = movement === '' ? times : [movement.trim().replace(/^of /, ''), ...times];
+  return [place.slice(0, place.length - movement.length), clockWords(at), ...rest];
 }
 
 /** When he takes it up is in the rest; the bar from which on he plays it is another one as a rule. */

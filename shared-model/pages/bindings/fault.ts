@@ -31,7 +31,7 @@ function shapeFault(binding: Binding): string | null {
     if (views.length !== states) return t`side ${side} has ${views.length} views; there are ${states} states`;
     const odd = views.findIndex((view) => view.length !== places);
     if (odd >= 0)
-      return t`side ${side} shows ${views[odd]?.length} pages in state ${odd}; it has ${places} places`;
+      return t`side ${side} shows ${views[odd]?.length ?? 0} pages in state ${odd}; it has ${places} places`;
   }
   return null;
 }

@@ -181,4 +181,32 @@ const WHAT_IS_IN_THE_WAY: Entries = {
     ],
 };
 
-export const booklet: Entries = { ...ON_THE_SHEETS, ...STEPS, ...DRAWINGS, ...WHAT_IS_IN_THE_WAY };
+/** A booklet's own file: what stands in quotation marks is written so in it. */
+const DESCRIPTION: Entries = {
+  'give the path of a PDF, or null': 'den Pfad eines PDF angeben oder null',
+  'give pages such as "2-9, 11", or null': 'Seiten wie "2-9, 11" angeben oder null',
+  'give "standlines-booklet"': '"standlines-booklet" angeben',
+  'give 1': '1 angeben',
+  'give page numbers and ranges such as "2-9, 11"': 'Seitenzahlen und Bereiche wie "2-9, 11" angeben',
+  'the PDF has pages 1 to {0}': 'das PDF hat die Seiten 1 bis {0}',
+  'the part has pages 1 to {0}': 'die Stimme hat die Seiten 1 bis {0}',
+  'give at most {0} pages': 'höchstens {0} Seiten angeben',
+  'This is not a booklet description: it does not start with "{".':
+    'Das ist keine Beschreibung eines Hefts: Sie beginnt nicht mit "{".',
+  'a {0} binding has one side': ['„{0}“ hat eine Seite', '„{0}“ hat zwei Seiten'],
+  'loose pages have none: give 0': 'lose Seiten haben keine: 0 angeben',
+  'there are {0} turns': 'Zahl der Wendestellen: {0}',
+  'name the pdf, too': 'auch pdf angeben',
+  'give the number of pages, or a pdf': 'die Zahl der Seiten oder ein pdf angeben',
+  'The binding cannot be made: {0}.': 'Diese Bindung geht nicht: {0}.',
+  '"{0}" gives {1} of them': '„{0}“ gibt {1} davon her',
+  '{0} leaves have room for {1}': '{0} Wendeblätter haben Platz für {1}',
+};
+
+export const booklet: Entries = {
+  ...ON_THE_SHEETS,
+  ...STEPS,
+  ...DRAWINGS,
+  ...WHAT_IS_IN_THE_WAY,
+  ...DESCRIPTION,
+};
