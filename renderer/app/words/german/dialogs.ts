@@ -98,7 +98,7 @@ export const dialogsWords: Widened<typeof english> = {
       title: 'Bühnenplan drucken',
       paper: 'Papier',
       orientation: 'Ausrichtung',
-      orientations: { auto: 'Wie es am besten passt', portrait: 'Hochformat', landscape: 'Querformat' },
+      orientations: { auto: 'Wie es besser passt', portrait: 'Hochformat', landscape: 'Querformat' },
       scale: 'Maßstab',
       bestScale: 'Größter, der passt',
       ratio: (scale) => `1:${scale}`,

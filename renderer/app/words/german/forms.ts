@@ -72,7 +72,7 @@ export const formsWords: Widened<typeof english> = {
     shoulderHeight: 'Schultern über dem Boden',
     armLength: 'Schulter bis Fingerspitze',
     predicted: (length) => `erwartet ${length}`,
-    seat: 'Sitzt auf',
+    seat: 'Sitz',
     stands: 'Steht',
     mobility: 'Kommt',
     mobilities: { walks: 'zu Fuß', wheelchair: 'im Rollstuhl' },
@@ -94,7 +94,7 @@ export const formsWords: Widened<typeof english> = {
 
   stand: {
     form: 'Form',
-    forms: { single: 'Eine Auflage', backToBack: 'Zwei, Rücken an Rücken' },
+    forms: { single: 'Einzelpult', backToBack: 'Doppelpult' },
     lip: 'Pultleiste über dem Boden',
     tilt: 'Neigung der Auflage',
     tiltHint: 'von waagrecht an; 90 ist senkrecht',

@@ -35,7 +35,7 @@ export const planWords: Widened<typeof english> = {
     label: 'Schnitt',
     explained:
       'C: um wie viel die Sichtlinie einer Reihe über den Augen davor verläuft. Ein Kreuz: ein Kopf oder Gegenstand schneidet sie.',
-    cut: 'Schnitt',
+    cut: 'Lage',
     centreLine: 'Auf der Mittellinie',
     through: (seat, player) => `Von Platz ${seat} zu ${player}`,
     chooseSeat: 'Von einem Platz: im Plan anklicken',
