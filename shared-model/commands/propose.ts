@@ -5,6 +5,7 @@ import type { Document } from '../document/document.ts';
 import type { AnyRecord } from '../document/records.ts';
 import type { Complaint } from '../file-format/complaint.ts';
 import { documentRuleBroken } from '../file-format/document-rules.ts';
+import { fieldWords } from '../file-format/field-words.ts';
 import { readRecord } from '../file-format/record.ts';
 import { refuse, type Outcome, type Refusal } from './command.ts';
 import { nameOf } from './words.ts';
@@ -52,5 +53,6 @@ function brokenRule(document: Document, diff: Diff): Refusal | null {
 
 /** "stand 3, lip: -20 is not allowed; give a length from 100 to 2500 mm." */
 function complain(document: Document, record: AnyRecord, { field, text }: Complaint): Refusal {
-  return refuse(`${nameOf(document, record)}${field === '' ? '' : `, ${field}`}${text}.`);
+  const where = field === '' ? '' : `, ${fieldWords(field)}`;
+  return refuse(`${nameOf(document, record)}${where}${text}.`);
 }

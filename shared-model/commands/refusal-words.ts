@@ -1,5 +1,6 @@
 /** Refusals in the units that are shown: commands speak of lengths in the millimetres of the file. */
 
+import { fieldWords } from '../file-format/field-words.ts';
 import { formatLength, type Units } from '../document/measures.ts';
 import { t } from '../words/say.ts';
 import { tooFarWords } from './move.ts';
@@ -28,7 +29,7 @@ function tooFar(): RegExp {
 function lengthRefused(): RegExp {
   const { length } = GAPS;
   const advice = t`give a length from ${length} to ${length} mm`;
-  return patternOf(t`: ${length} is not allowed; ${advice}`, '(?<!staffSize)', '');
+  return patternOf(t`: ${length} is not allowed; ${advice}`, `(?<!${fieldWords('staffSize')})`, '');
 }
 
 function refusedAbout(given: string, least: string, most: string): string {

@@ -51,8 +51,15 @@ describe('in German', () => {
     // 50 m are 164 ft 0.5 in (1 in = 25.4 mm).
     expect(refusalWords(far, 'imperial')).toContain('mehr als etwa 164\'-0 1/2" vom Podium');
     const lip = said(setFields(document, { ids: [STAND], fields: { lip: 9000 } }));
-    expect(lip).toContain('9000');
+    expect(lip).toBe('Pult 1, Pultleiste: 9000 ist nicht erlaubt; eine Länge von 100 bis 2500 mm angeben.');
     expect(refusalWords(lip, 'imperial')).toContain('29\'-6 1/4"');
     expect(refusalWords(lip, 'imperial')).not.toMatch(/\bmm\b|9000/);
+    // Staves are in millimetres everywhere.
+    const [side] = aStand().sides;
+    const staves = said(
+      setFields(document, { ids: [STAND], fields: { sides: [{ ...side, staffSize: 200 }] } }),
+    );
+    expect(staves).toBe('Pult 1, Notenzeile: 200 ist nicht erlaubt; eine Länge von 1 bis 100 mm angeben.');
+    expect(refusalWords(staves, 'imperial')).toBe(staves);
   });
 });
