@@ -1,4 +1,7 @@
-/** Reads directions as people type them and as the program shows them: "20 SR", "40° towards SL", "upstage", "house". */
+/**
+ * Reads directions as people type them and as the program shows them: "20 SR", "40° towards SL", "upstage", "house"; in
+ * English and in German ("20 li", "40° nach re", "nach hinten", "Saal"), whichever of the two is shown.
+ */
 
 import { formatFacing } from '#model/document/measures.ts';
 import type { Degrees } from '#model/document/records.ts';
@@ -21,6 +24,18 @@ const WORDS: Readonly<Record<string, Degrees>> = {
   sl: 90,
   'stage right': -90,
   sr: -90,
+  'gerade zum saal': 0,
+  saal: 0,
+  publikum: 0,
+  vorn: 0,
+  vo: 0,
+  hinten: 180,
+  hi: 180,
+  // As seen from the house.
+  rechts: 90,
+  re: 90,
+  links: -90,
+  li: -90,
 };
 
 const LONGEST = 60;
@@ -28,7 +43,7 @@ const HALF_TURN = 180;
 
 /** A sign, a figure, the word or mark for degrees, and the side it is turned to. */
 const FIGURE =
-  /^([+-]?)\s*(\d+(?:[.,]\d+)?|[.,]\d+)\s*(?:°|deg|degrees)?\s*(?:(?:towards|to)?\s*(sl|sr|stage left|stage right))?$/;
+  /^([+-]?)\s*(\d+(?:[.,]\d+)?|[.,]\d+)\s*(?:°|deg|degrees|grad)?\s*(?:(?:towards|to|nach)?\s*(sl|sr|stage left|stage right|re|li|rechts|links))?$/;
 
 /** Bare numbers are degrees from straight at the house, positive towards stage left; a side takes the sign's place. */
 export function readFacing(typed: string): FacingReading {
@@ -37,15 +52,16 @@ export function readFacing(typed: string): FacingReading {
     .trim()
     .toLowerCase()
     .replace(/[\u2212\u2013]/g, '-')
+    .replace(/\s*\(vom saal\)$/, '')
     .replace(/\s+/g, ' ');
-  const named = WORDS[plain.replace(/^towards /, '')];
+  const named = WORDS[plain.replace(/^(towards|nach|zum) /, '')];
   if (named !== undefined) return { ok: true, facing: named };
   const [, sign, figure, side] = FIGURE.exec(plain) ?? [];
   if (figure === undefined || (side && sign)) return unreadable();
   const degrees = Number(figure.replace(',', '.'));
   if (!(degrees <= HALF_TURN)) return { ok: false, problem: 'beyondHalfTurn' };
-  const isToTheRight = sign === '-' || side === 'sr' || side === 'stage right';
-  return { ok: true, facing: (isToTheRight ? -degrees : degrees) + 0 };
+  const isToStageRight = sign === '-' || (side !== undefined && WORDS[side] === -90);
+  return { ok: true, facing: (isToStageRight ? -degrees : degrees) + 0 };
 }
 
 /** As it is shown everywhere else; with a tenth of a degree where it has one. */

@@ -1,5 +1,9 @@
-/** Reads lengths as people type them: "820", "2.4 m", "7' 6\"", `2'-8 1/4"`, "2.4 m + 30 cm", "3 × 90 cm". */
+/**
+ * Reads lengths as people type them: "820", "2.4 m", "2,4 m", "7' 6\"", `2'-8 1/4"`, "2.4 m + 30 cm", "3 × 90 cm"; in
+ * English and in German, whichever of the two is shown.
+ */
 
+import { language } from '#model/words/catalogue.ts';
 import type { Units } from '#model/document/measures.ts';
 
 export type LengthReading =
@@ -28,7 +32,29 @@ const TERM = /^(?:(\d+)\/(\d+)|(\d+(?:[.,]\d+)?|[.,]\d+)(?:\s+(\d+)\s*\/\s*(\d+)
 const TIMES_BEFORE = /^(\d+(?:[.,]\d+)?)\s*[×x*·]\s*/i;
 const TIMES_AFTER = /^([×x*·÷])\s*(\d+(?:[.,]\d+)?)\s*/i;
 
-const SIDE = /\s*(SL|SR|US|DS)\s*$/i;
+const SIDE = /\s*(SL|SR|US|DS|re|rechts|li|links|hi|hinten|vo|vorne?)\s*$/i;
+
+/** German tells sides as seen from the house: stage left is on the right. */
+const SIDES: Readonly<Record<string, Side>> = {
+  sl: 'SL',
+  re: 'SL',
+  rechts: 'SL',
+  sr: 'SR',
+  li: 'SR',
+  links: 'SR',
+  us: 'US',
+  hi: 'US',
+  hinten: 'US',
+  ds: 'DS',
+  vo: 'DS',
+  vorn: 'DS',
+  vorne: 'DS',
+};
+
+const AT_NOUGHT = /^\s*(on centre|at edge|auf der Mitte|an der Kante)\s*$/i;
+
+/** A point before three digits parts thousands in German, where who is used to English means tenths. */
+const MAYBE_THOUSANDS = /(?<![\d.,])[1-9]\d{0,2}\.\d{3}(?!\d)/;
 
 const LONGEST = 60;
 
@@ -36,22 +62,24 @@ const UNREADABLE: LengthReading = { ok: false, problem: 'unreadable' };
 
 /**
  * A figure without a unit counts as millimetres in metric documents and inches in imperial ones; between a foot
- * mark and an inch mark a hyphen joins and does not subtract.
+ * mark and an inch mark a hyphen joins and does not subtract. In German "2.400" is refused: nobody knows which is meant.
  */
 export function readLength(typed: string, units: Units): LengthReading {
-  if (typed.length > LONGEST) return UNREADABLE;
+  if (typed.length > LONGEST || (language() === 'de' && MAYBE_THOUSANDS.test(typed))) return UNREADABLE;
   const side = SIDE.exec(typed);
   const sum = sumOfTerms(plainMarks(side ? typed.slice(0, side.index) : typed), units);
   if (sum === null || !Number.isFinite(sum)) return UNREADABLE;
-  return { ok: true, millimetres: sum, side: (side?.[1]?.toUpperCase() as Side | undefined) ?? null };
+  return { ok: true, millimetres: sum, side: SIDES[side?.[1]?.toLowerCase() ?? ''] ?? null };
 }
 
-/** Curly and prime marks as the plain ones; the hyphen of `2'-8"` as a space. */
+/** Curly and prime marks as the plain ones, German units as the English; the hyphen of `2'-8"` as a space. */
 function plainMarks(typed: string): string {
   return typed
     .replace(/[\u2018\u2019\u2032]/g, "'")
     .replace(/[\u201c\u201d\u2033]/g, '"')
     .replace(/[\u2212\u2013]/g, '-')
+    .replace(/zoll/gi, 'in')
+    .replace(/fu(?:ß|ss)/gi, 'ft')
     .replace(/'\s*-\s*(?=\d)/g, "' ");
 }
 
@@ -143,7 +171,7 @@ export const DEPTH: Axis = { positive: 'US', negative: 'DS' };
  * other axis is refused.
  */
 export function readCoordinate(typed: string, units: Units, axis: Axis): LengthReading {
-  const centred = /^\s*(on centre|at edge)\s*$/i.test(typed) ? '0' : typed;
+  const centred = AT_NOUGHT.test(typed) ? '0' : typed;
   const reading = readLength(centred, units);
   if (!reading.ok || reading.side === null) return reading;
   if (reading.side === axis.positive) return reading;
