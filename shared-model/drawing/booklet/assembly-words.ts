@@ -143,7 +143,9 @@ function bothWays(strip: Strip): string[] {
 }
 
 function inWords(labels: readonly string[]): string {
-  return labels.length < 2 ? labels.join('') : t`${labels.slice(0, -1).join(', ')} and ${labels.at(-1) ?? ''}`;
+  return labels.length < 2
+    ? labels.join('')
+    : t`${labels.slice(0, -1).join(', ')} and ${labels.at(-1) ?? ''}`;
 }
 
 function sideOf({ players }: BookletOrder, side: SideIndex): string {

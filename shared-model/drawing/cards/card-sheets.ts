@@ -13,7 +13,7 @@ import { t } from '../../words/say.ts';
 import { line } from '../outline.ts';
 import { shortMarks } from '../plan/short-marks.ts';
 import type { Box, Primitive, Sheet } from '../primitives.ts';
-import { grouped, heading, paragraph, type Block } from '../sheet/blocks.ts';
+import { gap, grouped, heading, paragraph, type Block } from '../sheet/blocks.ts';
 import { flow } from '../sheet/flow.ts';
 import { ASCENT, LEADING, TEXT, WEIGHT } from '../style.ts';
 import { fitted, oneLine, textLine, type Type } from '../text.ts';
@@ -167,7 +167,7 @@ function blocksOf(owner: Owner, width: number): Block[] {
 function sidesBlocks({ order: { tools } }: Owner, width: number): Block[] {
   if (language() === 'en') return [];
   const words = t`SL, SR: left and right of one who faces the house; US: upstage, DS: downstage.`;
-  return [paragraph(words, width, tools, { type: { size: TEXT.small, weight: 'regular' } })];
+  return [gap(1), paragraph(words, width, tools, { type: { size: TEXT.small, weight: 'regular' } })];
 }
 
 const MARK_COLUMN = 9;

@@ -98,10 +98,10 @@ describe('a cue card', () => {
     expect(onCards(duo).filter((words) => /^SL|Saal/.test(words))).toEqual([]);
   });
 
-  it('names who turns as the subject, whatever his name', () => {
+  it('tells one who turns with which hand, and another who does it for him', () => {
     const written = onCards(demoDuo()).join(' ');
-    expect(written).toContain('Wendestelle 1: Clarinet (Spieler 1) blättert Pult 1 um, nach Seite 2.');
-    expect(written).toContain('Wendestelle 1: Pult 1 umblättern, linke Hand, nach Seite 2.');
+    expect(written).toContain('1. Umblättern: Clarinet (Spieler 1) an Pult 1, nach Seite 2.');
+    expect(written).toContain('1. Umblättern: Pult 1, linke Hand, nach Seite 2.');
     expect(written).toContain('Ein Heft über dem First, 2 Wendeblätter,');
   });
 
