@@ -1,30 +1,10 @@
 /** Text spaced as WCAG 2.2, 1.4.12 asks for: lines 1.5, letters 0.12, words 0.16 of the type's size. */
 
-import type { Page } from '@playwright/test';
+import { cutWords } from './cut-words.ts';
 import { expect, test } from './editor.ts';
 
 const SPACING = `* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important; }
 p { margin-bottom: 2em !important; }`;
-
-/** Words that their box cuts off, without a way to scroll to them or words on hover and focus that have them whole. */
-function cutWords(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
-    const hides = (element: Element): boolean => /hidden|clip/.test(getComputedStyle(element).overflow);
-    const isCut = (element: Element): boolean =>
-      element.scrollWidth > element.clientWidth + 1 || element.scrollHeight > element.clientHeight + 1;
-    const isToldWhole = (element: Element): boolean =>
-      getComputedStyle(element).textOverflow === 'ellipsis' && element.closest('[data-why]') !== null;
-    const hasText = (element: Element): boolean =>
-      [...element.childNodes].some(
-        (node) => node.nodeType === Node.TEXT_NODE && node.textContent?.trim() !== '',
-      );
-    return [...document.querySelectorAll('body *:not(.unseen)')]
-      .filter((element) => element.checkVisibility() && hasText(element))
-      .filter((element) => element.clientWidth > 0 && hides(element) && isCut(element))
-      .filter((element) => !isToldWhole(element))
-      .map((element) => `${element.outerHTML.slice(0, 90)}: ${element.textContent}`);
-  });
-}
 
 test('nothing is cut when text is spaced wide', async ({ editor, page }) => {
   await editor.showSetup('2b Hedgerow Dances');
