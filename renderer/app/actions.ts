@@ -16,7 +16,6 @@ import { FaceTowards } from '../canvas/gestures/face-towards.svelte.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import { isSingle } from './key-press.ts';
 import { text } from './text.ts';
-import { commandWords } from './command-words.ts';
 import { pasteByHand } from './clipboard.ts';
 import * as grouping from './grouping.ts';
 import * as looking from './looking.ts';
@@ -98,7 +97,7 @@ const turn = (by: number) => (editor: Editor) => {
   return editor.carryOut(turnBy(editor.session.settled, { ids: placedSelection(editor), by, about }));
 };
 
-const w = commandWords;
+const w = text.commands;
 
 export const ACTIONS: readonly Action[] = [
   action({

@@ -6,7 +6,7 @@ import { labelOf } from '#model/document/labels.ts';
 import { isPlaced } from '#model/document/records.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import type { Action } from './actions.ts';
-import { commandWords } from './command-words.ts';
+import { text } from './text.ts';
 
 /** Towards each player who is not selected and whose name holds all of these lower-case words; of none for no words. */
 export function facingActions(editor: Editor, wanted: readonly string[]): Action[] {
@@ -20,7 +20,7 @@ export function facingActions(editor: Editor, wanted: readonly string[]): Action
     .filter(({ id }) => !ids.includes(id))
     .map(({ id }): Action => ({
       id: `face.${id}`,
-      words: () => commandWords.turnTowards(labelOf(settled, setup, id)),
+      words: () => text.commands.turnTowards(labelOf(settled, setup, id)),
       keys: [],
       byBrowser: false,
       onPlan: false,

@@ -3,13 +3,13 @@
 import { placeAtViewCentre } from '../canvas/placing.ts';
 import { THINGS, type Thing } from '../store/things.ts';
 import type { Action } from './actions.ts';
-import { commandWords } from './command-words.ts';
+import { text } from './text.ts';
 
 /** The placing of each thing whose name or words hold every one of these lower-case words; of none for no words. */
 export function placingActions(wanted: readonly string[]): Action[] {
   if (wanted.length === 0) return [];
   return THINGS.filter(({ name, words }) => {
-    const all = `${commandWords.place(name).toLowerCase()} ${words}`;
+    const all = `${text.commands.place(name).toLowerCase()} ${words}`;
     return wanted.every((word) => all.includes(word));
   }).map(placing);
 }
@@ -17,7 +17,7 @@ export function placingActions(wanted: readonly string[]): Action[] {
 function placing(thing: Thing): Action {
   return {
     id: `place.${thing.id}`,
-    words: () => commandWords.place(thing.name),
+    words: () => text.commands.place(thing.name),
     keys: [],
     byBrowser: false,
     onPlan: false,

@@ -2,6 +2,9 @@
 
 import { chosen } from './words/chosen.ts';
 import { counted, percent } from './words/counting.ts';
+import { commandsWords } from './words/commands.ts';
+import { keysWords } from './words/keys.ts';
+import { thingsWords } from './words/things.ts';
 import { dialogsWords } from './words/dialogs.ts';
 import { ensembleWords } from './words/ensemble.ts';
 import { findingsWords } from './words/findings.ts';
@@ -50,6 +53,9 @@ const english = {
   ...handsWords,
   ...dialogsWords,
   ...helpWords,
+  ...commandsWords,
+  ...keysWords,
+  ...thingsWords,
   ...underlayWords,
 } as const;
 

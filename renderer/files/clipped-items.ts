@@ -16,6 +16,7 @@ import {
   type Point,
 } from '#model/document/records.ts';
 import { readRecord } from '#model/file-format/record.ts';
+import { text } from '../app/text.ts';
 
 const FORMAT = 'standlines-items';
 const LONGEST = 1_000_000;
@@ -67,7 +68,7 @@ export function pasted(document: Document, items: readonly ClippedItem[], { setu
   const stays = <K extends Kind>(id: Id<K>): Id<K> | null => (id === (setup as string) ? id : null);
   const { records } = copiesOf(document, here, stays);
   const moved = records.map((record) => shifted(record, by));
-  if (moved.length === 0) return refuse('There is nothing to paste.');
+  if (moved.length === 0) return refuse(text.toPlace.nothingToPaste);
   const outcome = addRecords(document, { records: moved });
   return outcome.ok ? { ...outcome, select: moved.filter(isPlaced).map(({ id }) => id) } : outcome;
 }

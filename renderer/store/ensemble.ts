@@ -15,6 +15,7 @@ import type { Units } from '#model/document/measures.ts';
 import type { AnyRecord, Player, Stand } from '#model/document/records.ts';
 import { facingVector, placed, type Vec2 } from '#model/geometry/frame.ts';
 import { boundsOf } from '#model/geometry/polygon.ts';
+import { text } from '../app/text.ts';
 import { held, itemWithPlayer, playerAt, STAND_AHEAD, standBefore } from './players.ts';
 import { newSide, newStand, newTable, usualChair, usualLip, usualStandModel, type Spot } from './recipes.ts';
 
@@ -36,13 +37,14 @@ export function addEnsemble(document: Document, members: readonly Member[], orde
     taken: placedInSetup(document, order.setup),
     fromEdge: concertOf(document).limits.edgeDistance,
   });
-  if (!shift) return refuse('They do not go on the platform in this shape: choose another, or set fewer.');
+  if (!shift) return refuse(text.toPlace.noRoom);
   const ids = freshIds(document);
   const set = new Setting(order, ids);
   for (const seat of seats) set.member(seat, moved(seat, shift));
   set.sharedStands();
   const outcome = addRecords(document, { records: set.records });
-  return outcome.ok ? { ...outcome, label: `add ${members.length} players`, select: set.players } : outcome;
+  const label = text.toPlace.addedPlayers(members.length);
+  return outcome.ok ? { ...outcome, label, select: set.players } : outcome;
 }
 
 /** One of the ensemble and where, about the group's own spot. */

@@ -12,6 +12,7 @@ import type { NewRecord } from '#model/commands/add.ts';
 import type { Id } from '#model/document/ids.ts';
 import type { Units } from '#model/document/measures.ts';
 import type { Chair, Person, Point, Stand, StandSide } from '#model/document/records.ts';
+import { text } from '../app/text.ts';
 
 /** Where and how something new is set. */
 export interface Spot extends Point {
@@ -145,7 +146,7 @@ export const newRiser = (width: number, depth: number, spot: Spot): NewRecord =>
 /** Of the whole concert, like the house. */
 export const newStorage = ({ x, y }: Point): NewRecord => ({
   kind: 'storage',
-  name: 'Storage',
+  name: text.toPlace.named.storage,
   x,
   y,
   door: null,

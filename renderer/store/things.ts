@@ -1,6 +1,6 @@
 /** Everything that can be placed, as the store lists it: a name, words to find it by, and the command that sets it. */
 
-import { INSTRUMENT_MODELS, type InstrumentFamily } from '#model/catalogue/instruments.ts';
+import { INSTRUMENT_MODELS } from '#model/catalogue/instruments.ts';
 import { INSTRUMENT_STAND_MODELS } from '#model/catalogue/instrument-stands.ts';
 import { LARGE_INSTRUMENT_MODELS } from '#model/catalogue/large-instruments.ts';
 import { PIANO_MODELS } from '#model/catalogue/pianos.ts';
@@ -11,6 +11,7 @@ import { circle } from '#model/catalogue/shapes.ts';
 import { add, type NewRecord } from '#model/commands/add.ts';
 import type { Outcome } from '#model/commands/command.ts';
 import type { Document } from '#model/document/document.ts';
+import { text } from '../app/text.ts';
 import { addPlayer, addPlayerAt } from './players.ts';
 import * as recipes from './recipes.ts';
 import type { Spot } from './recipes.ts';
@@ -47,15 +48,8 @@ export interface Thing {
   readonly beyond?: true;
 }
 
-const FAMILY_WORDS: Readonly<Record<InstrumentFamily, string>> = {
-  woodwind: 'player musician wind woodwind',
-  brass: 'player musician wind brass',
-  bowed: 'player musician string strings bowed',
-  plucked: 'player musician string strings plucked',
-  keyboard: 'player musician keyboard',
-  percussion: 'player musician percussion',
-  voice: 'player singer voice',
-};
+const words = text.toPlace;
+const by = words.foundBy;
 
 const BASE = { x: 0, y: 0 };
 
@@ -64,66 +58,53 @@ export const THINGS: readonly Thing[] = [
   ...PIANO_MODELS.map(({ id, name }) => withPlayer('piano', id, name)),
   ...LARGE_INSTRUMENT_MODELS.map(({ id, name }) => withPlayer('largeInstrument', id, name)),
   ...STAND_MODELS.map((model) =>
-    single('stands', [model.id, model.name, 'music stand desk'], (spot) =>
-      recipes.newStand(model, 'single', spot),
-    ),
+    single('stands', [model.id, model.name, by.stand], (spot) => recipes.newStand(model, 'single', spot)),
   ),
   ...STAND_MODELS.filter(({ id }) => id !== 'table-top').map((model) =>
-    single(
-      'stands',
-      [`${model.id}-pair`, `${model.name}, back to back`, 'music stand desk pair two readers'],
-      (spot) => recipes.newStand(model, 'backToBack', spot),
+    single('stands', [`${model.id}-pair`, words.backToBack(model.name), by.pair], (spot) =>
+      recipes.newStand(model, 'backToBack', spot),
     ),
   ),
   ...SEAT_MODELS.map((model) =>
-    single('seats', [model.id, model.name, 'seat chair stool bench'], (spot) => recipes.newSeat(model, spot)),
+    single('seats', [model.id, model.name, by.seat], (spot) => recipes.newSeat(model, spot)),
   ),
   ...INSTRUMENT_STAND_MODELS.map((model) =>
-    single('holders', [model.id, model.name, 'instrument stand peg cradle change doubling'], (spot) =>
-      recipes.newInstrumentStand(model, spot),
-    ),
+    single('holders', [model.id, model.name, by.holder], (spot) => recipes.newInstrumentStand(model, spot)),
   ),
   ...TABLE_MODELS.map((model) =>
-    single('tables', [model.id, model.name, 'table tray shelf'], (spot) => recipes.newTable(model, spot)),
+    single('tables', [model.id, model.name, by.table], (spot) => recipes.newTable(model, spot)),
   ),
   ...LARGE_INSTRUMENT_MODELS.map(({ id, name }) =>
-    single('percussion', [`${id}-alone`, name, 'instrument without a player'], (spot) =>
-      recipes.newLargeInstrument(id, spot),
-    ),
+    single('percussion', [`${id}-alone`, name, by.alone], (spot) => recipes.newLargeInstrument(id, spot)),
   ),
   ...PIANO_MODELS.map(({ id, name }) =>
-    single('keyboards', [`${id}-alone`, name, 'piano without a player'], (spot) =>
-      recipes.newPiano(id, spot),
-    ),
+    single('keyboards', [`${id}-alone`, name, by.pianoAlone], (spot) => recipes.newPiano(id, spot)),
   ),
-  single('levels', ['riser', 'Riser, 2 × 1 m', 'level platform step podium'], (spot) =>
-    recipes.newRiser(2000, 1000, spot),
-  ),
-  single('levels', ['riser-small', 'Riser, 1 × 1 m', 'level platform step podium conductor'], (spot) =>
+  single('levels', ['riser', words.riser, by.riser], (spot) => recipes.newRiser(2000, 1000, spot)),
+  single('levels', ['riser-small', words.smallRiser, by.smallRiser], (spot) =>
     recipes.newRiser(1000, 1000, spot),
   ),
-  single('levels', ['lamp', 'Floor lamp', 'light lamp cable'], (spot) => recipes.newLamp(spot)),
-  single('house', ['box', 'Box or case', 'object shape flight case'], (spot) =>
+  single('levels', ['lamp', words.lamp, by.lamp], (spot) => recipes.newLamp(spot)),
+  single('house', ['box', words.box, by.box], (spot) =>
     recipes.newShape(
-      { name: 'Case', outline: recipes.boxOutline(1200, 600), height: 600, fixed: false },
+      { name: words.named.box, outline: recipes.boxOutline(1200, 600), height: 600, fixed: false },
       spot,
     ),
   ),
-  single('house', ['screen', 'Screen', 'object shape wall shell'], (spot) =>
+  single('house', ['screen', words.screen, by.screen], (spot) =>
     recipes.newShape(
-      { name: 'Screen', outline: recipes.boxOutline(2000, 80), height: 2200, fixed: false },
+      { name: words.named.screen, outline: recipes.boxOutline(2000, 80), height: 2200, fixed: false },
       spot,
     ),
   ),
-  single('house', ['column', 'Column of the building', 'object shape pillar'], (spot) =>
-    recipes.newShape({ name: 'Column', outline: circle(BASE, 200), height: 3000, fixed: true }, spot),
+  single('house', ['column', words.column, by.column], (spot) =>
+    recipes.newShape(
+      { name: words.named.column, outline: circle(BASE, 200), height: 3000, fixed: true },
+      spot,
+    ),
   ),
   {
-    ...single(
-      'house',
-      ['storage', 'Storage place', 'store backstage wing changeover where things wait'],
-      (spot) => recipes.newStorage(spot),
-    ),
+    ...single('house', ['storage', words.storage, by.storage], (spot) => recipes.newStorage(spot)),
     beyond: true,
   },
 ];
@@ -137,8 +118,8 @@ export function thingOf(id: string): Thing | undefined {
 /** The things whose name or words hold every word of the search. */
 export function found(search: string, things: readonly Thing[] = THINGS): Thing[] {
   const wanted = search.toLowerCase().split(/\s+/).filter(Boolean);
-  return things.filter(({ name, words }) => {
-    const all = `${name.toLowerCase()} ${words}`;
+  return things.filter((thing) => {
+    const all = `${thing.name.toLowerCase()} ${thing.words}`;
     return wanted.every((word) => all.includes(word));
   });
 }
@@ -148,7 +129,7 @@ function playerThing(model: (typeof INSTRUMENT_MODELS)[number]): Thing {
     id: `player-${model.id}`,
     shelf: 'players',
     name: model.name,
-    words: FAMILY_WORDS[model.family],
+    words: words.families[model.family],
     place: (document, placing) => addPlayer(document, model, placing),
   };
 }
@@ -157,16 +138,16 @@ function withPlayer(kind: 'piano' | 'largeInstrument', model: string, name: stri
   return {
     id: `player-at-${model}`,
     shelf: kind === 'piano' ? 'keyboards' : 'percussion',
-    name: `${name}, with player`,
-    words: kind === 'piano' ? 'player musician pianist keyboard' : 'player musician percussion',
+    name: words.withPlayer(name),
+    words: kind === 'piano' ? by.pianist : words.families.percussion,
     place: (document, { spot }) => addPlayerAt(document, { kind, model }, spot),
   };
 }
 
 function single(
   shelf: Shelf,
-  [id, name, words]: readonly [id: string, name: string, words: string],
+  [id, name, foundBy]: readonly [id: string, name: string, foundBy: string],
   recipe: (spot: Spot) => NewRecord,
 ): Thing {
-  return { id, shelf, name, words, place: (document, { spot }) => add(document, recipe(spot)) };
+  return { id, shelf, name, words: foundBy, place: (document, { spot }) => add(document, recipe(spot)) };
 }

@@ -8,8 +8,8 @@ export const commands: Entries = {
   'align {0}': '{0} ausrichten',
   'distribute {0}': '{0} gleichmäßig verteilen',
   'mirror {0}': '{0} spiegeln',
-  'remove {0}': '{0} entfernen',
-  'remove {0} and what came along': '{0} mit Zubehör entfernen',
+  'remove {0}': '{0} löschen',
+  'remove {0} and what came along': '{0} mit Zubehör löschen',
   'duplicate {0}': '{0} duplizieren',
   'group {0}': '{0} gruppieren',
   'ungroup {0}': 'Gruppierung aufheben – {0}',
@@ -23,7 +23,7 @@ export const commands: Entries = {
   'move a corner of the platform': 'Ecke des Podiums verschieben',
   'move {0} corners of the platform': '{0} Ecken des Podiums verschieben',
   'add a corner to the platform': 'Ecke am Podium hinzufügen',
-  'remove a corner of the platform': 'Ecke des Podiums entfernen',
+  'remove a corner of the platform': 'Ecke des Podiums löschen',
   'trace the platform': 'Podium nachzeichnen',
   'change the venue': 'Saal wechseln',
   'change the venue to {0}': 'Saal wechseln – {0}',
@@ -171,11 +171,11 @@ export const commands: Entries = {
   'The platform has no corner {0}.': 'Das Podium hat keine Ecke {0}.',
   'The platform has no edge {0}.': 'Das Podium hat keine Kante {0}.',
   'No edge of the new outline is long enough for {0}; remove it first, or make it narrower.':
-    'Keine Kante des neuen Umrisses ist lang genug für {0}; zuerst entfernen oder schmaler machen.',
+    'Keine Kante des neuen Umrisses ist lang genug für {0}; zuerst löschen oder schmaler machen.',
   'The concert cannot be removed: every file has exactly one.':
-    'Das Konzert lässt sich nicht entfernen: Jede Datei hat genau eines.',
+    'Das Konzert lässt sich nicht löschen: Jede Datei hat genau eines.',
   'The platform cannot be removed: every file has exactly one.':
-    'Das Podium lässt sich nicht entfernen: Jede Datei hat genau eines.',
+    'Das Podium lässt sich nicht löschen: Jede Datei hat genau eines.',
   'The catalogue has no venue "{0}".': 'Einen Saal „{0}“ gibt es im Katalog nicht.',
   'Select things of one kind.': 'Nur Elemente einer Art auswählen.',
   'A {0} has no field "{1}" that can be changed.':
@@ -184,7 +184,7 @@ export const commands: Entries = {
   'Give the time of the setup in the programme: its variants have the same.':
     'Die Zeit bei der Aufstellung im Programm angeben: Für ihre Varianten gilt dieselbe.',
   'The only setup cannot be removed: a concert has at least one.':
-    'Die einzige Aufstellung lässt sich nicht entfernen: Ein Konzert hat mindestens eine.',
+    'Die einzige Aufstellung lässt sich nicht löschen: Ein Konzert hat mindestens eine.',
   '{0} is a variant: it goes with the setup that it is a variant of.':
     '{0} ist eine Variante und geht mit der Aufstellung, zu der sie gehört.',
   'Give a place in the programme from 1 to {0}.': 'Einen Platz im Programm von 1 bis {0} angeben.',

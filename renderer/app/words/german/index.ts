@@ -3,6 +3,9 @@
 import type { Catalogue } from '../../text.ts';
 import { percent } from '../counting.ts';
 import { elements } from './counting.ts';
+import { commandsWords } from './commands.ts';
+import { keysWords } from './keys.ts';
+import { thingsWords } from './things.ts';
 import { dialogsWords } from './dialogs.ts';
 import { ensembleWords } from './ensemble.ts';
 import { findingsWords } from './findings.ts';
@@ -50,5 +53,8 @@ export const german: Catalogue = {
   ...handsWords,
   ...dialogsWords,
   ...helpWords,
+  ...commandsWords,
+  ...keysWords,
+  ...thingsWords,
   ...underlayWords,
 };

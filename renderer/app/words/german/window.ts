@@ -59,7 +59,7 @@ export const windowWords: Widened<typeof english> = {
     addEmpty: 'Neu, leer',
     copyThis: 'Kopie von dieser',
     rename: 'Umbenennen…',
-    remove: 'Diese Aufstellung entfernen',
+    remove: 'Diese Aufstellung löschen',
     earlier: 'Weiter nach vorn',
     later: 'Weiter nach hinten',
     more: 'Diese Aufstellung',

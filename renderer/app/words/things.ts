@@ -1,0 +1,46 @@
+/** Things of the store that no catalogue names, and the words by which things are found beside their names: lower case. */
+
+export const thingsWords = {
+  toPlace: {
+    backToBack: (stand: string) => `${stand}, back to back`,
+    withPlayer: (instrument: string) => `${instrument}, with player`,
+    riser: 'Riser, 2 × 1 m',
+    smallRiser: 'Riser, 1 × 1 m',
+    lamp: 'Floor lamp',
+    box: 'Box or case',
+    screen: 'Screen',
+    column: 'Column of the building',
+    storage: 'Storage place',
+    /** How they are called once they stand. */
+    named: { box: 'Case', screen: 'Screen', column: 'Column', storage: 'Storage' },
+    families: {
+      woodwind: 'player musician wind woodwind',
+      brass: 'player musician wind brass',
+      bowed: 'player musician string strings bowed',
+      plucked: 'player musician string strings plucked',
+      keyboard: 'player musician keyboard',
+      percussion: 'player musician percussion',
+      voice: 'player singer voice',
+    },
+    foundBy: {
+      stand: 'music stand desk',
+      pair: 'music stand desk pair two readers',
+      seat: 'seat chair stool bench',
+      holder: 'instrument stand peg cradle change doubling',
+      table: 'table tray shelf',
+      alone: 'instrument without a player',
+      pianoAlone: 'piano without a player',
+      pianist: 'player musician pianist keyboard',
+      riser: 'level platform step podium',
+      smallRiser: 'level platform step podium conductor',
+      lamp: 'light lamp cable',
+      box: 'object shape flight case',
+      screen: 'object shape wall shell',
+      column: 'object shape pillar',
+      storage: 'store backstage wing changeover where things wait',
+    },
+    noRoom: 'They do not go on the platform in this shape: choose another, or set fewer.',
+    addedPlayers: (count: number) => `add ${count} players`,
+    nothingToPaste: 'There is nothing to paste.',
+  },
+} as const;
