@@ -6,6 +6,7 @@
 
 import type { Answer, Arguments, Channel, Fault, Host } from '#contract/contract.ts';
 import type { LoopbackWire } from '#contract/loopback-wire.ts';
+import { text } from './app/text.ts';
 
 /** The code of every answer that the shell itself never gave. */
 export const UNREACHABLE = 'shell.unreachable';
@@ -121,5 +122,5 @@ function failed<C extends Channel>(error: Fault): Answer<C> {
 
 function unreachable(error: unknown): Fault {
   const cause = error instanceof Error ? error.message : String(error);
-  return { code: UNREACHABLE, message: `The program behind this window does not answer (${cause}).` };
+  return { code: UNREACHABLE, message: text.lost.because(cause) };
 }

@@ -6,6 +6,7 @@ export interface Pressed {
   readonly metaKey: boolean;
   readonly altKey: boolean;
   readonly shiftKey: boolean;
+  readonly getModifierState?: (key: 'AltGraph') => boolean;
 }
 
 /**
@@ -14,8 +15,11 @@ export interface Pressed {
  */
 export function isPressed(keys: string, press: Pressed): boolean {
   const { key, mod, alt, shift } = partsOf(keys);
-  if (mod !== (press.ctrlKey || press.metaKey) || alt !== press.altKey) return false;
   const isSign = key.length === 1 && key.toLowerCase() === key.toUpperCase();
+  // German keyboards make brackets with AltGr, which some systems tell of as Ctrl and Alt.
+  const isMadeSo = isSign && press.getModifierState?.('AltGraph') === true;
+  const [modHeld, altHeld] = isMadeSo ? [false, false] : [press.ctrlKey || press.metaKey, press.altKey];
+  if (mod !== modHeld || alt !== altHeld) return false;
   if (!isSign && shift !== press.shiftKey) return false;
   return press.key.toLowerCase() === key.toLowerCase();
 }

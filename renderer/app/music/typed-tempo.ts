@@ -5,13 +5,14 @@ import { barNamed } from '#model/score/music/bar-names.ts';
 import { withTempos } from '#model/score/music/typed-over.ts';
 import { outcomeOf, type Outcome } from '#model/score/problem.ts';
 import { problemSentence } from '#model/score/words/problem-sentence.ts';
+import { text } from '../text.ts';
 
 /** It holds to the end; an empty `from` is the beginning. */
 export function withTypedTempo(music: Music, tempo: string, from: string): Outcome<Music> {
   const bar = outcomeOf(() => (from.trim() === '' ? 0 : barNamed(music, from, 'bar')));
   if (!bar.ok) return bar;
   const quartersPerMinute = numberIn(tempo);
-  if (quartersPerMinute === null) return refused(tempo, 'write a number, for instance 96');
+  if (quartersPerMinute === null) return refused(tempo, text.music.tempoWanted);
   const outcome = withTempos(music, [{ bar: bar.value, quartersPerMinute }]);
   if (outcome.ok || outcome.problem.code !== 'typed.bad') return outcome;
   // What was refused is called as it was typed, not by the bar's index.

@@ -45,6 +45,7 @@ export const musicWords = {
     fromBar: 'From bar',
     fromStart: 'the beginning',
     setTempo: 'Set the tempo',
+    tempoWanted: 'write a number, for instance 96',
     order: 'Order of the performance',
     orderHint:
       'Bars in the order in which they are played: 1-12, 5-20. #14 is the 14th bar of the file, for numbers that stand more than once.',

@@ -92,6 +92,7 @@ export const windowWords = {
     kept: 'Your work is safe here as long as this window stays open; it keeps trying to reach it.',
     copy: 'Save a copy with the browser',
     back: 'The program answers again.',
+    because: (cause: string) => `The program behind this window does not answer (${cause}).`,
   },
 
   banner: { dismiss: 'Put this away' },

@@ -33,6 +33,10 @@ describe('isPressed', () => {
     expect(isPressed('+', press('+', { shiftKey: true }))).toBe(true);
     expect(isPressed('Mod++', press('+', { ctrlKey: true }))).toBe(true);
     expect(isPressed('Mod+-', press('-', { ctrlKey: true }))).toBe(true);
+    const withAltGr = { ctrlKey: true, altKey: true, getModifierState: () => true };
+    expect(isPressed('[', press('[', withAltGr))).toBe(true);
+    expect(isPressed('[', press('[', { ...withAltGr, getModifierState: () => false }))).toBe(false);
+    expect(isPressed('N', press('n', withAltGr))).toBe(false);
   });
 });
 

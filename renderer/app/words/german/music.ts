@@ -47,6 +47,7 @@ export const musicWords: Widened<typeof english> = {
     fromBar: 'Ab Takt',
     fromStart: 'Anfang',
     setTempo: 'Tempo setzen',
+    tempoWanted: 'eine Zahl angeben, zum Beispiel 96',
     order: 'Reihenfolge beim Spielen',
     orderHint:
       'Takte in der Reihenfolge, in der sie gespielt werden: 1-12, 5-20. #14 ist der 14. Takt der Datei, für Zahlen, die mehrmals vorkommen.',

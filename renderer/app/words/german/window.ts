@@ -95,6 +95,7 @@ export const windowWords: Widened<typeof english> = {
     kept: 'Die Arbeit ist hier sicher, solange dieses Fenster offen bleibt; es versucht weiter, das Programm zu erreichen.',
     copy: 'Kopie mit dem Browser speichern',
     back: 'Das Programm antwortet wieder.',
+    because: (cause) => `Das Programm hinter diesem Fenster antwortet nicht (${cause}).`,
   },
 
   banner: { dismiss: 'Meldung schließen' },
