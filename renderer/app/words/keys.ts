@@ -4,13 +4,7 @@ export const keysWords = {
   keys: {
     Mod: 'Ctrl',
     Shift: 'Shift',
-    Alt: 'Alt',
-    ArrowLeft: '←',
-    ArrowRight: '→',
-    ArrowUp: '↑',
-    ArrowDown: '↓',
     Enter: 'Enter',
-    Escape: 'Esc',
     Backspace: 'Backspace',
     Delete: 'Del',
     PageUp: 'Page up',

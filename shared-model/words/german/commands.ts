@@ -160,8 +160,6 @@ export const commands: Entries = {
     'In dieser Aufstellung gibt es nichts zu spiegeln.',
   '{0} would be more than {1} from the platform; give a spot nearer to it.':
     '{0} wäre mehr als {1} vom Podium entfernt; eine nähere Stelle angeben.',
-  ': {0} is not allowed; {1}': ': {0} ist nicht erlaubt; {1}',
-  'give a length from {0} to {1} mm': 'eine Länge von {0} bis {1} mm angeben',
   'about {0}': 'etwa {0}',
   'give a length from about {0} to about {1}': 'eine Länge von etwa {0} bis etwa {1} angeben',
   'Name two different players of this setup.': 'Zwei verschiedene Spieler dieser Aufstellung angeben.',

@@ -7,13 +7,7 @@ export const keysWords: Widened<typeof english> = {
   keys: {
     Mod: 'Strg',
     Shift: 'Umschalt',
-    Alt: 'Alt',
-    ArrowLeft: '←',
-    ArrowRight: '→',
-    ArrowUp: '↑',
-    ArrowDown: '↓',
     Enter: 'Eingabe',
-    Escape: 'Esc',
     Backspace: 'Rücktaste',
     Delete: 'Entf',
     PageUp: 'Bild auf',
