@@ -117,15 +117,6 @@ describe('readCoordinate', () => {
     expect(readCoordinate('at edge', 'imperial', DEPTH)).toMatchObject({ ok: true, millimetres: 0 });
   });
 
-  it('takes the German words, sides as the house sees them', () => {
-    expect(readCoordinate('820 li', 'metric', ACROSS)).toMatchObject({ ok: true, millimetres: -820 });
-    expect(readCoordinate('1,2 m rechts', 'metric', ACROSS)).toMatchObject({ ok: true, millimetres: 1200 });
-    expect(readCoordinate('1450 hi', 'metric', DEPTH)).toMatchObject({ ok: true, millimetres: 1450 });
-    expect(readCoordinate('300 vo', 'metric', DEPTH)).toMatchObject({ ok: true, millimetres: -300 });
-    expect(readCoordinate('auf der Mitte', 'metric', ACROSS)).toMatchObject({ ok: true, millimetres: 0 });
-    expect(readCoordinate('820 hi', 'metric', ACROSS)).toEqual({ ok: false, problem: 'wrongSide' });
-  });
-
   it('refuses a side of the other axis', () => {
     expect(readCoordinate('820 US', 'metric', ACROSS)).toEqual({ ok: false, problem: 'wrongSide' });
   });
