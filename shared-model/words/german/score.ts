@@ -113,7 +113,7 @@ export const score: Entries = {
   'It plays {0}, and "{1}" {2}; both have to go through the same bars.':
     'Hier gespielt: {0}, bei „{1}“: {2}; beide müssen dieselben Takte durchlaufen.',
   'Row {0} gives bar {1} {2} beats, and "{3}" (row {4}) {5}; a bar is as long for everybody.':
-    'Zeile {0} gibt Takt {1} diese Zahl von Vierteln: {2}, „{3}“ (Zeile {4}): {5}; ein Takt ist für alle gleich lang.',
+    'Takt {1} hat in Zeile {0} {2} Viertel, bei „{3}“ (Zeile {4}) {5}; ein Takt ist für alle gleich lang.',
   'It lasts {0}, and "{1}" {2}; leave its tempo out to go by the other.':
     'Dauer {0}, bei „{1}“ {2}; hier das Tempo weglassen, dann gilt das andere.',
   'It has more than {0} parts; split it.': 'Die Datei hat mehr als {0} Stimmen; sie aufteilen.',
