@@ -1,5 +1,7 @@
 /** From words to an exit code: 0 done, 1 failing findings under `--strict`, 2 bad usage or bad input. */
 
+import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import type { Language } from '#model/words/languages.ts';
 import type { Surroundings } from './surroundings.ts';
 import { onOneLine } from './terminal.ts';
 import { HELP, readOrder, UsageError, type Order } from './usage.ts';
@@ -7,7 +9,9 @@ import { HELP, readOrder, UsageError, type Order } from './usage.ts';
 /** Nothing is printed before all of it is known, so bad input leaves stdout empty. */
 export async function commandLine(words: readonly string[], surroundings: Surroundings): Promise<number> {
   try {
-    return await carryOut(readOrder(words), surroundings);
+    const order = readOrder(words);
+    if ('language' in order) await speak(order.language);
+    return await carryOut(order, surroundings);
   } catch (error) {
     if (!(error instanceof UsageError)) throw error;
     surroundings.complain(`standlines: ${onOneLine(error.message)}`);
@@ -26,6 +30,13 @@ async function carryOut(order: Order, surroundings: Surroundings): Promise<numbe
   if (order.verb === 'booklet') return (await import('./booklet.ts')).booklet(order, surroundings);
   surroundings.print(order.verb === 'help' ? HELP : await schema());
   return 0;
+}
+
+/** The catalogue is loaded only when it is wanted, too. */
+async function speak(language: Language): Promise<void> {
+  if (language === 'en') return speakEnglish();
+  const { german } = await import('#model/words/german/index.ts');
+  speakFrom(language, german);
 }
 
 async function schema(): Promise<string> {

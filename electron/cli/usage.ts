@@ -3,6 +3,7 @@
 import { parseArgs, type ParseArgsConfig } from 'node:util';
 import type { PlotOptions } from '#contract/contract.ts';
 import { PAPER_MODELS } from '#model/catalogue/paper.ts';
+import { LANGUAGES, type Language } from '#model/words/languages.ts';
 import { PACK_FORMATS, type PackFormat } from '../services/pack-formats.ts';
 
 /** Bad usage or bad input: one line on stderr and exit code 2. */
@@ -10,7 +11,7 @@ export class UsageError extends Error {}
 
 export const HELP = `Standlines without a window.
 
-  standlines check FILE [--setup SETUP] [--json] [--geometry] [--what-if] [--strict]
+  standlines check FILE [--setup SETUP] [--json] [--geometry] [--what-if] [--strict] [--language en|de]
       Says who sees and reaches what in a setup, and what is in the way.
       --setup     its name, id or place in the programme; the first one if left out
       --json      the same as data
@@ -19,11 +20,11 @@ export const HELP = `Standlines without a window.
                   lower, or turned; and against every finding changes are tried, however long it takes
       --strict    exit code 1 when a finding fails a limit
   standlines plot FILE --out FILE.pdf [--setup SETUP] [--paper A4|A3|Letter|Tabloid]
-                  [--scale 1:50] [--orientation portrait|landscape]
+                  [--scale 1:50] [--orientation portrait|landscape] [--language en|de]
       Prints the plot of a setup. If none is given: the paper used last in the window, otherwise A4 for
       metric concerts and Letter for imperial ones; the largest standard scale that fits.
   standlines pack FILE --out-dir DIR [--sheets cover,plot,marks-2] [--paper A4|A3|Letter|Tabloid]
-                  [--scale 1:50] [--format pdf,svg,png,dxf,csv] [--dpi 150] [--replace]
+                  [--scale 1:50] [--format pdf,svg,png,dxf,csv] [--dpi 150] [--replace] [--language en|de]
       Prints the pack of a concert as DIR/pack.pdf: one PDF with bookmarks and numbered sheets.
       --sheets  which sheets, in this order; all of them if left out. A kind stands for all sheets of it, a
                 kind with the number of a piece in the programme for that piece's (marks-2; a second
@@ -52,7 +53,7 @@ export const HELP = `Standlines without a window.
                    csv  the marks of every chosen setup (marks-1.csv), and inventory.csv
       --dpi      dots per inch of the pictures, 36 to 600; 150 if left out
       --replace  replaces files that are there; without it only pack.pdf is replaced
-  standlines changeover FILE [--json]
+  standlines changeover FILE [--json] [--language en|de]
       Says what a crew of two carries before, between and after the pieces, in which order and how long it
       takes, and what the stock lacks.
       --json  the same as data
@@ -65,7 +66,7 @@ export const HELP = `Standlines without a window.
       --order    bars in the order in which they are played, by printed numbers; #14 is the 14th of the file
       --repeats  makes repeats again after D.C. and D.S.
   standlines turns FILE [--setup SETUP] [--json] [--score SCORE] [--plays PART=PLAYER] [--pages PART=1,38,77]
-                   [--cards FILE.pdf] [--paper A4|A3|Letter|Tabloid]
+                   [--cards FILE.pdf] [--paper A4|A3|Letter|Tabloid] [--language en|de]
       Plans the page turns of a setup: which paper on which stand, which turn when and by whom, with a
       proof that it cannot be done with less, and the other plans worth a look; each with what the house
       sees then. Where FILE keeps a plan, that one is told first, with the rules that it breaks; the plan
@@ -79,10 +80,11 @@ export const HELP = `Standlines without a window.
       --paper  what the cards are printed on, two on A4 or Letter, four on A3 or Tabloid
   standlines booklet FILE --out FILE.pdf [--setup SETUP] [--stand STAND] [--paper PAPER]
                      [--score SCORE] [--plays PART=PLAYER] [--pages PART=1,38,77] [--pdf PART=FILE.pdf]
+                     [--language en|de]
       Prints a booklet: panels in strip order at true size, with what is taped to what and when to turn, and
       how to put it together. FILE is a concert: the booklet is of the plan that it keeps, else of the one that
       turns finds. Or FILE is a small JSON file that describes a booklet (DEVELOPERS.md says how); a description
-      takes none of the options in brackets.
+      takes none of the options in brackets but the last.
       --stand  whose paper, by name, id or number; needed when the plan uses several
       --paper  what is printed on: a4, a3, a5, b4, b4-jis, letter, tabloid, legal, nine-by-twelve, ten-by-thirteen
                or orchestra-part; A4 or Letter if left out
@@ -93,10 +95,17 @@ export const HELP = `Standlines without a window.
       This text.
 
 FILE of check, plot, pack, changeover and turns is a .standlines file; the word demo stands for the demo concert.
+--language: what findings, plans and prints are written in, English (en) if left out; this program itself says
+everything else in English.
 Exit codes: 0 done, 1 failing findings under --strict or no plan of the turns, 2 bad usage or bad input.
 `;
 
-export interface CheckOrder {
+/** Of an order whose outcome people read. */
+interface Told {
+  readonly language: Language;
+}
+
+export interface CheckOrder extends Told {
   readonly verb: 'check';
   readonly file: string;
   readonly setup: string | null;
@@ -106,7 +115,7 @@ export interface CheckOrder {
   readonly strict: boolean;
 }
 
-export interface PlotOrder {
+export interface PlotOrder extends Told {
   readonly verb: 'plot';
   readonly file: string;
   readonly setup: string | null;
@@ -115,7 +124,7 @@ export interface PlotOrder {
   readonly options: Omit<PlotOptions, 'paper'> & { readonly paper: PlotOptions['paper'] | null };
 }
 
-export interface PackOrder {
+export interface PackOrder extends Told {
   readonly verb: 'pack';
   readonly file: string;
   readonly outDir: string;
@@ -133,7 +142,7 @@ export interface PackOrder {
   readonly replace: boolean;
 }
 
-export interface ChangeoverOrder {
+export interface ChangeoverOrder extends Told {
   readonly verb: 'changeover';
   readonly file: string;
   readonly json: boolean;
@@ -150,7 +159,7 @@ export interface ScoreOrder {
   readonly order: string | null;
 }
 
-export interface BookletOrder extends GivenMusic {
+export interface BookletOrder extends GivenMusic, Told {
   readonly verb: 'booklet';
   readonly file: string;
   readonly out: string;
@@ -168,7 +177,7 @@ export interface GivenMusic {
   readonly pages: readonly Said[];
 }
 
-export interface TurnsOrder extends GivenMusic {
+export interface TurnsOrder extends GivenMusic, Told {
   readonly verb: 'turns';
   readonly file: string;
   readonly setup: string | null;
@@ -221,6 +230,7 @@ function checkOrder(words: readonly string[]): Order {
     geometry: flag,
     'what-if': flag,
     strict: flag,
+    language: { type: 'string' },
     help: flag,
   });
   if (values['help']) return { verb: 'help' };
@@ -232,6 +242,7 @@ function checkOrder(words: readonly string[]): Order {
     geometry: values['geometry'] === true,
     whatIf: values['what-if'] === true,
     strict: values['strict'] === true,
+    language: languageOf(values['language']),
   };
 }
 
@@ -243,6 +254,7 @@ function plotOrder(words: readonly string[]): Order {
     paper: text,
     scale: text,
     orientation: text,
+    language: text,
     help: { type: 'boolean' },
   });
   if (values['help']) return { verb: 'help' };
@@ -252,6 +264,7 @@ function plotOrder(words: readonly string[]): Order {
     file: oneFile('plot', positionals),
     setup: textOf(values['setup']),
     out,
+    language: languageOf(values['language']),
     options: {
       paper: paperOf(textOf(values['paper'])),
       orientation: oneOf('--orientation', textOf(values['orientation']) ?? 'auto', [
@@ -273,6 +286,7 @@ function packOrder(words: readonly string[]): Order {
     scale: text,
     format: text,
     dpi: text,
+    language: text,
     replace: { type: 'boolean' },
     help: { type: 'boolean' },
   });
@@ -287,6 +301,7 @@ function packOrder(words: readonly string[]): Order {
     paper: paperOf(textOf(values['paper'])),
     scale: scaleOf(textOf(values['scale'])),
     replace: values['replace'] === true,
+    language: languageOf(values['language']),
     ...formsOf(textOf(values['format']), textOf(values['dpi'])),
   };
 }
@@ -320,12 +335,13 @@ function sheetsOf(given: string | null): string[] | null {
 
 function changeoverOrder(words: readonly string[]): Order {
   const flag = { type: 'boolean' } as const;
-  const { values, positionals } = parsed(words, { json: flag, help: flag });
+  const { values, positionals } = parsed(words, { json: flag, language: { type: 'string' }, help: flag });
   if (values['help']) return { verb: 'help' };
   return {
     verb: 'changeover',
     file: oneFile('changeover', positionals),
     json: values['json'] === true,
+    language: languageOf(values['language']),
   };
 }
 
@@ -364,6 +380,7 @@ function turnsOrder(words: readonly string[]): Order {
     score: text,
     plays: several,
     pages: several,
+    language: text,
     help: flag,
   });
   if (values['help']) return { verb: 'help' };
@@ -377,6 +394,7 @@ function turnsOrder(words: readonly string[]): Order {
     json: values['json'] === true,
     cards: cards === null ? null : pdfAt('--cards', cards),
     paper,
+    language: languageOf(values['language']),
     ...givenMusic(values),
   };
 }
@@ -414,6 +432,7 @@ function bookletOrder(words: readonly string[]): Order {
     plays: several,
     pages: several,
     pdf: several,
+    language: text,
     help: { type: 'boolean' },
   });
   if (values['help']) return { verb: 'help' };
@@ -426,6 +445,7 @@ function bookletOrder(words: readonly string[]): Order {
     stand: textOf(values['stand']),
     paper: musicPaperOf(textOf(values['paper'])),
     pdfs: saidOf('--pdf', values['pdf']),
+    language: languageOf(values['language']),
     ...givenMusic(values),
   };
 }
@@ -520,6 +540,10 @@ function oneOf<const T extends string>(option: string, given: string, allowed: r
   if (found === undefined)
     throw new UsageError(`${option} "${shorten(given)}" is not one of ${allowed.join(', ')}`);
   return found;
+}
+
+function languageOf(given: unknown): Language {
+  return oneOf('--language', textOf(given) ?? 'en', LANGUAGES);
 }
 
 function paperOf(given: string | null): PlotOptions['paper'] | null {

@@ -8,6 +8,7 @@ import type { Fault, PackOrder, PackState } from '#contract/contract.ts';
 import { concertOf } from '#model/document/document.ts';
 import { pieceOfEntry } from '#model/drawing/pack/pack.ts';
 import { readDocument } from '#model/file-format/read.ts';
+import { t } from '#model/words/say.ts';
 import { FaultError, faultOf } from './faults.ts';
 import { printPack, type PackStep, type PrintedPack } from './pack.ts';
 import { zipPack } from './pack-zip.ts';
@@ -48,7 +49,7 @@ export function createPackJobs(now: () => Date): PackJobs {
   const jobs = new Map<string, Job>();
   const jobNamed = (id: string): Job => {
     const job = jobs.get(id);
-    if (!job) throw new FaultError('pack.unknown', 'That pack is no longer there: make it again.');
+    if (!job) throw new FaultError('pack.unknown', t`That pack is no longer there: make it again.`);
     return job;
   };
   const stop = async (id: string): Promise<null> => {
@@ -74,7 +75,7 @@ export function createPackJobs(now: () => Date): PackJobs {
     stop,
     async bytes(id) {
       const { file } = jobNamed(id);
-      if (!file) throw new FaultError('pack.notReady', 'The pack is not whole yet.');
+      if (!file) throw new FaultError('pack.notReady', t`The pack is not whole yet.`);
       return file.read();
     },
     typeOf: (id) => jobNamed(id).type,
@@ -144,7 +145,7 @@ function faultFrom(error: unknown, name: string): Fault {
   } catch {
     return {
       code: 'pack.failed',
-      message: `The pack could not be drawn (${error instanceof Error ? error.message : String(error)}).`,
+      message: t`The pack could not be drawn (${error instanceof Error ? error.message : String(error)}).`,
     };
   }
 }

@@ -27,6 +27,8 @@ import {
 import { PALETTES } from '#model/drawing/palette.ts';
 import type { PaperName } from '#model/drawing/papers.ts';
 import type { Sheet } from '#model/drawing/primitives.ts';
+import { language } from '#model/words/catalogue.ts';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import { createMeasure } from './fonts.ts';
 import { paintPdfTo } from './pdf-painter.ts';
@@ -107,7 +109,7 @@ export async function printOpened(
   each?: EachSheet,
 ): Promise<PrintedPack> {
   const { name, author } = concertOf(document);
-  const meta = { title: name || 'Concert', author, created: now, language: 'en' };
+  const meta = { title: name || t`Concert`, author, created: now, language: language() };
   const { missingGlyphs } = await paintPdfTo(sink, passedOn(pack.sheets, each), meta);
   for (const character of missingGlyphs) pack.missing.add(character);
   return { sheets: pack.counted.sheets, entries: pack.counted.entries, notes: notesOf(pack) };
@@ -116,7 +118,7 @@ export async function printOpened(
 /** What the one who prints should know, once everything is painted. */
 export function notesOf({ notes, missing }: OpenedPack): string[] {
   if (missing.size === 0) return [...notes];
-  return [...notes, `No font has ${[...missing].join(' ')}: printed as a box.`];
+  return [...notes, t`No font has ${[...missing].join(' ')}: printed as a box.`];
 }
 
 async function* passedOn(sheets: Iterable<PackSheet>, each: EachSheet | undefined): AsyncGenerator<Sheet> {
@@ -189,7 +191,10 @@ async function countedPack(request: PackRequest, { progress, signal }: PackWatch
     const step = steps.next();
     if (step.done) {
       if (step.value.sheets > 0) return step.value;
-      throw new FaultError('pack.empty', step.value.notes[0] ?? 'There is nothing to print: choose a sheet.');
+      throw new FaultError(
+        'pack.empty',
+        step.value.notes[0] ?? t`There is nothing to print: choose a sheet.`,
+      );
     }
     // Checks take their time: whoever wants to stop is heard between them.
     await nextTurn();
@@ -218,5 +223,5 @@ function* sheetsOf(
 }
 
 function refuseStopped(signal: AbortSignal | undefined): void {
-  if (signal?.aborted) throw new FaultError('pack.stopped', 'The pack was stopped before it was whole.');
+  if (signal?.aborted) throw new FaultError('pack.stopped', t`The pack was stopped before it was whole.`);
 }

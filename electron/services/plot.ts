@@ -11,6 +11,8 @@ import { PALETTES } from '#model/drawing/palette.ts';
 import { plotSheets, type FittingChoice } from '#model/drawing/plot-sheet.ts';
 import type { Sheet } from '#model/drawing/primitives.ts';
 import { readDocument } from '#model/file-format/read.ts';
+import { language } from '#model/words/catalogue.ts';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import { createMeasure } from './fonts.ts';
 import { paintPdf } from './pdf-painter.ts';
@@ -42,7 +44,7 @@ export async function plotDocument(
   setup: Id<'setup'>,
   { options, now }: { readonly options: PlotOptions; readonly now: Date },
 ): Promise<Plot> {
-  if (!find(document, setup)) throw new FaultError('plot.noSetup', `The concert has no setup "${setup}".`);
+  if (!find(document, setup)) throw new FaultError('plot.noSetup', t`The concert has no setup "${setup}".`);
   const concert = concertOf(document);
   const report = checkSetup(document, setup);
   const result = plotSheets({
@@ -76,8 +78,8 @@ async function painted(
     title: sheets[0]?.title ?? name,
     author,
     created: now,
-    language: 'en',
+    language: language(),
   });
   if (missingGlyphs.length === 0) return { bytes, notes };
-  return { bytes, notes: [...notes, `No font has ${missingGlyphs.join(' ')}: printed as a box.`] };
+  return { bytes, notes: [...notes, t`No font has ${missingGlyphs.join(' ')}: printed as a box.`] };
 }

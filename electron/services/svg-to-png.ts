@@ -4,6 +4,7 @@ import { initWasm, Resvg } from '@resvg/resvg-wasm';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { crc32 } from 'node:zlib';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import { fontFiles } from './font-files.ts';
 
@@ -29,14 +30,14 @@ export function refuseTooManyDots({ width, height }: Size, dpi: number): void {
   if (!(dpi >= LEAST_DPI && dpi <= MOST_DPI))
     throw new FaultError(
       'png.resolution',
-      `A picture can have ${LEAST_DPI} to ${MOST_DPI} dots per inch, not ${dpi}.`,
+      t`A picture can have ${LEAST_DPI} to ${MOST_DPI} dots per inch, not ${dpi}.`,
     );
   const squareInches = (width * height) / MM_PER_INCH ** 2;
   if (squareInches * dpi ** 2 <= MOST_DOTS) return;
   const most = Math.floor(Math.sqrt(MOST_DOTS / squareInches));
   throw new FaultError(
     'png.tooLarge',
-    `At ${dpi} dots per inch a sheet of ${Math.round(width)} x ${Math.round(height)} mm is too large a picture: take at most ${most}.`,
+    t`At ${dpi} dots per inch a sheet of ${Math.round(width)} x ${Math.round(height)} mm is too large a picture: take at most ${most}.`,
   );
 }
 

@@ -5,6 +5,7 @@ import type { Id } from '../document/ids.ts';
 import { formatAcross, formatDepth } from '../document/measures.ts';
 import type { PlacedRecord } from '../document/records.ts';
 import { normaliseFacing } from '../geometry/frame.ts';
+import { t } from '../words/say.ts';
 import type { CsvCell } from './csv.ts';
 import { shortMarks } from './plan/short-marks.ts';
 import { cornersOf } from './sheet/cable-rows.ts';
@@ -12,21 +13,21 @@ import { notesOf, turnsMatter, whatItIs, type MarkedSetup } from './sheet/marks-
 import { concertNeeds } from './sheet/needs.ts';
 import { pieceOf } from './sheet/page-frame.ts';
 
-const MARK_COLUMNS = [
-  'Mark',
-  'What',
-  'Off centre',
-  'From edge',
-  'x mm (stage left +)',
-  'y mm (upstage +)',
-  'Faces degrees (0 = house, towards stage left +, -180 to 180)',
-  'Lip mm',
-  'Tilt degrees',
-  'Notes',
-  'Piece',
+const markColumns = (): string[] => [
+  t`Mark`,
+  t`What`,
+  t`Off centre`,
+  t`From edge`,
+  t`x mm (stage left +)`,
+  t`y mm (upstage +)`,
+  t`Faces degrees (0 = house, towards stage left +, -180 to 180)`,
+  t`Lip mm`,
+  t`Tilt degrees`,
+  t`Notes`,
+  t`Piece`,
 ];
 /** Of the whole concert: behind each row, so that a table that is cut or sorted still says which it is. */
-const ISSUE_COLUMNS = ['Concert', 'Date', 'Revision'];
+const issueColumns = (): string[] => [t`Concert`, t`Date`, t`Revision`];
 
 /** As the table of marks on the plot, with the exact figures beside the crew's words. The first row names the columns. */
 export function markRows(document: Document, setup: Id<'setup'>): CsvCell[][] {
@@ -35,7 +36,7 @@ export function markRows(document: Document, setup: Id<'setup'>): CsvCell[][] {
   const marks = shortMarks(records);
   const rows = records.flatMap((record) => rowsOf(marked, record, marks.get(record.id) ?? ''));
   const tail = [pieceOf({ document, setup }), ...issueCells(document)];
-  return [[...MARK_COLUMNS, ...ISSUE_COLUMNS], ...rows.map((row) => [...row, ...tail])];
+  return [[...markColumns(), ...issueColumns()], ...rows.map((row) => [...row, ...tail])];
 }
 
 function issueCells(document: Document): CsvCell[] {
@@ -58,7 +59,7 @@ function rowsOf(marked: MarkedSetup, record: PlacedRecord, mark: string): CsvCel
   return [
     own,
     ...corners.map((corner, index): CsvCell[] => {
-      const what = index === corners.length - 1 ? `Socket of ${mark}` : `Cable of ${mark} by`;
+      const what = index === corners.length - 1 ? t`Socket of ${mark}` : t`Cable of ${mark} by`;
       return ['', what, ...spotCells(marked, corner), null, null, null, ''];
     }),
   ];
@@ -78,7 +79,7 @@ export function inventoryRows(document: Document): CsvCell[][] {
   const titles = setups.map(({ id }) => pieceOf({ document, setup: id }));
   const tail = issueCells(document);
   return [
-    ['What', 'Most at once', 'Venue has', 'Borrowed', 'Missing', ...titles, ...ISSUE_COLUMNS],
+    [t`What`, t`Most at once`, t`Venue has`, t`Borrowed`, t`Missing`, ...titles, ...issueColumns()],
     ...things.map(({ what, needs, most, owned, borrowed, missing }): CsvCell[] => [
       ...[what, most, owned, borrowed, missing],
       ...[...needs, ...tail],

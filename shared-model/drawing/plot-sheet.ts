@@ -2,6 +2,8 @@
 
 import { allOf } from '../document/document.ts';
 import { housePlaces } from '../document/seating.ts';
+import { language } from '../words/catalogue.ts';
+import { t } from '../words/say.ts';
 import { levelsApart } from './plan/levels-apart.ts';
 import { pageOf, type Page } from './papers.ts';
 import type { Box, Primitive } from './primitives.ts';
@@ -43,10 +45,10 @@ export function plotSheets(asked: PlotSheetRequest): PlotResult {
   if ('ok' in layout) return layout;
   const { page } = layout;
   const pages = pagesFor(request, page);
-  const map = largestDrawing({ type: 'Seat map', draw: (body) => seatMap(request, body) }, pages);
+  const map = largestDrawing({ type: t`Seat map`, draw: (body) => seatMap(request, body) }, pages);
   // A section is wide rather than high, and shows balconies where they are.
   const section = largestDrawing(
-    { type: 'Sections', draw: (body) => sectionSheet(asked, body) },
+    { type: t`Sections`, draw: (body) => sectionSheet(asked, body) },
     pages.toSorted((a, b) => b.width - a.width),
   );
   const drawings = [map, section].filter((each) => each !== null);
@@ -55,7 +57,7 @@ export function plotSheets(asked: PlotSheetRequest): PlotResult {
   const sheets = 1 + continuations.length;
   const plan = planSheet(request, layout, {
     fields: titleFields(request, page, {
-      documentType: 'Stage plot',
+      documentType: t`Stage plot`,
       scale: layout.scale,
       sheet: 1,
       sheets,
@@ -69,7 +71,7 @@ export function plotSheets(asked: PlotSheetRequest): PlotResult {
     choice: { paper: page.paper, orientation: page.orientation, scale: layout.scale },
     notes: notesOn(request, plan.dropped, { map: map !== null, section: section !== null }),
     sheets: [
-      sheetOn(page, nameOf(request, 'Stage plot'), plan.children),
+      sheetOn(page, nameOf(request, t`Stage plot`), plan.children),
       ...continuations.map(({ type, scale, children, ...on }, index) => {
         const facts = { documentType: type, scale, sheet: index + 2, sheets };
         return sheetOn(on.page, nameOf(request, type), framed(request, on.page, children, facts));
@@ -79,7 +81,7 @@ export function plotSheets(asked: PlotSheetRequest): PlotResult {
 }
 
 function nameOf(request: PlotSheetRequest, type: string): string {
-  return `${titleOf(request)}: ${type.toLowerCase()}`;
+  return `${titleOf(request)}: ${language() === 'de' ? type : type.toLowerCase()}`;
 }
 
 /** A sheet after the first. */
@@ -121,7 +123,7 @@ function largestDrawing({ type, draw }: SheetDrawing, pages: readonly Page[]): C
 function textSheets(asked: PlotSheetRequest, request: PlotSheetRequest, page: Page): Continuation[] {
   const body = bodyOf(page);
   const blocks = textBlocks(asked, request, columnsOf(body)[0]?.width ?? body.width);
-  const type = 'Marks and figures';
+  const type = t`Marks and figures`;
   return flow(blocks, body).map((children) => ({ page, type, scale: null, children }));
 }
 
@@ -146,13 +148,13 @@ function notesOn(request: PlotSheetRequest, dropped: readonly string[], has: Hou
   const rows = allOf(request.document, 'seatBlock').length;
   return [
     ...(dropped.length > 0
-      ? [`No room on the plan for the labels ${firstNames(dropped)}; they are in the table of marks.`]
+      ? [t`No room on the plan for the labels ${firstNames(dropped)}; they are in the table of marks.`]
       : []),
     ...(places > 0 && !has.map
-      ? ['The house fits on this paper at no standard scale, so there is no seat map.']
+      ? [t`The house fits on this paper at no standard scale, so there is no seat map.`]
       : []),
     ...(rows > 0 && !has.section
-      ? ['The house fits on this paper at no standard scale from the side, so there is no section.']
+      ? [t`The house fits on this paper at no standard scale from the side, so there is no section.`]
       : []),
   ];
 }

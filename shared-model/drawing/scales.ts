@@ -1,6 +1,7 @@
 /** Standard drawing scales: the only ones a plot is offered in. A scale is named by its denominator: 50 for 1:50. */
 
 import type { Units } from '../document/measures.ts';
+import { t } from '../words/say.ts';
 
 /** Reductions recommended by ISO 5455:1979, as far as a stage needs them. */
 export const ISO_SCALES: readonly number[] = [10, 20, 50, 100, 200, 500];
@@ -46,6 +47,6 @@ export function largestScale(units: Units, fits: (scale: number) => boolean): nu
 /** As ISO 5455 wants it written on the sheet: "SCALE 1:50"; with a remark where it is not one of that standard's. */
 export function scaleDesignation(scale: number): string {
   const name = IMPERIAL_NAMES.get(scale);
-  if (name) return `SCALE 1:${scale} (${name})`;
-  return NON_ISO_SCALES.includes(scale) ? `SCALE 1:${scale} (not an ISO 5455 scale)` : `SCALE 1:${scale}`;
+  if (name) return t`SCALE 1:${scale} (${name})`;
+  return NON_ISO_SCALES.includes(scale) ? t`SCALE 1:${scale} (not an ISO 5455 scale)` : t`SCALE 1:${scale}`;
 }

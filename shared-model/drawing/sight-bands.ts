@@ -6,6 +6,7 @@
 
 import type { SightBand } from '../checks/report.ts';
 import type { Vec2 } from '../geometry/frame.ts';
+import { t } from '../words/say.ts';
 import { circle, slice, type Path } from './outline.ts';
 
 export interface BandStyle {
@@ -18,11 +19,46 @@ export interface BandStyle {
 }
 
 export const BANDS: readonly [BandStyle, BandStyle, BandStyle, BandStyle, BandStyle] = [
-  { fill: '#1d2c57', mark: '#ffffff', words: 'under 25 % seen', quarters: 0 },
-  { fill: '#4a6292', mark: '#ffffff', words: '25 to 50 %', quarters: 1 },
-  { fill: '#8e9190', mark: '#14181c', words: '50 to 75 %', quarters: 2 },
-  { fill: '#cdb65f', mark: '#14181c', words: '75 to 90 %', quarters: 3 },
-  { fill: '#f6ecc0', mark: '#14181c', words: 'over 90 % seen', quarters: 4 },
+  {
+    fill: '#1d2c57',
+    mark: '#ffffff',
+    get words() {
+      return t`under 25 % seen`;
+    },
+    quarters: 0,
+  },
+  {
+    fill: '#4a6292',
+    mark: '#ffffff',
+    get words() {
+      return t`25 to 50 %`;
+    },
+    quarters: 1,
+  },
+  {
+    fill: '#8e9190',
+    mark: '#14181c',
+    get words() {
+      return t`50 to 75 %`;
+    },
+    quarters: 2,
+  },
+  {
+    fill: '#cdb65f',
+    mark: '#14181c',
+    get words() {
+      return t`75 to 90 %`;
+    },
+    quarters: 3,
+  },
+  {
+    fill: '#f6ecc0',
+    mark: '#14181c',
+    get words() {
+      return t`over 90 % seen`;
+    },
+    quarters: 4,
+  },
 ];
 
 export const SIGHT_BANDS: readonly SightBand[] = [0, 1, 2, 3, 4];

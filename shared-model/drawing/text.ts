@@ -109,7 +109,8 @@ function wrapParagraph(text: string, width: number, widthOf: (line: string) => n
 }
 
 /** Spaces within a figure: before the fraction of an inch, a unit, or the side it is measured to. */
-const WITHIN_FIGURE = /(?<=\d) (?=\d\/\d")|(?<=[\d"]) (?=(?:SL|SR|US|DS|mm|m|s|%)(?![\p{L}\d]))/gu;
+const WITHIN_FIGURE =
+  /(?<=\d) (?=\d\/\d")|(?<=[\d"]) (?=(?:SL|SR|US|DS|re|li|hi|vo|mm|m|s|%)(?![\p{L}\d]))/gu;
 /** Holds the parts of a figure together; printable text has none. */
 const TIE = '\u00a0';
 

@@ -1,5 +1,6 @@
 /** A sheet as an SVG document: millimetres, foreign text escaped, the same painting order as everywhere. */
 
+import { language } from '../words/catalogue.ts';
 import type {
   FontWeight,
   GroupPrimitive,
@@ -45,7 +46,7 @@ export function sheetToSvg(sheet: Sheet, lettering: SvgLettering = INSTALLED): s
   return [
     '<?xml version="1.0" encoding="UTF-8"?>\n',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" `,
-    `viewBox="0 0 ${width} ${height}" font-family="${escaped(lettering.families)}" role="img">`,
+    `viewBox="0 0 ${width} ${height}" font-family="${escaped(lettering.families)}" role="img" xml:lang="${language()}">`,
     `<title>${escaped(sheet.title)}</title>`,
     lettering.style === '' ? '' : `<style>${escaped(lettering.style)}</style>`,
     clips.length > 0 ? `<defs>${clips.join('')}</defs>` : '',

@@ -1,5 +1,6 @@
 /** Where on the sheet of a changeover its plan, the scale bar and the notes lie: under the plan, or beside it. */
 
+import { t } from '../../words/say.ts';
 import { changeoverTitle } from './words.ts';
 import type { ChangeoverDrawing } from './request.ts';
 import { runWords, type Run } from './runs.ts';
@@ -18,9 +19,9 @@ export interface ChangeoverLayout {
   readonly notes: Box;
 }
 
-export const CHANGEOVER_KEY = [
-  'Dashed: where a thing stood. Drawn in full: where it comes to stand. Faint: stands still meanwhile. An arrow leads from the one to the other; beyond an opening it is cut short.',
-  'White on black: the step in the lists, and who takes it, A, B or both (AB). In bubbles: marks as on the stage plot; “was S1”: its mark in the setup before. Players walk by themselves. Print at 100 % and check the bar. Local codes, the venue and licensed practice come first.',
+export const changeoverKey = (): string[] => [
+  t`Dashed: where a thing stood. Drawn in full: where it comes to stand. Faint: stands still meanwhile. An arrow leads from the one to the other; beyond an opening it is cut short.`,
+  t`White on black: the step in the lists, and who takes it, A, B or both (AB). In bubbles: marks as on the stage plot; “was S1”: its mark in the setup before. Players walk by themselves. Print at 100 % and check the bar. Local codes, the venue and licensed practice come first.`,
 ];
 
 /** Where the scale bar ends and the notes begin. */
@@ -47,7 +48,7 @@ function under(drawing: ChangeoverDrawing, body: Box, run: Run | null): Changeov
   const title = titleBlock(drawing, body, run);
   const isWide = body.width - NOTES_AT > LEAST_NOTES;
   const notesWidth = isWide ? body.width - NOTES_AT : body.width;
-  const height = notesHeight(CHANGEOVER_KEY, notesWidth, drawing);
+  const height = notesHeight(changeoverKey(), notesWidth, drawing);
   const foot = isWide ? Math.max(SCALE_BAR_HEIGHT, height) : SCALE_BAR_HEIGHT + 1 + height;
   const y = body.y + body.height - foot;
   const barWidth = isWide ? NOTES_AT - GAP : body.width;
@@ -69,7 +70,7 @@ function beside(drawing: ChangeoverDrawing, body: Box, run: Run | null): Changeo
   const title = titleBlock(drawing, body, run);
   const bottom = body.y + body.height;
   const x = body.x + body.width - COLUMN;
-  const height = notesHeight(CHANGEOVER_KEY, COLUMN, drawing);
+  const height = notesHeight(changeoverKey(), COLUMN, drawing);
   return {
     title,
     plan: {

@@ -19,6 +19,7 @@ import {
 import { timeSources } from '../../programme/handling.ts';
 import { peopleOf } from '../../programme/schedule.ts';
 import type { Step } from '../../programme/changeover.ts';
+import { t } from '../../words/say.ts';
 import { heading, paragraph, type Block } from '../sheet/blocks.ts';
 import { tableSection } from '../sheet/sections.ts';
 import type { Table } from '../sheet/table.ts';
@@ -58,8 +59,8 @@ function listFor(drawing: ChangeoverDrawing, who: 'A' | 'B', width: number): Blo
   const steps = change.steps.filter(({ hands }) => peopleOf(hands).includes(who));
   if (steps.length === 0) return [];
   const other = who === 'A' ? 'B' : 'A';
-  const intro = `Step by step. “with ${other}”: both carry; wait for each other. “after 3”: begin when step 3 of the other list is done. Through at about ${clock(change.through[who])}.`;
-  return tableSection({ title: `Person ${who}`, intro }, tableOf(drawing, steps, other), width, drawing);
+  const intro = t`Step by step. “with ${other}”: both carry; wait for each other. “after 3”: begin when step 3 of the other list is done. Through at about ${clock(change.through[who])}.`;
+  return tableSection({ title: t`Person ${who}`, intro }, tableOf(drawing, steps, other), width, drawing);
 }
 
 function tableOf(drawing: ChangeoverDrawing, steps: readonly Step[], other: 'A' | 'B'): Table {
@@ -67,14 +68,14 @@ function tableOf(drawing: ChangeoverDrawing, steps: readonly Step[], other: 'A' 
   const telling: Telling = { document, from: change.from, to: change.to, units };
   return {
     columns: [
-      { title: 'No.', parts: 9, align: 'end', bold: true },
-      { title: 'At', parts: 11, align: 'end' },
-      { title: 'Do', parts: 17, bold: true },
-      { title: 'What', parts: 38 },
-      { title: 'From', parts: 36 },
-      { title: 'To', parts: 36 },
-      { title: 'Mind', parts: 34 },
-      { title: 'Done', parts: 10, align: 'end' },
+      { title: t`No.`, parts: 9, align: 'end', bold: true },
+      { title: t`At`, parts: 11, align: 'end' },
+      { title: t`Do`, parts: 17, bold: true },
+      { title: t`What`, parts: 38 },
+      { title: t`From`, parts: 36 },
+      { title: t`To`, parts: 36 },
+      { title: t`Mind`, parts: 34 },
+      { title: t`Done`, parts: 10, align: 'end' },
     ],
     rows: steps.map((step) => [
       String(step.number),
@@ -83,7 +84,7 @@ function tableOf(drawing: ChangeoverDrawing, steps: readonly Step[], other: 'A' 
       stepThing(telling, step),
       stepFrom(telling, step),
       stepTo(telling, step),
-      [...(step.hands === 'both' ? [`with ${other}`] : []), ...stepNotes(telling, step)].join('; '),
+      [...(step.hands === 'both' ? [t`with ${other}`] : []), ...stepNotes(telling, step)].join('; '),
       BOX,
     ]),
   };
@@ -94,13 +95,13 @@ function stayBlocks(drawing: ChangeoverDrawing, width: number): Block[] {
   const { to } = change;
   if (change.stays.length === 0 || to === null) return [];
   const names = change.stays.map((pair) => unitWords({ document }, pair.to, to));
-  return [heading('Stays where it is', width, drawing), paragraph(names.join('; '), width, drawing)];
+  return [heading(t`Stays where it is`, width, drawing), paragraph(names.join('; '), width, drawing)];
 }
 
 function cautionBlocks(drawing: ChangeoverDrawing, width: number): Block[] {
   return [
-    heading('Before you carry', width, drawing),
+    heading(t`Before you carry`, width, drawing),
     paragraph(carryingCaution(), width, drawing),
-    paragraph(`How the times are estimated. ${timeSources()}`, width, drawing),
+    paragraph(t`How the times are estimated. ${timeSources()}`, width, drawing),
   ];
 }

@@ -6,6 +6,7 @@ import type { Door, Storage } from '../../document/records.ts';
 import type { Step } from '../../programme/changeover.ts';
 import { unitMark } from '../../programme/step-words.ts';
 import type { Unit } from '../../programme/units.ts';
+import { t } from '../../words/say.ts';
 import { boxOfPoints, grownBox, textBoxes } from '../bounds.ts';
 import { createOccupancy } from '../occupancy.ts';
 import { onPage, type PlanContext } from '../plan/context.ts';
@@ -72,7 +73,7 @@ export function thingMarks(
   const before = steps.flatMap(({ from: unit, work }): LabelRequest[] => {
     if (!unit || from === null || work === 'turn' || work === 'adjust') return [];
     const mark = unitMark(document, unit, from);
-    return [requestFor(context, unit, to === null ? { mark, name: '' } : { mark: '', name: `was ${mark}` })];
+    return [requestFor(context, unit, to === null ? { mark, name: '' } : { mark: '', name: t`was ${mark}` })];
   });
   return [...now, ...before];
 }
@@ -101,7 +102,7 @@ export function doorMarks(
 ): LabelRequest[] {
   return allOf(document, 'door').flatMap((door): LabelRequest[] => {
     const beyond = offSheet.filter((storage) => leadsTo(door, storage, change.steps)).map(storageName);
-    const words = [oneLine(door.name), beyond.length > 0 ? `to ${beyond.join(', ')}` : ''];
+    const words = [oneLine(door.name), beyond.length > 0 ? t`to ${beyond.join(', ')}` : ''];
     const name = words.filter((part) => part !== '').join(': ');
     const short = fitted(name, LONGEST, { size: TEXT.body, weight: 'regular' }, context.measure);
     return name === '' ? [] : [doorRequest(context, { door, name: short })];
@@ -127,5 +128,5 @@ function leadsTo(door: Door, storage: Storage, steps: readonly Step[]): boolean 
 }
 
 export function storageName({ name }: Storage): string {
-  return oneLine(name) || 'Storage';
+  return oneLine(name) || t`Storage`;
 }

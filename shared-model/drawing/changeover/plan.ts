@@ -4,6 +4,7 @@ import { platformOf, allOf, setupsOf } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import type { Storage } from '../../document/records.ts';
 import { stepFrom, stepThing, stepTo, workWord, type Telling } from '../../programme/step-words.ts';
+import { t } from '../../words/say.ts';
 import { boxOfPoints, grownBox, joinBoxes, boxContains, textBoxes } from '../bounds.ts';
 import { createOccupancy, type Occupancy } from '../occupancy.ts';
 import { drawGround, planContext, stageExtent, type PlanContext } from '../plan.ts';
@@ -18,7 +19,7 @@ import { oneLine, textLine } from '../text.ts';
 import { itemBox } from '../plan/label-requests.ts';
 import { drawLabels } from '../plan/labels.ts';
 import { arrowBoxes, drawArrows } from './arrows.ts';
-import { CHANGEOVER_KEY, changeoverLayout } from './layout.ts';
+import { changeoverKey, changeoverLayout } from './layout.ts';
 import { doorMarks, placeMarks, storageName, thingMarks, unitBox } from './marks.ts';
 import type { ChangeoverDrawing } from './request.ts';
 import { unitsOf, type Run } from './runs.ts';
@@ -58,13 +59,13 @@ export function changeoverPlan(
       ...title.draw(body),
       drawn.group,
       scaleBar({ scale, units, palette, x: bar.x, y: bar.y, width: bar.width }),
-      notes(CHANGEOVER_KEY, layout.notes, drawing),
+      notes(changeoverKey(), layout.notes, drawing),
     ],
     notes:
       drawn.dropped.length === 0
         ? []
         : [
-            `No room on the plan for the numbers of steps ${drawn.dropped.join(', ')}; they are in the lists.`,
+            t`No room on the plan for the numbers of steps ${drawn.dropped.join(', ')}; they are in the lists.`,
           ],
   };
 }
@@ -211,7 +212,7 @@ function describe({ document, change, units }: ChangeoverDrawing, run: Run, scal
   const telling: Telling = { document, from: change.from, to: change.to, units };
   const steps = run.steps.map(
     (step) =>
-      `${step.number}. ${workWord(step.work)} ${stepThing(telling, step)}: from ${stepFrom(telling, step)} to ${stepTo(telling, step)}`,
+      t`${step.number}. ${workWord(step.work)} ${stepThing(telling, step)}: from ${stepFrom(telling, step)} to ${stepTo(telling, step)}`,
   );
-  return oneLine(`Plan at 1:${scale}, the house at the bottom. ${steps.join('. ')}`);
+  return oneLine(t`Plan at 1:${scale}, the house at the bottom. ${steps.join('. ')}`);
 }

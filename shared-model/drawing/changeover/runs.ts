@@ -2,6 +2,7 @@
 
 import type { Changeover, Step } from '../../programme/changeover.ts';
 import type { Unit } from '../../programme/units.ts';
+import { t } from '../../words/say.ts';
 
 /** Some steps after one another, and what stands still meanwhile. */
 export interface Run {
@@ -42,5 +43,5 @@ export function unitsOf({ steps, inPlace, waiting }: Run): Unit[] {
 /** "steps 13 to 24 of 60"; empty where one drawing has them all. */
 export function runWords({ steps, count }: Run, all: number): string {
   const [first, last] = [steps[0], steps.at(-1)];
-  return count === 1 || !first || !last ? '' : `steps ${first.number} to ${last.number} of ${all}`;
+  return count === 1 || !first || !last ? '' : t`steps ${first.number} to ${last.number} of ${all}`;
 }

@@ -1,6 +1,7 @@
 /** A changeover as sheets: the plans with their arrows, then the lists. */
 
 import { changeover } from '../../programme/changeover.ts';
+import { t } from '../../words/say.ts';
 import { pageOf, PAPERS, type Page } from '../papers.ts';
 import { isKnownScale, offeredScales } from '../scales.ts';
 import { columnsOf, flow } from '../sheet/flow.ts';
@@ -29,7 +30,7 @@ export function changeoverSheets(request: ChangeoverSheetRequest): PlotResult {
   const sheets = plans.length + lists.length;
   const sheetFor = (on: Page, index: number, children: readonly Primitive[]): Sheet => {
     const facts = {
-      documentType: 'Changeover',
+      documentType: t`Changeover`,
       scale: index < plans.length ? scale : null,
       sheet: index + 1,
       sheets,
@@ -67,7 +68,7 @@ function chosenPage(request: ChangeoverSheetRequest, drawing: ChangeoverDrawing)
   const { paper, orientation, scale } = request.options;
   if (scale !== null && !isKnownScale(scale)) {
     const offered = offeredScales(request.units).map((each) => `1:${each}`);
-    const message = `1:${scale} is not a standard drawing scale. Choose one of ${offered.join(', ')}.`;
+    const message = t`1:${scale} is not a standard drawing scale. Choose one of ${offered.join(', ')}.`;
     return { ok: false, code: 'plot.unknownScale', message, fits: fitting(request, drawing) };
   }
   const fits = fitting(request, drawing).find(
@@ -77,7 +78,10 @@ function chosenPage(request: ChangeoverSheetRequest, drawing: ChangeoverDrawing)
       (scale === null || choice.scale === scale),
   );
   if (fits) return { page: pageOf(paper, fits.orientation), scale: fits.scale };
-  const message = `The changeover does not fit on ${paper} at ${scale === null ? 'any standard scale' : `1:${scale}`}. Choose a larger paper or a smaller scale.`;
+  const message =
+    scale === null
+      ? t`The changeover does not fit on ${paper} at any standard scale. Choose a larger paper or a smaller scale.`
+      : t`The changeover does not fit on ${paper} at 1:${scale}. Choose a larger paper or a smaller scale.`;
   return { ok: false, code: 'plot.doesNotFit', message, fits: fitting(request, drawing) };
 }
 

@@ -2,6 +2,7 @@
 
 import { asId } from '../../document/ids.ts';
 import { changeover } from '../../programme/changeover.ts';
+import { t } from '../../words/say.ts';
 import { changeoverBlocks } from '../changeover/lists.ts';
 import { changeoverPlan, changeoverPlanFits } from '../changeover/plan.ts';
 import type { ChangeoverDrawing } from '../changeover/request.ts';
@@ -21,7 +22,7 @@ export function changeoverPages(request: PackRequest, entry: PackEntry): EntryPa
   const page = roomiest(request.paper, scaleIn);
   const lists = textPages(request, entry, (width) => changeoverBlocks(drawing, width));
   if (!page) {
-    const note = `${entry.setup ? pieceName(request, entry) : entry.title}: the plan of the changeover fits on this paper at no standard scale; its lists are printed.`;
+    const note = t`${entry.setup ? pieceName(request, entry) : entry.title}: the plan of the changeover fits on this paper at no standard scale; its lists are printed.`;
     return { ...lists, notes: [note] };
   }
   const runs = runsOf(drawing.change);

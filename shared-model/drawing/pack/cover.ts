@@ -3,6 +3,7 @@
 import { concertOf, inSetup, programmeOf } from '../../document/document.ts';
 import type { Concert } from '../../document/records.ts';
 import { thingsStanding } from '../../programme/units.ts';
+import { t } from '../../words/say.ts';
 import { line } from '../outline.ts';
 import type { Primitive } from '../primitives.ts';
 import { grouped, paragraph, type Block, type TextTools } from '../sheet/blocks.ts';
@@ -18,9 +19,9 @@ import type { EntryPages, Numbering, PackEntry, PackRequest } from './request.ts
 export function coverPages(request: PackRequest, entry: PackEntry): EntryPages {
   return textPages(request, entry, (width, numbering) => [
     ...titleBlocks(request, width),
-    ...tableSection(PROGRAMME, programmeTable(request), width, request),
+    ...tableSection(programmeWords(), programmeTable(request), width, request),
     ...contactBlocks(request, width),
-    ...tableSection(CONTENTS, contentsTable(request, numbering), width, request),
+    ...tableSection(contentsWords(), contentsTable(request, numbering), width, request),
   ]);
 }
 
@@ -33,9 +34,9 @@ function titleBlocks(request: PackRequest, width: number): Block[] {
   const concert = concertOf(request.document);
   const under = [concert.venue, concert.date].map(oneLine).filter((words) => words !== '');
   const issue = [
-    concert.revision === '' ? '' : `Revision ${oneLine(concert.revision)}`,
-    request.issued === '' ? '' : `issued ${request.issued}`,
-    concert.author === '' ? '' : `drawn by ${oneLine(concert.author)}`,
+    concert.revision === '' ? '' : t`Revision ${oneLine(concert.revision)}`,
+    request.issued === '' ? '' : t`issued ${request.issued}`,
+    concert.author === '' ? '' : t`drawn by ${oneLine(concert.author)}`,
   ].filter((words) => words !== '');
   return [
     nameBlock(titleOf(request), width, request),
@@ -83,17 +84,17 @@ function ruleBlock(width: number, { palette }: TextTools): Block {
   };
 }
 
-const PROGRAMME = { title: 'Programme', intro: 'In the order in which it is played.' };
+const programmeWords = () => ({ title: t`Programme`, intro: t`In the order in which it is played.` });
 
 function programmeTable({ document }: PackRequest): Table {
   const setups = programmeOf(document);
   return {
     columns: [
-      { title: 'No.', parts: 10, align: 'end', bold: true },
-      { title: 'Piece', parts: 74, bold: true },
-      { title: 'Players', parts: 18, align: 'end' },
-      { title: 'Things set', parts: 22, align: 'end' },
-      { title: 'Time to set it', parts: 28, align: 'end' },
+      { title: t`No.`, parts: 10, align: 'end', bold: true },
+      { title: t`Piece`, parts: 74, bold: true },
+      { title: t`Players`, parts: 18, align: 'end' },
+      { title: t`Things set`, parts: 22, align: 'end' },
+      { title: t`Time to set it`, parts: 28, align: 'end' },
     ],
     rows: setups.map((setup, index) => [
       String(index + 1),
@@ -117,7 +118,7 @@ function minutes(time: number | null): string {
 function contactBlocks(request: PackRequest, width: number): Block[] {
   const { contacts } = concertOf(request.document);
   return tableSection(
-    { title: 'Contacts', intro: 'Whom to ask, as given for this concert.' },
+    { title: t`Contacts`, intro: t`Whom to ask, as given for this concert.` },
     contactTable(contacts),
     width,
     request,
@@ -127,18 +128,18 @@ function contactBlocks(request: PackRequest, width: number): Block[] {
 function contactTable(contacts: Concert['contacts']): Table {
   return {
     columns: [
-      { title: 'For', parts: 46 },
-      { title: 'Name', parts: 54, bold: true },
-      { title: 'Reached at', parts: 76 },
+      { title: t`For`, parts: 46 },
+      { title: t`Name`, parts: 54, bold: true },
+      { title: t`Reached at`, parts: 76 },
     ],
     rows: contacts.map(({ role, name, reachedAt }) => [role, name, reachedAt]),
   };
 }
 
-const CONTENTS = {
-  title: 'Sheets',
-  intro: 'Print at 100 %. Local codes, the venue and licensed practice come before anything in here.',
-};
+const contentsWords = () => ({
+  title: t`Sheets`,
+  intro: t`Print at 100 %. Local codes, the venue and licensed practice come before anything in here.`,
+});
 
 /** The numbers are known once everything has been counted; until then they take as much room. */
 function contentsTable({ document, entries }: PackRequest, numbering: Numbering | null): Table {
@@ -148,9 +149,9 @@ function contentsTable({ document, entries }: PackRequest, numbering: Numbering 
   });
   return {
     columns: [
-      { title: 'Sheet', parts: 13, align: 'end', bold: true },
-      { title: 'What', parts: 92 },
-      { title: 'Piece', parts: 71 },
+      { title: t`Sheet`, parts: 13, align: 'end', bold: true },
+      { title: t`What`, parts: 92 },
+      { title: t`Piece`, parts: 71 },
     ],
     rows,
     mayPart: true,

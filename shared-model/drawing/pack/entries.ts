@@ -6,6 +6,7 @@ import { labelOf } from '../../document/labels.ts';
 import type { Setup } from '../../document/records.ts';
 import { housePlaces } from '../../document/seating.ts';
 import { judgedPlan } from '../../pages/kept/judged.ts';
+import { t } from '../../words/say.ts';
 import { oneLine } from '../text.ts';
 import { PACK_KINDS, type PackEntry, type PackKind } from './request.ts';
 
@@ -31,11 +32,11 @@ export function packEntries(document: Document): PackEntry[] {
     ...{ setup: null, subject: null, usual: true },
   });
   return [
-    whole('cover', 'Cover and programme'),
+    whole('cover', t`Cover and programme`),
     ...setups,
     ...programme.slice(-1).map((setup) => lastStrike(document, setup)),
-    whole('inventory', 'Inventory and power'),
-    whole('cautions', 'Cautions'),
+    whole('inventory', t`Inventory and power`),
+    whole('cautions', t`Cautions`),
   ];
 }
 
@@ -57,7 +58,7 @@ function changeover(document: Document, before: Setup | null, { setup, number }:
   return {
     name: `changeover-${number}`,
     kind: 'changeover',
-    title: before ? oneLine(`Changeover from ${nameOf(document, before)}`) : 'First set-up',
+    title: before ? oneLine(t`Changeover from ${nameOf(document, before)}`) : t`First set-up`,
     setup: setup.id,
     subject: before?.id ?? null,
     usual: true,
@@ -66,7 +67,7 @@ function changeover(document: Document, before: Setup | null, { setup, number }:
 
 /** What is struck after the last piece leads to no setup. */
 function lastStrike(document: Document, last: Setup): PackEntry {
-  const title = oneLine(`Last strike: ${nameOf(document, last)}`);
+  const title = oneLine(t`Last strike: ${nameOf(document, last)}`);
   return { name: 'changeover-end', kind: 'changeover', title, setup: null, subject: last.id, usual: true };
 }
 
@@ -83,14 +84,14 @@ function setupEntries(document: Document, { setup, number }: NumberedSetup, usua
   });
   const hasHouse = housePlaces(document).length > 0;
   return [
-    entry('plot', 'Stage plot'),
-    entry('marks', 'Marks'),
-    entry('floor', 'Rehearsal floor'),
-    ...(hasHouse ? [entry('section', 'Sections')] : []),
-    ...(hasHouse ? [entry('seats', 'Seat map'), ...playerMaps(document, setup.id, entry)] : []),
+    entry('plot', t`Stage plot`),
+    entry('marks', t`Marks`),
+    entry('floor', t`Rehearsal floor`),
+    ...(hasHouse ? [entry('section', t`Sections`)] : []),
+    ...(hasHouse ? [entry('seats', t`Seat map`), ...playerMaps(document, setup.id, entry)] : []),
     ...viewEntries(document, entry),
     ...planEntries(document, setup.id, entry),
-    entry('figures', 'Figures and findings'),
+    entry('figures', t`Figures and findings`),
   ];
 }
 
@@ -99,7 +100,7 @@ type Entry = (kind: PackKind, title: string, more?: Partial<PackEntry>) => PackE
 function playerMaps(document: Document, setup: Id<'setup'>, entry: Entry): PackEntry[] {
   return inSetup(document, setup, 'player').map(({ id }, index) => {
     const { name } = entry('seats', '');
-    const title = oneLine(`Seat map: ${labelOf(document, setup, id)}`);
+    const title = oneLine(t`Seat map: ${labelOf(document, setup, id)}`);
     return entry('seats', title, { name: `${name}-p${index + 1}`, subject: id });
   });
 }
@@ -111,7 +112,7 @@ function viewEntries(document: Document, entry: Entry): PackEntry[] {
     if (!place) return [];
     const { name } = entry('view', '');
     return [
-      entry('view', oneLine(`View from ${place.label}`), { name: `${name}-${index + 1}`, subject: id }),
+      entry('view', oneLine(t`View from ${place.label}`), { name: `${name}-${index + 1}`, subject: id }),
     ];
   });
 }
@@ -122,11 +123,11 @@ function planEntries(document: Document, setup: Id<'setup'>, entry: Entry): Pack
   if (!planned) return [];
   const bound = planned.plan.stations.filter(({ leaves }) => leaves > 0);
   return [
-    entry('turns', 'Page plan'),
-    entry('cards', 'Cue cards'),
+    entry('turns', t`Page plan`),
+    entry('cards', t`Cue cards`),
     ...bound.map(({ station }, index) => {
       const { name } = entry('booklet', '');
-      const title = oneLine(`Booklet of ${labelOf(document, setup, station)}`);
+      const title = oneLine(t`Booklet of ${labelOf(document, setup, station)}`);
       return entry('booklet', title, { name: `${name}-${index + 1}`, subject: station });
     }),
   ];
@@ -151,17 +152,16 @@ export function chosenEntries(
 /** Why there is no such sheet, and what there is, in a sentence or two. */
 export function unknownSheetWords(document: Document, word: string): string {
   const name = oneLine(word).slice(0, 60);
-  const none = `The pack of this concert has no sheet "${name}"`;
   const all = packEntries(document);
   const isPlanned = PLANNED.some((kind) => name === kind || name.startsWith(`${kind}-`));
   if (isPlanned && !all.some(({ kind }) => PLANNED.includes(kind))) {
-    return `${none}: no plan of page turns is kept. Plan the turns first: in the window open the page turns, plan them and keep the plan. Cue cards alone come from the verb turns with --cards.`;
+    return t`The pack of this concert has no sheet "${name}": no plan of page turns is kept. Plan the turns first: in the window open the page turns, plan them and keep the plan. Cue cards alone come from the verb turns with --cards.`;
   }
   const groups = PACK_KINDS.flatMap((kind) => {
     const names = all.filter((entry) => entry.kind === kind).map((entry) => entry.name);
     return names.length === 0 ? [] : [names.length < 3 ? names.join(', ') : rangeOf(names)];
   });
-  return `${none}. It can have ${groups.join('; ')}.`;
+  return t`The pack of this concert has no sheet "${name}". It can have ${groups.join('; ')}.`;
 }
 
 /** Kinds that there are once a page plan is kept. */

@@ -5,8 +5,9 @@
 
 import { outlineOf } from '../../catalogue/outlines.ts';
 import { placedInSetup } from '../../document/document.ts';
-import { formatBare, formatFacing, formatLength } from '../../document/measures.ts';
-import type { PlacedRecord, Point } from '../../document/records.ts';
+import { formatBare, formatFacing, formatLength, type Units } from '../../document/measures.ts';
+import type { Millimetres, PlacedRecord, Point } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { boxOfPoints, grownBox, textBox } from '../bounds.ts';
 import { createOccupancy } from '../occupancy.ts';
 import { circle, line } from '../outline.ts';
@@ -98,7 +99,7 @@ function sharedDrawing(floor: Floor, { drawing, table }: SharedPage): FloorDrawi
 const SLACK = 0.01;
 
 function tooLarge(piece: string): string {
-  return `${piece}: the rehearsal floor fits on this paper at no standard scale; the table of its marks is printed.`;
+  return t`${piece}: the rehearsal floor fits on this paper at no standard scale; the table of its marks is printed.`;
 }
 
 /** Lamps and what belongs to the building stay behind. */
@@ -222,7 +223,7 @@ function drawFloor(floor: Floor, context: PlanContext): GroupPrimitive {
   return {
     kind: 'group',
     clip: context.area ?? extentOf(floor),
-    description: `Rehearsal floor at 1:${context.scale}, the house at the bottom, stage left on the right. ${told.join('. ')}`,
+    description: t`Rehearsal floor at 1:${context.scale}, the house at the bottom, stage left on the right. ${told.join('. ')}`,
     children: [...ground, ...drawCrosses(context), ...drawLabels(context, labels)],
   };
 }
@@ -273,9 +274,9 @@ function lineWords(context: PlanContext, { e, f, origin, hasEdge }: LineEnds): P
     ].map(({ letter, at }) =>
       textLine(letter, { x: at.x, y: at.y + LETTER_OUT }, { ...bold, anchor: 'middle' }),
     ),
-    textLine('HOUSE', { x: origin.x, y: houseY }, { ...bold, anchor: 'middle' }),
-    textLine('CL', { x: origin.x + 1, y: (area?.y ?? 0) + 4 + TEXT.small }, small),
-    ...(hasEdge ? [textLine('front edge', { x: (area?.x ?? 0) + 2, y: origin.y - 1 }, small)] : []),
+    textLine(t`HOUSE`, { x: origin.x, y: houseY }, { ...bold, anchor: 'middle' }),
+    textLine(t`CL`, { x: origin.x + 1, y: (area?.y ?? 0) + 4 + TEXT.small }, small),
+    ...(hasEdge ? [textLine(t`front edge`, { x: (area?.x ?? 0) + 2, y: origin.y - 1 }, small)] : []),
   ];
   const taken = createOccupancy();
   return words.filter((text) => {
@@ -289,20 +290,31 @@ function lineWords(context: PlanContext, { e, f, origin, hasEdge }: LineEnds): P
 function floorNotes({ plot, base }: Floor): string[] {
   const { units } = plot;
   const length = formatLength(base.base[1].x - base.base[0].x, units);
-  const off = formatLength(Math.abs(base.y), units);
-  const where = base.y < 0 ? `${off} towards the house from` : base.y > 0 ? `${off} upstage of` : 'along';
+  const taping =
+    units === 'metric'
+      ? t`Tape a straight line ${length} long on the floor. Facing the house, its right-hand end is E and its left-hand end is F. Under each mark: millimetres from E and from F.`
+      : t`Tape a straight line ${length} long on the floor. Facing the house, its right-hand end is E and its left-hand end is F. Under each mark: feet and inches from E and from F.`;
   return [
-    `Tape a straight line ${length} long on the floor. Facing the house, its right-hand end is E and its left-hand end is F. Under each mark: ${unitWords({ units }).toLowerCase()} from E and from F. The line runs ${where} where the platform’s front edge would be, its middle on the centre line.`,
-    'Floors and rooms differ: keep ways out clear, and tape down nothing that anybody could trip over.',
+    `${taping} ${lineRuns(base.y, units)}`,
+    t`Floors and rooms differ: keep ways out clear, and tape down nothing that anybody could trip over.`,
   ];
+}
+
+function lineRuns(y: Millimetres, units: Units): string {
+  const off = formatLength(Math.abs(y), units);
+  if (y < 0)
+    return t`The line runs ${off} towards the house from where the platform’s front edge would be, its middle on the centre line.`;
+  return y > 0
+    ? t`The line runs ${off} upstage of where the platform’s front edge would be, its middle on the centre line.`
+    : t`The line runs along where the platform’s front edge would be, its middle on the centre line.`;
 }
 
 function floorTable(floor: Floor, width: number): Block[] {
   const { plot, base, records } = floor;
   const tapes = records.flatMap((record) => taped(record, [base.base], plot.units) ?? []);
-  const intro = `${unitWords(plot)}. ${roundingWords(tapes, plot.units)} E and F are the ends of the taped line; everything lies on the upstage side of it. Next: how far it is to the marks beside it, to try what was taped.`;
-  const blocks = tableBlocks(floorRows(floor), width, plot, 'Rehearsal floor');
-  return section({ title: 'Rehearsal floor', intro }, blocks, width, plot);
+  const intro = t`${unitWords(plot)}. ${roundingWords(tapes, plot.units)} E and F are the ends of the taped line; everything lies on the upstage side of it. Next: how far it is to the marks beside it, to try what was taped.`;
+  const blocks = tableBlocks(floorRows(floor), width, plot, t`Rehearsal floor`);
+  return section({ title: t`Rehearsal floor`, intro }, blocks, width, plot);
 }
 
 function floorRows({ plot, base, records }: Floor): Table {
@@ -311,12 +323,12 @@ function floorRows({ plot, base, records }: Floor): Table {
   const markOf = (record: PlacedRecord): string => marks.get(record.id) ?? '';
   return {
     columns: [
-      { title: 'Mark', parts: 11, bold: true },
-      { title: 'What', parts: 50 },
-      { title: 'From E', parts: 22, bold: true },
-      { title: 'From F', parts: 22, bold: true },
-      { title: 'Faces', parts: 30 },
-      { title: 'Next', parts: 42 },
+      { title: t`Mark`, parts: 11, bold: true },
+      { title: t`What`, parts: 50 },
+      { title: t`From E`, parts: 22, bold: true },
+      { title: t`From F`, parts: 22, bold: true },
+      { title: t`Faces`, parts: 30 },
+      { title: t`Next`, parts: 42 },
     ],
     rows: records.map((record) => {
       const tapes = taped(record, [base.base], units);

@@ -3,6 +3,7 @@
 import { inSetup, placedInSetup, programmeOf } from '../../document/document.ts';
 import { formatAcross, formatDepth, formatLength } from '../../document/measures.ts';
 import type { Lamp, Setup } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { shortMarks } from '../plan/short-marks.ts';
 import { paragraph, type Block } from '../sheet/blocks.ts';
 import { cableLength, cornersOf } from '../sheet/cable-rows.ts';
@@ -16,7 +17,7 @@ import type { EntryPages, PackEntry, PackRequest } from './request.ts';
 export function inventoryPages(request: PackRequest, entry: PackEntry): EntryPages {
   return textPages(request, entry, (width) => [
     ...tableSection(needWords(request), needTable(request), width, request),
-    ...tableSection(INSTRUMENTS, instrumentTable(request), width, request),
+    ...tableSection(instrumentWords(), instrumentTable(request), width, request),
     ...powerSection(request, width),
   ]);
 }
@@ -29,10 +30,8 @@ const MOST_COLUMNS = 8;
 function needWords({ document }: PackRequest) {
   const pieces = shownSetups(document).map((setup, index) => `${index + 1}: ${pieceName(document, setup)}`);
   const which = pieces.length > 1 ? ` ${pieces.join('; ')}.` : '';
-  return {
-    title: 'Inventory',
-    intro: `How many of each thing every piece needs, and how many have to be there at once; what the venue has, what is borrowed, and what is missing, where stock was entered.${which}`,
-  };
+  const intro = t`How many of each thing every piece needs, and how many have to be there at once; what the venue has, what is borrowed, and what is missing, where stock was entered.`;
+  return { title: t`Inventory`, intro: `${intro}${which}` };
 }
 
 function shownSetups(document: PackRequest['document']): Setup[] {
@@ -50,13 +49,13 @@ function needTable({ document }: PackRequest): Table {
   const shown = shownSetups(document);
   return {
     columns: [
-      { title: 'What', parts: 58, bold: true },
+      { title: t`What`, parts: 58, bold: true },
       ...shown.map((_, index) => figure(String(index + 1), 9)),
-      { ...figure('At once', 16), bold: true },
-      figure('Venue', 14),
-      figure('Borrowed', 18),
-      figure('Missing', 16),
-      { title: 'There', parts: 12 },
+      { ...figure(t`At once`, 16), bold: true },
+      figure(t`Venue`, 14),
+      figure(t`Borrowed`, 18),
+      figure(t`Missing`, 16),
+      { title: t`There`, parts: 12 },
     ],
     rows: concertNeeds(document).things.map(({ what, needs, most, owned, borrowed, missing }) => [
       what,
@@ -74,19 +73,19 @@ function counted(count: number | undefined): string {
   return count ? String(count) : '–';
 }
 
-const INSTRUMENTS = {
-  title: 'Instruments',
-  intro: 'Players bring them unless agreed otherwise.',
-};
+const instrumentWords = () => ({
+  title: t`Instruments`,
+  intro: t`Players bring them unless agreed otherwise.`,
+});
 
 function instrumentTable({ document }: PackRequest): Table {
   const shown = shownSetups(document);
   return {
     columns: [
-      { title: 'What', parts: 58, bold: true },
+      { title: t`What`, parts: 58, bold: true },
       ...shown.map((_, index) => figure(String(index + 1), 9)),
-      { ...figure('At once', 16), bold: true },
-      { title: 'There', parts: 72 },
+      { ...figure(t`At once`, 16), bold: true },
+      { title: t`There`, parts: 72 },
     ],
     rows: concertNeeds(document).instruments.map(({ what, needs, most }) => [
       what,
@@ -101,19 +100,19 @@ function powerSection(request: PackRequest, width: number): Block[] {
   const rows = programmeOf(request.document).flatMap((setup) => powerRows(request, setup));
   const table: Table = {
     columns: [
-      { title: 'Piece', parts: 38 },
-      { title: 'Lamp', parts: 10, bold: true },
-      { title: 'Stands at', parts: 36 },
-      { title: 'Cable', parts: 22, align: 'end' },
-      { title: 'Covered', parts: 16 },
-      { title: 'Socket at', parts: 36 },
+      { title: t`Piece`, parts: 38 },
+      { title: t`Lamp`, parts: 10, bold: true },
+      { title: t`Stands at`, parts: 36 },
+      { title: t`Cable`, parts: 22, align: 'end' },
+      { title: t`Covered`, parts: 16 },
+      { title: t`Socket at`, parts: 36 },
     ],
     rows,
   };
-  const intro = `${unitWords(request)}. ${socketWords(request)} Ratings, circuits and cables are the venue’s: have them looked at by whoever answers for them.`;
+  const intro = t`${unitWords(request)}. ${socketWords(request)} Ratings, circuits and cables are the venue’s: have them looked at by whoever answers for them.`;
   return rows.length === 0
-    ? [paragraph('No lamp is set in any piece, so no power is asked for on the platform.', width, request)]
-    : tableSection({ title: 'Power', intro }, table, width, request);
+    ? [paragraph(t`No lamp is set in any piece, so no power is asked for on the platform.`, width, request)]
+    : tableSection({ title: t`Power`, intro }, table, width, request);
 }
 
 function powerRows({ document, units }: PackRequest, setup: Setup): string[][] {
@@ -126,9 +125,9 @@ function powerRows({ document, units }: PackRequest, setup: Setup): string[][] {
       pieceName(document, setup),
       marks.get(lamp.id) ?? '',
       spot(lamp),
-      socket ? formatLength(cableLength(lamp), units) : 'none',
-      socket ? (lamp.cableCovered ? 'yes' : 'no') : '',
-      socket ? spot(socket) : 'by battery, or not said',
+      socket ? formatLength(cableLength(lamp), units) : t`none`,
+      socket ? (lamp.cableCovered ? t`yes` : t`no`) : '',
+      socket ? spot(socket) : t`by battery, or not said`,
     ];
   });
 }
@@ -138,7 +137,7 @@ function socketWords({ document }: PackRequest): string {
   const most = programmeOf(document)
     .map(({ id }) => inSetup(document, id, 'lamp').filter(hasCable).length)
     .reduce((so, count) => Math.max(so, count), 0);
-  return `Sockets used at once: ${most}.`;
+  return t`Sockets used at once: ${most}.`;
 }
 
 function hasCable(lamp: Lamp): boolean {

@@ -3,6 +3,7 @@
 import { placedInSetup, platformOf } from '../../document/document.ts';
 import { formatFine, type Units } from '../../document/measures.ts';
 import type { Millimetres, PlacedRecord, Point } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { shortMarks } from '../plan/short-marks.ts';
 import type { Block } from '../sheet/blocks.ts';
 import { cornersOf } from '../sheet/cable-rows.ts';
@@ -37,7 +38,7 @@ export function marksPages(request: PackRequest, entry: PackEntry): EntryPages {
 function cornerSection(plot: PlotSheetRequest, width: number): Block[] {
   const { outline } = platformOf(plot.document);
   const points = cornerPoints(outline);
-  const words = { title: 'Marks by two tapes', intro: introOf(plot, points) };
+  const words = { title: t`Marks by two tapes`, intro: introOf(plot, points) };
   const table = tapedTable(plot, basesOf(points));
   if (table.rows.length === 0) return [];
   const blocks = [tapeKey(plot, points, outline, width), ...tableBlocks(table, width, plot, words.title)];
@@ -45,7 +46,7 @@ function cornerSection(plot: PlotSheetRequest, width: number): Block[] {
 }
 
 function introOf(plot: PlotSheetRequest, points: readonly FixedPoint[]): string {
-  return `${unitWords(plot)} along the floor, for setting without a square: hook a tape at each of the two points that a row names and bring them together on the platform’s side of the line between these points. Check: from a third point. ${roundingWords(tapesIn(plot, basesOf(points)), plot.units)} The points themselves are exact. ${pointWords(points, plot.units)}`;
+  return t`${unitWords(plot)} along the floor, for setting without a square: hook a tape at each of the two points that a row names and bring them together on the platform’s side of the line between these points. Check: from a third point. ${roundingWords(tapesIn(plot, basesOf(points)), plot.units)} The points themselves are exact. ${pointWords(points, plot.units)}`;
 }
 
 function tapesIn({ document, setup, units }: PlotSheetRequest, bases: readonly Base[]): TapedMark[] {
@@ -58,14 +59,21 @@ function tapesIn({ document, setup, units }: PlotSheetRequest, bases: readonly B
 
 /** "A: 4000 SR, at edge." */
 function pointWords(points: readonly FixedPoint[], units: Units): string {
-  const words = (length: number, [ahead, behind]: readonly [string, string], none: string): string =>
-    length === 0 ? none : `${fineLength(Math.abs(length), units)} ${length > 0 ? ahead : behind}`;
   return points
-    .map(({ letter, x, y }) => {
-      const [across, depth] = [words(x, ['SL', 'SR'], 'on centre'), words(y, ['US', 'DS'], 'at edge')];
-      return `${letter}: ${across}, ${depth}.`;
-    })
+    .map(({ letter, x, y }) => `${letter}: ${fineAcross(x, units)}, ${fineDepth(y, units)}.`)
     .join(' ');
+}
+
+function fineAcross(x: Millimetres, units: Units): string {
+  if (x === 0) return t`on centre`;
+  const length = fineLength(Math.abs(x), units);
+  return x > 0 ? t`${length} SL` : t`${length} SR`;
+}
+
+function fineDepth(y: Millimetres, units: Units): string {
+  if (y === 0) return t`at edge`;
+  const length = fineLength(Math.abs(y), units);
+  return y > 0 ? t`${length} US` : t`${length} DS`;
 }
 
 /** So fine that marks which are reckoned from these points come out where they are. */
@@ -81,12 +89,12 @@ export function tapedTable(plot: PlotSheetRequest, bases: readonly Base[]): Tabl
   const tells = records.some((record) => taped(record, bases, plot.units)?.beyond);
   return {
     columns: [
-      { title: 'Mark', parts: 11, bold: true },
-      { title: 'What', parts: 52 },
-      { title: 'First tape', parts: 28, bold: true },
-      { title: 'Second tape', parts: 28, bold: true },
-      { title: 'Check', parts: 28 },
-      ...(tells ? [{ title: 'Side', parts: 24 }] : []),
+      { title: t`Mark`, parts: 11, bold: true },
+      { title: t`What`, parts: 52 },
+      { title: t`First tape`, parts: 28, bold: true },
+      { title: t`Second tape`, parts: 28, bold: true },
+      { title: t`Check`, parts: 28 },
+      ...(tells ? [{ title: t`Side`, parts: 24 }] : []),
     ],
     rows: records.flatMap((record) => {
       const mark = marks.get(record.id) ?? '';
@@ -108,7 +116,7 @@ function cableCells(record: PlacedRecord, mark: string, { bases, units }: Taping
   const corners = cornersOf(record);
   return corners.map((corner, index) => [
     '',
-    index === corners.length - 1 ? `Socket of ${mark}` : `Cable of ${mark} by`,
+    index === corners.length - 1 ? t`Socket of ${mark}` : t`Cable of ${mark} by`,
     ...tapeCells(corner, bases, units),
   ]);
 }
@@ -117,6 +125,6 @@ function tapeCells(point: Point, bases: readonly Base[], units: Units): string[]
   const tapes = taped(point, bases, units);
   if (!tapes) return ['', '', '', ''];
   const [a, b] = tapes.base;
-  const side = tapes.beyond ? `beyond ${a.letter}-${b.letter}` : '';
+  const side = tapes.beyond ? t`beyond ${a.letter}-${b.letter}` : '';
   return [...tapeWords(tapes, units), checkWords(tapes, units), side];
 }

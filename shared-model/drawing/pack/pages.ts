@@ -1,6 +1,7 @@
 /** How the two sorts of entries become pages: text that flows, and drawings that are as large as the paper lets them be. */
 
 import { find, type Document } from '../../document/document.ts';
+import { t } from '../../words/say.ts';
 import { levelsApart } from '../plan/levels-apart.ts';
 import { pageOf, type Page, type PaperName } from '../papers.ts';
 import type { Box, Primitive, Sheet } from '../primitives.ts';
@@ -158,5 +159,5 @@ export function laidApart(request: PlotSheetRequest): PlotSheetRequest {
 
 /** "Trio", for notes. */
 export function pieceName({ document }: PackRequest, { setup }: PackEntry): string {
-  return find(document, setup)?.name || 'the setup';
+  return find(document, setup)?.name || t`the setup`;
 }

@@ -8,6 +8,9 @@ import { barWords } from '../../score/words/bar-words.ts';
 import { clockWords } from '../../score/words/clock-words.ts';
 import { scoreOf } from '../../document/parts.ts';
 import { stripOf } from '../../pages/bindings/strip.ts';
+import { language } from '../../words/catalogue.ts';
+import { fixed } from '../../words/numbers.ts';
+import { msgid, ngettext, t } from '../../words/say.ts';
 import { assemblyBlocks } from '../booklet/assembly.ts';
 import { layoutOf } from '../booklet/layout.ts';
 import type { Size } from '../booklet/order.ts';
@@ -17,6 +20,7 @@ import { cardSheets } from '../cards/card-sheets.ts';
 import type { PlannedPaper } from '../cards/order.ts';
 import { pageOf, paperNamed } from '../papers.ts';
 import { paragraph, type Block } from '../sheet/blocks.ts';
+import { handWord } from '../sheet/figures.ts';
 import { bodyOf } from '../sheet/page-frame.ts';
 import { tableSection } from '../sheet/sections.ts';
 import type { Table } from '../sheet/table.ts';
@@ -35,16 +39,15 @@ export function turnsPages(request: PackRequest, entry: PackEntry): EntryPages {
   if (!planned) return NO_PAGES;
   return textPages(request, entry, (width) => [
     ...warning(planned, request, width),
-    ...tableSection(TURNS, turnsTable(planned), width, request),
+    ...tableSection(turnsWords(), turnsTable(planned), width, request),
     ...planned.plan.stations.flatMap((station) => stationSection(planned, request, station, width)),
   ]);
 }
 
-const TURNS = {
-  title: 'Turns',
-  intro:
-    'Counted in strict time from the score: try every turn in rehearsal. To spare: what is left of the time in which the hand is free.',
-};
+const turnsWords = () => ({
+  title: t`Turns`,
+  intro: t`Counted in strict time from the score: try every turn in rehearsal. To spare: what is left of the time in which the hand is free.`,
+});
 
 function warning(planned: PlannedPaper, request: PackRequest, width: number): Block[] {
   const words = brokenRulesWords(planned);
@@ -56,28 +59,33 @@ function turnsTable(planned: PlannedPaper): Table {
   const name = (id: string): string => labelOf(document, setup, id);
   return {
     columns: [
-      { title: 'Turn', parts: 11, align: 'end', bold: true },
-      { title: 'Time', parts: 15, align: 'end' },
-      { title: 'Bar', parts: 34 },
-      { title: 'Who', parts: 40 },
-      { title: 'Where', parts: 34 },
-      { title: 'Hand', parts: 14 },
-      { title: 'To spare', parts: 20, align: 'end' },
+      { title: numberTitle(), parts: 11, align: 'end', bold: true },
+      { title: t`Time`, parts: 15, align: 'end' },
+      { title: t`Bar`, parts: 34 },
+      { title: t`Who`, parts: 40 },
+      { title: t`Where`, parts: 34 },
+      { title: t`Hand`, parts: 14 },
+      { title: t`To spare`, parts: 20, align: 'end' },
     ],
     rows: plan.turns.map((turn, index) => [
       String(index + 1),
       clockWords(turn.at),
       turn.bar === null ? '' : barWords(turn.bar, turn.pass),
       name(turn.player),
-      `${name(turn.station)}${turn.direction === 'back' ? ', back' : ''}`,
-      turn.hand,
+      turn.direction === 'back' ? t`${name(turn.station)}, back` : name(turn.station),
+      handWord(turn.hand),
       spareWords(turn),
     ]),
   };
 }
 
+/** The English word is one for what is done to a thing as well, which German has another for. */
+function numberTitle(): string {
+  return language() === 'de' ? t`No.` : 'Turn';
+}
+
 function spareWords({ margin }: Turn): string {
-  return Number.isFinite(margin) ? `${Math.max(0, margin).toFixed(1)} s` : 'any';
+  return Number.isFinite(margin) ? `${fixed(Math.max(0, margin), 1)} s` : t`any`;
 }
 
 interface StationWords {
@@ -92,16 +100,18 @@ function stationSection(
   width: number,
 ): Block[] {
   const { document, setup } = planned;
-  const intro = `${KINDS[station.kind]}, ${station.leaves} ${station.leaves === 1 ? 'leaf' : 'leaves'}. Pages from the reader’s left to his right; a dash is an empty place.`;
-  const words = { title: `Pages on ${labelOf(document, setup, station.station)}`, intro };
+  const { leaves } = station;
+  const paper = [KINDS[station.kind](), ngettext(msgid`${leaves} leaf`, `${leaves} leaves`, leaves)];
+  const intro = t`${paper.join(', ')}. Pages from the reader’s left to his right; a dash is an empty place.`;
+  const words = { title: t`Pages on ${labelOf(document, setup, station.station)}`, intro };
   return tableSection(words, viewsTable({ planned, station }), width, request);
 }
 
-const KINDS: Readonly<Record<StationPlan['kind'], string>> = {
-  loose: 'Loose pages side by side',
-  book: 'A book',
-  concertina: 'A concertina',
-  ridge: 'A booklet over the ridge',
+const KINDS: Readonly<Record<StationPlan['kind'], () => string>> = {
+  loose: () => t`Loose pages side by side`,
+  book: () => t`A book`,
+  concertina: () => t`A concertina`,
+  ridge: () => t`A booklet over the ridge`,
 };
 
 /** One row a state: at first, and after each leaf. */
@@ -114,7 +124,7 @@ function viewsTable({ planned, station }: StationWords): Table {
   });
   return {
     columns: [
-      { title: 'Leaves turned', parts: 26, align: 'end', bold: true },
+      { title: t`Leaves turned`, parts: 26, align: 'end', bold: true },
       ...read.map(({ reader }) => ({ title: labelOf(document, setup, reader), parts: 60 })),
     ],
     rows: Array.from({ length: station.leaves + 1 }, (_, state) => [
@@ -163,7 +173,7 @@ export function bookletPages(request: PackRequest, entry: PackEntry): EntryPages
     if (layout)
       return textPages(request, entry, (width) => assemblyBlocks(order, strip, layout, { width, factor: 1 }));
   }
-  return { ...NO_PAGES, notes: [`${entry.title}: its pages go on no paper that is offered.`] };
+  return { ...NO_PAGES, notes: [t`${entry.title}: its pages go on no paper that is offered.`] };
 }
 
 /** What panels are printed on when they do not go on the pack's own paper. */

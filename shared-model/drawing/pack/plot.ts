@@ -1,5 +1,6 @@
 /** The stage plot of a setup as a sheet of a pack. */
 
+import { t } from '../../words/say.ts';
 import { pageOf } from '../papers.ts';
 import { firstNames } from '../sheet/first-names.ts';
 import { sheetOn, titleFields } from '../sheet/page-frame.ts';
@@ -54,5 +55,5 @@ export function plotPages(request: PackRequest, entry: PackEntry): EntryPages {
 }
 
 function noRoom(piece: string, dropped: readonly string[]): string {
-  return `${piece}: no room on the plan for the labels ${firstNames(dropped)}; they are in the table of marks.`;
+  return t`${piece}: no room on the plan for the labels ${firstNames(dropped)}; they are in the table of marks.`;
 }

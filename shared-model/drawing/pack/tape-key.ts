@@ -1,6 +1,7 @@
 /** A small drawing of the platform with the corners that tapes are hooked at; not to scale. */
 
 import type { Point } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { boxOfPoints } from '../bounds.ts';
 import { circle, line, polygon } from '../outline.ts';
 import type { Primitive } from '../primitives.ts';
@@ -26,7 +27,7 @@ export function tapeKey(
     draw: (at) => [
       {
         kind: 'group',
-        description: `The platform from above, the house at the bottom, with the points ${points.map(({ letter }) => letter).join(', ')}; not to scale`,
+        description: t`The platform from above, the house at the bottom, with the points ${points.map(({ letter }) => letter).join(', ')}; not to scale`,
         children: drawKey({ palette, measure }, points, outline, { ...at, width: Math.min(width, WIDEST) }),
       },
     ],
@@ -70,7 +71,7 @@ function drawKey(
       letterAt(point.letter, onKey(point), { palette, middle: onKey(centre(box)) }),
     ),
     textLine(
-      'mark',
+      t`mark`,
       { x: mark.x + 2, y: mark.y + (TEXT.small * CAP_HEIGHT) / 2 },
       { size: TEXT.small, weight: 'regular', colour: palette.ink },
     ),

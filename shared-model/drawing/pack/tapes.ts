@@ -5,6 +5,8 @@
 
 import { formatBare, formatFine, type Units } from '../../document/measures.ts';
 import type { Millimetres, Point } from '../../document/records.ts';
+import { atMost } from '../../words/numbers.ts';
+import { t } from '../../words/say.ts';
 
 export interface FixedPoint extends Point {
   /** "A" */
@@ -82,10 +84,9 @@ function roundingOf(units: Units): Millimetres {
 /** "Figures are rounded to whole millimetres, which moves no mark by more than 1 mm." */
 export function roundingWords(tapes: readonly TapedMark[], units: Units): string {
   const most = tapes.reduce((so, { off }) => Math.max(so, off), 0);
-  const to = units === 'metric' ? 'whole millimetres' : 'the nearest 1/16 in';
-  const by =
-    units === 'metric' ? `${Math.ceil(most * 10) / 10} mm` : `${Math.ceil((most / INCH) * 16)}/16 in`;
-  return `Distances are rounded to ${to}, which moves no mark by more than ${by}.`;
+  return units === 'metric'
+    ? t`Distances are rounded to whole millimetres, which moves no mark by more than ${atMost(Math.ceil(most * 10) / 10, 1)} mm.`
+    : t`Distances are rounded to the nearest 1/16 in, which moves no mark by more than ${Math.ceil((most / INCH) * 16)}/16 in.`;
 }
 
 /** Positive to the left of the line from the first point to the second. */

@@ -3,6 +3,7 @@
 import { labelOf } from '../../document/labels.ts';
 import { formatLength } from '../../document/measures.ts';
 import { inSetup } from '../../document/document.ts';
+import { t } from '../../words/say.ts';
 import { mapPath, shift } from '../affine.ts';
 import { rectangle } from '../outline.ts';
 import { pageOf, type Page } from '../papers.ts';
@@ -25,7 +26,7 @@ export function viewPages(request: PackRequest, entry: PackEntry): EntryPages {
   if (!view)
     return {
       ...NO_PAGES,
-      notes: [`${pieceName(request, entry)}: there is no place ${entry.subject} any more.`],
+      notes: [t`${pieceName(request, entry)}: there is no place ${entry.subject ?? ''} any more.`],
     };
   const page = pageOf(request.paper, 'landscape');
   return {
@@ -46,7 +47,7 @@ const AIR = { over: 2, under: 3 } as const;
 /** As large as it can be over what is said below it, in the middle where it is narrower than the sheet. */
 function drawView(plot: PlotSheetRequest, view: View, page: Page): Primitive[] {
   const body = bodyOf(page);
-  const title = heading(`View from ${view.label}`, body.width, plot);
+  const title = heading(t`View from ${view.label}`, body.width, plot);
   const below = Math.min(heightBelow(plot, view, body), MOST_BELOW * body.height);
   const most = body.height - title.height - AIR.over - AIR.under - below;
   const width = Math.min(body.width, (most * body.width) / pictureHeight(view, body.width));
@@ -104,7 +105,7 @@ function blocksBelow(plot: PlotSheetRequest, view: View, { picture, width }: Vie
   const widest = Math.min(width, WIDEST);
   return [
     paragraph(holdingWords(plot, view, picture), width, plot, { after: 2 }),
-    ...tableBlocks(seenTable(plot, view), widest, plot, 'What is seen'),
+    ...tableBlocks(seenTable(plot, view), widest, plot, t`What is seen`),
   ];
 }
 
@@ -114,14 +115,14 @@ const WIDEST = 190;
 /** A picture in central projection looks as it is from one distance only. */
 function holdingWords({ units }: PlotSheetRequest, view: View, { width, height }: Box): string {
   const { focal } = cameraOf(view, width, height);
-  return `Held ${formatLength(focal, units)} from the eye, this looks as large as from the seat. Bodies are drawn as the sight check has them where anyone may play: as the tallest who may.`;
+  return t`Held ${formatLength(focal, units)} from the eye, this looks as large as from the seat. Bodies are drawn as the sight check has them where anyone may play: as the tallest who may.`;
 }
 
 function seenTable({ document, setup, report }: PlotSheetRequest, view: View): Table {
   const columns = [
-    { title: 'Player', parts: 60, bold: true },
-    { title: 'Seen from here', parts: 30, align: 'end' },
-    { title: 'Seen well in the house', parts: 40, align: 'end' },
+    { title: t`Player`, parts: 60, bold: true },
+    { title: t`Seen from here`, parts: 30, align: 'end' },
+    { title: t`Seen well in the house`, parts: 40, align: 'end' },
   ] as const;
   const seat = report?.sight.scene.seats.findIndex(({ id }) => id === view.subject) ?? -1;
   if (!report || seat < 0) return { columns, rows: [] };

@@ -3,6 +3,8 @@
 import { platformOf } from '../../document/document.ts';
 import type { Units } from '../../document/measures.ts';
 import type { Point } from '../../document/records.ts';
+import { atMost } from '../../words/numbers.ts';
+import { t } from '../../words/say.ts';
 import { boxContains, boxOfPoints, grownBox, textBox } from '../bounds.ts';
 import { firstFree, type Occupancy } from '../occupancy.ts';
 import { line, roundedRectangle } from '../outline.ts';
@@ -50,7 +52,7 @@ export function drawGrid(context: PlanContext, taken: Occupancy): GroupPrimitive
   }
   return {
     kind: 'group',
-    description: `Grid every ${step.words}`,
+    description: t`Grid every ${step.words}`,
     children: [
       { kind: 'path', path: lines, ...pen(palette.hairline, WEIGHT.hair) },
       ...figures.flatMap((text) => firstFree([text], taken, { measure: context.measure, air: 0.2 })),
@@ -64,10 +66,10 @@ export function drawDatum(context: PlanContext, taken: Occupancy): GroupPrimitiv
   const platform = platformBox(context);
   const { x, y } = onPage(context, { x: 0, y: 0 });
   const [bottom, right] = [Math.max(platform.y + platform.height, y), platform.x + platform.width];
-  const top = { words: 'CL', at: (out: number) => ({ x, y: platform.y - out }) };
-  const foot = { words: 'CL', at: (out: number) => ({ x, y: bottom + out }) };
-  const left = { words: 'EDGE', at: (out: number) => ({ x: platform.x - out, y }) };
-  const end = { words: 'EDGE', at: (out: number) => ({ x: right + out, y }) };
+  const top = { of: 'centre', at: (out: number) => ({ x, y: platform.y - out }) } as const;
+  const foot = { of: 'centre', at: (out: number) => ({ x, y: bottom + out }) } as const;
+  const left = { of: 'edge', at: (out: number) => ({ x: platform.x - out, y }) } as const;
+  const end = { of: 'edge', at: (out: number) => ({ x: right + out, y }) } as const;
   // The centre line is named at both ends, the edge at one of them: where no seat is in the way.
   const centre = [top, foot].map((one) => datumEnd(context, one, taken));
   const stageLeft = datumEnd(context, end, taken);
@@ -85,7 +87,7 @@ export function drawDatum(context: PlanContext, taken: Occupancy): GroupPrimitiv
   ];
   return {
     kind: 'group',
-    description: 'Centre line and front edge: all distances are measured from these',
+    description: t`Centre line and front edge: all distances are measured from these`,
     children: [
       ...lines.map((path): Primitive => ({
         kind: 'path',
@@ -107,7 +109,7 @@ export function centreLineBox({ origin, area }: PlanContext): Box {
 const HALF_GAP = 0.5;
 
 interface DatumEnd {
-  readonly words: string;
+  readonly of: 'centre' | 'edge';
   readonly at: (out: number) => Point;
 }
 
@@ -121,14 +123,15 @@ const DATUM_OUTS = [DATUM_OUT, 11, 13, 7, 16];
 
 function datumEnd(context: PlanContext, end: DatumEnd, taken: Occupancy): DrawnEnd {
   if (!context.layers.words) return bareEnd(end, taken);
-  const width = context.measure(end.words, TEXT.small, 'bold') + 2;
+  const words = end.of === 'edge' ? t`EDGE` : t`CL`;
+  const width = context.measure(words, TEXT.small, 'bold') + 2;
   for (const out of DATUM_OUTS) {
-    const at = end.at(out + (end.words === 'EDGE' ? width / 2 - PLATE_OVERHANG : 0));
+    const at = end.at(out + (end.of === 'edge' ? width / 2 - PLATE_OVERHANG : 0));
     const box = { x: at.x - width / 2, y: at.y - PLATE_HEIGHT / 2, width, height: PLATE_HEIGHT };
     const isOff = context.area !== null && !boxContains(context.area, box);
     if (isOff || taken.isTaken(grownBox(box, HALF_GAP))) continue;
     taken.take(grownBox(box, 2 * HALF_GAP));
-    return { at, plate: plate(context, end.words, box) };
+    return { at, plate: plate(context, words, box) };
   }
   return bareEnd(end, taken);
 }
@@ -170,14 +173,14 @@ export function drawWords(context: PlanContext, taken: Occupancy): GroupPrimitiv
       return textLine(words, { x: x + out * further, y }, { ...look, turn: -90 });
     }, BESIDE);
   const words = [
-    level('UPSTAGE', box.y - WORDS_OUT + cap, -1),
-    level('HOUSE', box.y + box.height + WORDS_OUT, 1),
-    upright('STAGE RIGHT', box.x - WORDS_OUT + cap, -1),
-    upright('STAGE LEFT', box.x + box.width + WORDS_OUT, 1),
+    level(t`UPSTAGE`, box.y - WORDS_OUT + cap, -1),
+    level(t`HOUSE`, box.y + box.height + WORDS_OUT, 1),
+    upright(t`STAGE RIGHT`, box.x - WORDS_OUT + cap, -1),
+    upright(t`STAGE LEFT`, box.x + box.width + WORDS_OUT, 1),
   ];
   return {
     kind: 'group',
-    description: 'The house is at the bottom, stage left on the right-hand side',
+    description: t`The house is at the bottom, stage left on the right-hand side`,
     children: words.flatMap((candidates) =>
       firstFree(
         candidates.filter((text) => isOnArea(context, text)),
@@ -260,7 +263,7 @@ export function gridStep(units: Units, scale: number): GridStep {
   const least = (step: number): number => (step === 500 ? LEAST_FINE_GRID : LEAST_GRID);
   const mm = steps.find((step) => step / scale >= least(step)) ?? steps.at(-1) ?? 1000;
   const unit = metric ? 1000 : FOOT;
-  const count = (index: number): number => Math.round((Math.abs(index) * mm * 10) / unit) / 10;
+  const count = (index: number): string => atMost((Math.abs(index) * mm) / unit, 1);
   return {
     mm,
     words: metric ? `${count(1)} m` : `${count(1)} ft`,

@@ -3,6 +3,7 @@
 import type { SightBand } from '../../checks/report.ts';
 import type { HousePlace } from '../../document/seating.ts';
 import type { Place, Point, SeatBlock } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { IDENTITY, mapPath } from '../affine.ts';
 import { grownBox } from '../bounds.ts';
 import type { Occupancy } from '../occupancy.ts';
@@ -13,6 +14,7 @@ import { WEIGHT } from '../style.ts';
 import { itemToPage, onPage, paint, pen, WORST_SEEN, type PlanContext, type PlanReport } from './context.ts';
 import { cushionOf, houseShown, type ShownBlock } from './house-shown.ts';
 import { placeSymbol } from './places.ts';
+import { placeDescription } from './place-words.ts';
 import { blockName, rowNames } from './row-names.ts';
 
 /** The places of the house that are shown, each block one group. Static while items are dragged, but for the bands. */
@@ -69,11 +71,13 @@ function drawBlock(
   }
   if (breakLine) children.push(drawBreak(context, breakLine));
   children.push(...rowNames(context, shown, taken), ...blockName(context, shown, taken));
-  const more = breakLine ? ' and more that are not shown' : '';
+  const name = block.name || t`Seats`;
   return {
     kind: 'group',
     subject: block.id,
-    description: `${block.name || 'Seats'}: ${seats.length} seats${more}`,
+    description: breakLine
+      ? t`${name}: ${seats.length} seats and more that are not shown`
+      : t`${name}: ${seats.length} seats`,
     children,
   };
 }
@@ -192,7 +196,7 @@ function drawPlace(context: PlanContext, place: Place, band: SightBand | null): 
   return {
     kind: 'group',
     subject: place.id,
-    description: `${place.name || 'Place'}: ${place.use}`,
+    description: placeDescription(place),
     children: [...placeSymbol(place.use, map, { fill, line: context.palette.ink }), ...mark],
   };
 }

@@ -3,6 +3,7 @@
 import { formatFacing, formatLength, formatPosition } from '../../document/measures.ts';
 import { kindWord } from '../../document/labels.ts';
 import type { PlacedRecord } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import type { GroupPrimitive, Primitive } from '../primitives.ts';
 import { oneLine } from '../text.ts';
 import type { PlanContext } from './context.ts';
@@ -44,22 +45,27 @@ export function describeItem(record: PlacedRecord, context: PlanContext): string
   const mark = context.marks.get(record.id) ?? '';
   const name = record.name ? ` ${oneLine(record.name)}` : '';
   const position = formatPosition(record, context.units);
-  const facing = `${FACING_WORDS[record.kind]} ${formatFacing(record.facing)}`;
-  const extra = record.kind === 'stand' ? `, lip ${formatLength(record.lip, context.units)}` : '';
-  return `${mark} ${kindWord(record.kind)}${name}: ${position}, ${facing}${extra}`;
+  const stands = FACING_WORDS[record.kind](position, formatFacing(record.facing));
+  const lip = record.kind === 'stand' ? [t`lip ${formatLength(record.lip, context.units)}`] : [];
+  return `${mark} ${kindWord(record.kind)}${name}: ${[stands, ...lip].join(', ')}`;
 }
 
-const FACING_WORDS: Readonly<Record<PlacedRecord['kind'], string>> = {
-  player: 'faces',
-  stand: 'desk faces',
-  instrumentStand: 'faces',
-  table: 'faces',
-  seat: 'faces',
-  piano: 'player looks',
-  largeInstrument: 'player looks',
-  lamp: 'faces',
-  riser: 'faces',
-  shape: 'turned',
+type Facing = (position: string, facing: string) => string;
+
+const faces: Facing = (position, facing) => t`${position}, faces ${facing}`;
+const playerLooks: Facing = (position, facing) => t`${position}, player looks ${facing}`;
+
+const FACING_WORDS: Readonly<Record<PlacedRecord['kind'], Facing>> = {
+  player: faces,
+  stand: (position, facing) => t`${position}, desk faces ${facing}`,
+  instrumentStand: faces,
+  table: faces,
+  seat: faces,
+  piano: playerLooks,
+  largeInstrument: playerLooks,
+  lamp: faces,
+  riser: faces,
+  shape: (position, facing) => t`${position}, turned ${facing}`,
 };
 
 const LAYERS: readonly (readonly PlacedRecord['kind'][])[] = [

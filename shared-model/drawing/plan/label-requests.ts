@@ -6,11 +6,13 @@ import { chairOutline, outlineOf } from '../../catalogue/outlines.ts';
 import { pianoModel } from '../../catalogue/pianos.ts';
 import { formatAcross, formatDepth, type Units } from '../../document/measures.ts';
 import type { PlacedRecord, Point } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { boxContains, boxOfPoints } from '../bounds.ts';
 import type { Box } from '../primitives.ts';
 import { oneLine } from '../text.ts';
 import { onPage, type PlanContext } from './context.ts';
 import { houseShown, placeBox } from './house-shown.ts';
+import { useWords } from './place-words.ts';
 
 export interface LabelRequest {
   readonly subject: string;
@@ -93,7 +95,7 @@ export function nameOf(context: Pick<PlanContext, 'held'>, record: PlacedRecord)
   if (record.kind === 'player') return heldNames(context, record);
   if (record.kind === 'piano') return pianoModel(record.model)?.name ?? '';
   if (record.kind === 'largeInstrument') return largeInstrumentModel(record.model)?.name ?? '';
-  if (record.kind === 'lamp') return 'Lamp';
+  if (record.kind === 'lamp') return t`Lamp`;
   return '';
 }
 
@@ -111,7 +113,7 @@ function placeRequests(context: PlanContext): LabelRequest[] {
   if (!context.layers.seats || !context.layers.names) return [];
   return houseShown(context).places.map((place) => {
     const item = placeBox(context, place);
-    const name = oneLine(place.name) || place.use;
+    const name = oneLine(place.name) || useWords(place);
     return { subject: place.id, mark: '', name, figures: [], item, target: middleOf(item), inside: null };
   });
 }

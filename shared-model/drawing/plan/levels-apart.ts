@@ -3,6 +3,7 @@
 import { allOf, type Document } from '../../document/document.ts';
 import { housePlaces } from '../../document/seating.ts';
 import type { AnyRecord, Millimetres, Place, SeatBlock } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { boxesOverlap, boxOfPoints, grownBox, joinBoxes } from '../bounds.ts';
 import type { Box } from '../primitives.ts';
 
@@ -68,6 +69,6 @@ function lowestOf(boxes: readonly Box[]): number {
 
 function movedBy(record: HouseRecord, shift: Millimetres): HouseRecord {
   if (record.kind === 'place') return { ...record, y: record.y + shift };
-  const name = `${record.name || 'Upper level'} (above, drawn behind)`;
+  const name = t`${record.name || t`Upper level`} (above, drawn behind)`;
   return { ...record, y: record.y + shift, name };
 }

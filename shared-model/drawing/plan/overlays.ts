@@ -6,6 +6,7 @@ import { find } from '../../document/document.ts';
 import { asId } from '../../document/ids.ts';
 import { formatLength } from '../../document/measures.ts';
 import type { Point } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { circle, line, polygon, polyline, type Path } from '../outline.ts';
 import type { GroupPrimitive, Primitive } from '../primitives.ts';
 import { DASH, WEIGHT } from '../style.ts';
@@ -111,7 +112,7 @@ function drawTurning(context: PlanContext, route: RouteResult, all: boolean): Gr
     return {
       kind: 'group',
       subject: player,
-      description: `Room to turn a wheelchair: ${formatLength(Math.min(diameter, TURNING_DIAMETER), context.units)}`,
+      description: t`Room to turn a wheelchair: ${formatLength(Math.min(diameter, TURNING_DIAMETER), context.units)}`,
       children: isTight ? [asked, free] : [asked],
     };
   });
@@ -141,7 +142,7 @@ function drawRoute(context: PlanContext, { player, path }: RouteResult): GroupPr
     {
       kind: 'group',
       subject: player,
-      description: 'Route to an exit',
+      description: t`Route to an exit`,
       children: [
         { kind: 'path', path: polyline(spots), ...pen(route, WEIGHT.medium, DASH.dashed) },
         { kind: 'path', path: head, fill: route },

@@ -4,6 +4,7 @@ import { allOf, platformOf } from '../../document/document.ts';
 import { formatLength } from '../../document/measures.ts';
 import { doorway, edgeOf } from '../../document/openings.ts';
 import type { Door, Platform } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { boxOfPoints } from '../bounds.ts';
 import type { Occupancy } from '../occupancy.ts';
 import { line, polygon } from '../outline.ts';
@@ -31,7 +32,7 @@ export function drawPlatform(context: PlanContext, taken: Occupancy): GroupPrimi
   return {
     kind: 'group',
     subject: platform.id,
-    description: `Platform, ${formatLength(platform.height, units)} high, ${platform.openEdges.length} open edges`,
+    description: t`Platform, ${formatLength(platform.height, units)} high, ${platform.openEdges.length} open edges`,
     children: [
       paint(toPage, polygon(platform.outline), { fill: palette.platform }),
       paint(toPage, polygon(platform.outline), pen(palette.ink, WEIGHT.bold)),
@@ -63,7 +64,7 @@ interface BareEdges {
 
 /** Every open edge says what it is, but of the many short ones of a rounded platform only one now and then. */
 function captioned({ units, measure }: PlanContext, { platform, edges }: BareEdges): OpenEdge[] {
-  const words = `OPEN EDGE, drop ${formatLength(platform.height, units)}`;
+  const words = t`OPEN EDGE, drop ${formatLength(platform.height, units)}`;
   const width = measure(words, TEXT.small, 'bold');
   let silent = Infinity;
   return edges.map((one) => {
@@ -89,7 +90,7 @@ function drawOpenEdge(
   return [
     { kind: 'path', path: line(edge.a, edge.b), ...pen(palette.warning, WEIGHT.heavy) },
     { kind: 'path', path: teeth(edge, doors, context.scale), fill: palette.warning },
-    ...(whole.length > 0 || words === '' ? whole : say('OPEN EDGE')),
+    ...(whole.length > 0 || words === '' ? whole : say(t`OPEN EDGE`)),
   ];
 }
 
@@ -135,9 +136,9 @@ function drawDoor(context: PlanContext, { platform, taken }: Surroundings, door:
   const edge = pageEdge(context, platform, doorway(platform, door));
   const { length } = edge;
   const words = [
-    door.exit ? 'EXIT' : 'DOOR',
+    door.exit ? t`EXIT` : t`DOOR`,
     formatLength(door.width, units),
-    door.stepFree ? 'step-free' : 'steps',
+    door.stepFree ? t`step-free` : t`steps`,
   ].join(', ');
   const jambs = [0, length].flatMap((at) => line(besideEdge(edge, at, -1), besideEdge(edge, at, THRESHOLD)));
   const threshold = line(besideEdge(edge, 0, THRESHOLD), besideEdge(edge, length, THRESHOLD));
@@ -145,7 +146,7 @@ function drawDoor(context: PlanContext, { platform, taken }: Surroundings, door:
   return {
     kind: 'group',
     subject: door.id,
-    description: `${door.name || 'Door'}: ${words}`,
+    description: `${door.name || t`Door`}: ${words}`,
     children: [
       { kind: 'path', path: line(edge.a, edge.b), ...pen(palette.platform, WEIGHT.heavy * 1.5) },
       { kind: 'path', path: jambs, ...pen(palette.ink, WEIGHT.bold) },

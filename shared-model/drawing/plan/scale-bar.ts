@@ -1,6 +1,8 @@
 /** The bar that proves the scale of a print: laid under a ruler it must measure what it says. */
 
 import type { Units } from '../../document/measures.ts';
+import { atMost } from '../../words/numbers.ts';
+import { t } from '../../words/say.ts';
 import { line, rectangle } from '../outline.ts';
 import type { Palette } from '../palette.ts';
 import type { GroupPrimitive, Primitive } from '../primitives.ts';
@@ -47,7 +49,7 @@ export function scaleBar(request: ScaleBarRequest): GroupPrimitive {
   const left = x + START;
   return {
     kind: 'group',
-    description: `Scale bar, ${scaleDesignation(scale)}. ${words}`,
+    description: t`Scale bar, ${scaleDesignation(scale)}. ${words}`,
     children: [
       title,
       ...blocks({ left, top, step, count, palette }),
@@ -118,10 +120,6 @@ interface Rule {
 
 function ruleWords(units: Units, { unit, count, scale }: Rule): string {
   const whole = (unit * count) / scale;
-  if (units === 'metric') return `The whole bar must measure ${trimmed(whole, 1)} mm.`;
-  return `The whole bar must measure ${trimmed(whole / 25.4, 2)} in.`;
-}
-
-function trimmed(value: number, digits: number): string {
-  return String(Number(value.toFixed(digits)));
+  if (units === 'metric') return t`The whole bar must measure ${atMost(whole, 1)} mm.`;
+  return t`The whole bar must measure ${atMost(whole / 25.4, 2)} in.`;
 }

@@ -3,6 +3,7 @@
 import { allOf } from '../../document/document.ts';
 import { labelOf } from '../../document/labels.ts';
 import type { Point, Storage } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { polygon } from '../outline.ts';
 import type { GroupPrimitive } from '../primitives.ts';
 import { DASH, TEXT, WEIGHT } from '../style.ts';
@@ -32,7 +33,7 @@ function drawStorage(context: PlanContext, storage: Storage): GroupPrimitive {
   return {
     kind: 'group',
     subject: storage.id,
-    description: `Storage: ${name}`,
+    description: t`Storage: ${name}`,
     children: [
       paint(context.toPage, polygon(storageOutline(storage)), pen(palette.faint, WEIGHT.fine, DASH.dashed)),
       textLine(name, { x: at.x, y: at.y + TEXT.small / 3 }, look),

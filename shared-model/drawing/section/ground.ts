@@ -7,6 +7,7 @@ import type { BlockRake } from '../../checks/sightlines/rake.ts';
 import { find, platformOf } from '../../document/document.ts';
 import { formatLength } from '../../document/measures.ts';
 import type { Millimetres, Point } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { hatching, line, polygon, polyline } from '../outline.ts';
 import { dimensionLine } from '../plan/dimensions.ts';
 import { pen } from '../plan/context.ts';
@@ -55,7 +56,7 @@ export function drawPlatform(context: SectionContext): GroupPrimitive {
   return {
     kind: 'group',
     subject: id,
-    description: `Platform, ${formatLength(height, units)} high`,
+    description: t`Platform, ${formatLength(height, units)} high`,
     children: [
       // On a slant the farthest corners would seem to be part of what is cut.
       ...(cut.through === 'centre' ? [paintedBody(whole)] : []),

@@ -3,6 +3,7 @@
 import type { LineCut } from '../../checks/sightlines/rake-cuts.ts';
 import { labelOf } from '../../document/labels.ts';
 import type { Point } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { centredRectangle, circle, line } from '../outline.ts';
 import { pen } from '../plan/context.ts';
 import type { GroupPrimitive, Primitive } from '../primitives.ts';
@@ -42,12 +43,14 @@ export function pointAlong(a: Point, b: Point, share: number): Point {
 }
 
 function group(context: SectionContext, { name, cut }: SightLine, children: Primitive[]): GroupPrimitive {
-  const words = cut ? `cut by ${cutWords(context, cut)}` : 'clear';
-  return { kind: 'group', description: `Line of sight from ${name}: ${words}`, children };
+  return { kind: 'group', description: lineWords(context, name, cut), children };
 }
 
-function cutWords({ document, setup }: SectionContext, { by, record }: LineCut): string {
-  return by === 'head' ? 'a head in front' : labelOf(document, setup, record);
+function lineWords({ document, setup }: SectionContext, name: string, cut: LineCut | null): string {
+  if (!cut) return t`Line of sight from ${name}: clear`;
+  return cut.by === 'head'
+    ? t`Line of sight from ${name}: cut by a head in front`
+    : t`Line of sight from ${name}: cut by ${labelOf(document, setup, cut.record)}`;
 }
 
 /** Marks where lines are cut, over everything, and the focus. */

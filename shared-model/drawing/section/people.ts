@@ -3,9 +3,11 @@
 import { headRadius } from '../../checks/scene/people.ts';
 import { LISTENER_BODY as BODY } from '../../checks/sightlines/rake-cuts.ts';
 import type { Millimetres } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { mapPath } from '../affine.ts';
 import { circle, line, polyline, rectangle, type Path } from '../outline.ts';
 import { paint, pen } from '../plan/context.ts';
+import { placeDescription } from '../plan/place-words.ts';
 import type { GroupPrimitive, Primitive } from '../primitives.ts';
 import { WEIGHT } from '../style.ts';
 import { planeToPage, type NamedRake, type SectionContext, type ShownPlace } from './context.ts';
@@ -41,7 +43,7 @@ export function drawListeners(context: SectionContext, { block, name, rows }: Na
   return {
     kind: 'group',
     subject: block,
-    description: `${name || 'Seats'}: ${rows.length} rows from the side`,
+    description: t`${name || t`Seats`}: ${rows.length} rows from the side`,
     children: [
       ...seats.map((seat) => paint(context.toPage, seat, pen(palette.houseSeatLine, WEIGHT.fine))),
       ...listenerShapes(context, figures),
@@ -109,7 +111,7 @@ export function drawPlace(context: SectionContext, shown: ShownPlace): GroupPrim
   return {
     kind: 'group',
     subject: place.id,
-    description: `${place.name || 'Place'}: ${place.use}`,
+    description: placeDescription(place),
     children: [
       { kind: 'path', path: floor, ...pen(palette.ink, WEIGHT.medium) },
       ...placeShapes(context, shown, eye),

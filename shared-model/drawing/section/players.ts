@@ -7,6 +7,7 @@ import { seatModel, USUAL_SEAT, WHEELCHAIR } from '../../catalogue/seats.ts';
 import { onPlane } from '../../checks/sightlines/rake-plane.ts';
 import { floorHeightAt } from '../../document/levels.ts';
 import type { Millimetres, Player } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { line, rectangle, type Path } from '../outline.ts';
 import { paint, pen } from '../plan/context.ts';
 import { bar } from '../plan/held.ts';
@@ -28,7 +29,7 @@ export function drawPlayer(context: SectionContext, { record, full }: ShownItem<
   return {
     kind: 'group',
     subject: record.id,
-    description: full ? 'Player' : 'Player beside the section',
+    description: full ? t`Player` : t`Player beside the section`,
     children: [
       ...behind,
       ...silhouette(context, body, look),

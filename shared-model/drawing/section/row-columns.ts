@@ -3,6 +3,7 @@
 import type { RakeRow } from '../../checks/sightlines/rake.ts';
 import { allOf } from '../../document/document.ts';
 import type { Millimetres } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { LEADING, TEXT } from '../style.ts';
 import { clearanceWords } from './clearance-words.ts';
 import type { SectionContext } from './context.ts';
@@ -68,11 +69,11 @@ function figureLines({ rakes, units, figuresBeside }: SectionContext): FigureLin
     rows.some(({ oneRow, inLine }) => oneRow?.over !== inLine?.over),
   );
   const next: FigureLine = {
-    title: staggered ? `C over the next row, ${unit}` : `C, ${unit}`,
+    title: staggered ? t`C over the next row, ${unit}` : `C, ${unit}`,
     textOf: ({ oneRow }) => figure(oneRow?.clearance),
   };
   const inLine: FigureLine = {
-    title: `C over the head in line, ${unit}`,
+    title: t`C over the head in line, ${unit}`,
     textOf: (row) => figure(row.inLine?.clearance),
   };
   return staggered ? [next, inLine] : [next];

@@ -9,6 +9,7 @@ import type { FocusPoint } from '../../checks/sightlines/rake-focus.ts';
 import { rakeFigures, type RakeRow } from '../../checks/sightlines/rake.ts';
 import { find } from '../../document/document.ts';
 import { formatBare, type Units } from '../../document/measures.ts';
+import { t } from '../../words/say.ts';
 import { oneLine } from '../text.ts';
 import { clearanceWords } from './clearance-words.ts';
 import { houseOnCut, type HouseCut } from './context.ts';
@@ -60,10 +61,10 @@ export function rowFigures(row: RakeRow, { out }: Pick<FocusPoint, 'out'>, units
 }
 
 function seesWords({ ahead, oneRow, level }: RakeRow): string {
-  if (ahead.length === 0) return 'nobody in front';
+  if (ahead.length === 0) return t`nobody in front`;
   // What is looked at does not lie before the row in front.
   if (!oneRow) return '';
-  return level === null ? 'between the heads of the next row' : CLEARANCE_BANDS[level].words;
+  return level === null ? t`between the heads of the next row` : CLEARANCE_BANDS[level].words;
 }
 
 export interface BlockFigures {

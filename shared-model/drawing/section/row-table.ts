@@ -1,6 +1,7 @@
 /** The figures of the rows, each in a column under (or over) its row. */
 
 import type { RakeRow } from '../../checks/sightlines/rake.ts';
+import { t } from '../../words/say.ts';
 import { line } from '../outline.ts';
 import { pen } from '../plan/context.ts';
 import type { GroupPrimitive, Primitive, TextPrimitive } from '../primitives.ts';
@@ -24,7 +25,7 @@ function drawTable(context: SectionContext, table: PlacedTable, columns: Columns
   return {
     kind: 'group',
     subject: rake.block,
-    description: `C-values of ${rake.name || 'the seats'}`,
+    description: rake.name === '' ? t`C-values of the seats` : t`C-values of ${rake.name}`,
     children: [
       ...(columns.named ? drawBlockName(context, table) : []),
       ...(titled ? drawTitles(context, columns, { x: table.from - TITLE_GAP, y: first }) : []),
@@ -63,7 +64,7 @@ function drawTitles(
 ): TextPrimitive[] {
   const look = { ...TYPE, colour: palette.faint, anchor: 'end' } as const;
   return [
-    textLine('Row', { x, y: y + TEXT.small * ASCENT }, look),
+    textLine(t`Row`, { x, y: y + TEXT.small * ASCENT }, look),
     ...lines.map(({ title }, index) => {
       const middle = y + LINE + (index + 0.5) * figureHeight;
       return textLine(title, { x, y: middle + HALF_CAP - LIFT }, look);

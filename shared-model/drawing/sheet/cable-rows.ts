@@ -2,20 +2,21 @@
 
 import { formatAcross, formatDepth, formatLength, type Units } from '../../document/measures.ts';
 import type { Lamp, Millimetres, Point } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 
 /** "cable 5995 mm, not covered"; nothing of a lamp without one. */
 export function cableNotes(lamp: Lamp, units: Units): string[] {
   const length = cableLength(lamp);
-  return length === 0
-    ? []
-    : [`cable ${formatLength(length, units)}, ${lamp.cableCovered ? 'covered' : 'not covered'}`];
+  if (length === 0) return [];
+  const told = formatLength(length, units);
+  return [lamp.cableCovered ? t`cable ${told}, covered` : t`cable ${told}, not covered`];
 }
 
 /** What, off centre and from the edge: "Cable of L1 by", "1800 SL", "4300 US", ..., and "Socket of L1" at the last. */
 export function cableRows(lamp: Lamp, mark: string, units: Units): string[][] {
   const corners = cornersOf(lamp);
   return corners.map((corner, index) => [
-    index === corners.length - 1 ? `Socket of ${mark}` : `Cable of ${mark} by`,
+    index === corners.length - 1 ? t`Socket of ${mark}` : t`Cable of ${mark} by`,
     formatAcross(corner.x, units),
     formatDepth(corner.y, units),
   ]);

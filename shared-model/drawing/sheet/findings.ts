@@ -2,6 +2,7 @@
 
 import type { Finding, Severity } from '../../checks/finding.ts';
 import { notTriedHere } from '../../checks/remedy-words.ts';
+import { t } from '../../words/say.ts';
 import { circle, polygon } from '../outline.ts';
 import type { Primitive } from '../primitives.ts';
 import { LEADING, TEXT, WEIGHT } from '../style.ts';
@@ -11,7 +12,11 @@ import type { Explanation, PlotSheetRequest } from './request.ts';
 
 const ORDER: readonly Severity[] = ['fail', 'caution', 'note'];
 
-const WORDS: Readonly<Record<Severity, string>> = { fail: 'Fails', caution: 'Caution', note: 'Note' };
+const WORDS: Readonly<Record<Severity, () => string>> = {
+  fail: () => t`Fails`,
+  caution: () => t`Caution`,
+  note: () => t`Note`,
+};
 
 /**
  * The gravest first. Of many of one kind the first ones are told in full and the others by their headlines, then by their number:
@@ -46,8 +51,8 @@ function kindBlocks(request: PlotSheetRequest, kind: readonly Finding[], width: 
   if (!first) return blocks;
   const headlines = others.slice(0, MOST_HEADLINES).map((finding) => request.explain(finding).headline);
   const more = others.length - headlines.length;
-  const text = [...headlines, ...(more > 0 ? [`and ${more} more`] : [])].join('; ');
-  const words = { headline: `${others.length} more of this kind`, text: `${text}.`, advice: '' };
+  const text = [...headlines, ...(more > 0 ? [t`and ${more} more`] : [])].join('; ');
+  const words = { headline: t`${others.length} more of this kind`, text: `${text}.`, advice: '' };
   return [...blocks, findingBlock(first.severity, words, { width, tools: request })];
 }
 
@@ -78,7 +83,7 @@ function findingBlock(severity: Severity, words: Explanation, { width, tools }: 
     draw: ({ x, y }) => [
       grouped('paragraph', [
         ...severitySign(severity, { x, y }, tools),
-        ...linesOfText([WORDS[severity]], { x: x + 4.6, y }, { ...BODY, colour: palette.ink }),
+        ...linesOfText([WORDS[severity]()], { x: x + 4.6, y }, { ...BODY, colour: palette.ink }),
         ...linesOfText(head, { x: x + MARGIN, y }, { ...BODY_BOLD, colour: palette.ink }),
         ...linesOfText(
           body,

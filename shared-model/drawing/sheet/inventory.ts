@@ -5,6 +5,7 @@ import { inSetup, placedInSetup, type Document } from '../../document/document.t
 import type { Id } from '../../document/ids.ts';
 import { kindWord } from '../../document/labels.ts';
 import type { PlacedRecord } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { capitalised, instrumentName, modelName } from './marks-table.ts';
 import type { PlotSheetRequest } from './request.ts';
 import type { Table } from './table.ts';
@@ -15,10 +16,10 @@ const BOX = '☐';
 export function inventoryTable({ document, setup }: Pick<PlotSheetRequest, 'document' | 'setup'>): Table {
   return {
     columns: [
-      { title: 'Count', parts: 12, align: 'end', bold: true },
-      { title: 'What', parts: 90 },
-      { title: 'There', parts: 16 },
-      { title: 'Set', parts: 14 },
+      { title: t`Count`, parts: 12, align: 'end', bold: true },
+      { title: t`What`, parts: 90 },
+      { title: t`There`, parts: 16 },
+      { title: t`Set`, parts: 14 },
     ],
     rows: [...countedThings(document, setup)].map(([what, count]) => [String(count), what, BOX, BOX]),
   };
@@ -39,7 +40,7 @@ function countedThings(document: Document, setup: Id<'setup'>): ReadonlyMap<stri
 function addRecord(record: PlacedRecord, add: (what: string, count?: number) => void): void {
   if (record.kind === 'shape' && record.fixed) return;
   if (record.kind === 'player') {
-    if (record.chair) add(seatModel(record.chair.model)?.name ?? 'Seat');
+    if (record.chair) add(seatModel(record.chair.model)?.name ?? t`Seat`);
     return;
   }
   const model = modelName(record);
@@ -48,5 +49,5 @@ function addRecord(record: PlacedRecord, add: (what: string, count?: number) => 
   // A back-to-back pair is two stands to carry.
   add(what, record.kind === 'stand' ? record.sides.length : 1);
   if (record.kind === 'lamp' && record.cable.length > 0)
-    add(record.cableCovered ? 'cable with cover' : 'cable');
+    add(record.cableCovered ? t`cable with cover` : t`cable`);
 }

@@ -1,6 +1,7 @@
 /** Keys to what a sheet shows: letters of the marks, signs of the plan, bands of the seat map. */
 
 import type { SightBand } from '../../checks/report.ts';
+import { msgid, ngettext, t } from '../../words/say.ts';
 import { circle, line, roundedRectangle } from '../outline.ts';
 import { drawSocket } from '../plan/furniture.ts';
 import type { Box, Primitive } from '../primitives.ts';
@@ -41,7 +42,7 @@ export function bandKey(counts: readonly number[] | null, at: Spot, { palette }:
 }
 
 export function placeCount(count: number): string {
-  return count === 1 ? '1 place' : `${count} places`;
+  return ngettext(msgid`${count} place`, `${count} places`, count);
 }
 
 function bandSwatch(band: SightBand, { x, y }: Spot, ink: string): Primitive[] {
@@ -104,7 +105,9 @@ const across = ({ x, y }: Spot, from: number, to: number) => line({ x: x + from,
 
 const SIGNS: readonly Sign[] = [
   {
-    words: 'reader’s side of a desk',
+    get words() {
+      return t`reader’s side of a desk`;
+    },
     draw: (at, { palette }) => [
       {
         kind: 'path',
@@ -124,7 +127,9 @@ const SIGNS: readonly Sign[] = [
     ],
   },
   {
-    words: 'player, facing down',
+    get words() {
+      return t`player, facing down`;
+    },
     draw: (at, { palette }) => [
       {
         kind: 'path',
@@ -146,7 +151,9 @@ const SIGNS: readonly Sign[] = [
     ],
   },
   {
-    words: 'open edge, drop',
+    get words() {
+      return t`open edge, drop`;
+    },
     draw: (at, { palette }) => [
       {
         kind: 'path',
@@ -166,7 +173,9 @@ const SIGNS: readonly Sign[] = [
     ],
   },
   {
-    words: 'cable',
+    get words() {
+      return t`cable`;
+    },
     draw: (at, { palette }) => [
       {
         kind: 'path',
@@ -176,7 +185,9 @@ const SIGNS: readonly Sign[] = [
     ],
   },
   {
-    words: 'covered cable',
+    get words() {
+      return t`covered cable`;
+    },
     draw: (at, { palette }) => [
       { kind: 'path', path: across(at, 0, 6.4), stroke: { colour: palette.ink, width: 1.3 } },
       { kind: 'path', path: across(at, 0, 6.4), stroke: { colour: palette.paper, width: 1 } },
@@ -190,7 +201,9 @@ const SIGNS: readonly Sign[] = [
 ];
 
 const SOCKET: Sign = {
-  words: 'socket',
+  get words() {
+    return t`socket`;
+  },
   draw: (at, { palette }) => {
     const middle = { x: at.x + 5.4, y: at.y };
     return [
@@ -205,7 +218,9 @@ const SOCKET: Sign = {
 };
 
 const TURNING: Sign = {
-  words: 'room to turn a wheelchair, and its way',
+  get words() {
+    return t`room to turn a wheelchair, and its way`;
+  },
   draw: (at, { palette }) => [
     {
       kind: 'path',

@@ -10,8 +10,19 @@ import { tableModel } from '../../catalogue/tables.ts';
 import { find, inSetup, placedInSetup } from '../../document/document.ts';
 import { floorHeightAt } from '../../document/levels.ts';
 import { kindWord } from '../../document/labels.ts';
-import { formatAcross, formatBare, formatDepth, formatFacing } from '../../document/measures.ts';
-import type { Instrument, PlacedRecord, Player, Stand, StandSide } from '../../document/records.ts';
+import { formatAcross, formatBare, formatDepth, formatFacing, type Units } from '../../document/measures.ts';
+import type {
+  Chair,
+  Instrument,
+  Millimetres,
+  Piano,
+  PlacedRecord,
+  Player,
+  Stand,
+  StandSide,
+} from '../../document/records.ts';
+import { language } from '../../words/catalogue.ts';
+import { msgid, ngettext, t } from '../../words/say.ts';
 import { shortMarks } from '../plan/short-marks.ts';
 import { oneLine } from '../text.ts';
 import { cableNotes, cableRows } from './cable-rows.ts';
@@ -30,14 +41,14 @@ export function marksTable(request: MarkedSetup): Table {
   const [distance, notes] = units === 'metric' ? [19, 45] : [25, 33];
   return {
     columns: [
-      { title: 'Mark', parts: 11, bold: true },
-      { title: 'What', parts: 37 },
-      { title: 'Off centre', parts: distance },
-      { title: 'From edge', parts: distance },
-      { title: 'Faces', parts: 33 },
-      { title: 'Lip', parts: 12 },
-      { title: 'Tilt', parts: 10 },
-      { title: 'Notes', parts: notes },
+      { title: t`Mark`, parts: 11, bold: true },
+      { title: t`What`, parts: 37 },
+      { title: t`Off centre`, parts: distance },
+      { title: t`From edge`, parts: distance },
+      { title: t`Faces`, parts: 33 },
+      { title: t`Lip`, parts: 12 },
+      { title: t`Tilt`, parts: 10 },
+      { title: t`Notes`, parts: notes },
     ],
     rows: records.flatMap((record) => markRows(request, record, marks.get(record.id) ?? '')),
   };
@@ -108,8 +119,8 @@ export function instrumentName(instrument: Instrument): string {
 export function notesOf(request: MarkedSetup, record: PlacedRecord): string[] {
   const { document, setup, units } = request;
   const level = record.kind === 'riser' ? 0 : floorHeightAt(document, setup, record);
-  const raised = level > 0 ? [`on riser, +${formatBare(level, units)}`] : [];
-  const stays = record.setup === null ? ['stays for the whole concert'] : [];
+  const raised = level > 0 ? [t`on riser, +${formatBare(level, units)}`] : [];
+  const stays = record.setup === null ? [t`stays for the whole concert`] : [];
   return [...ownNotes(request, record), ...raised, ...stays];
 }
 
@@ -121,31 +132,43 @@ function ownNotes(request: MarkedSetup, record: PlacedRecord): string[] {
     case 'stand':
       return standNotes(request, record);
     case 'table':
-      return [
-        `${sizeOf([record.width, record.depth], units)}, ${formatBare(record.height, units)} high`,
-        ...waiting(request, record.id),
-      ];
+      return [sizeWords(record, units), ...waiting(request, record.id)];
     case 'instrumentStand':
       return waiting(request, record.id);
     case 'seat':
-      return [`${formatBare(record.height, units)} high`];
+      return [highWords(record, units)];
     case 'piano':
-      return [
-        ...pianoNotes(record, units),
-        `lid ${record.lid === 'full' ? 'fully open' : record.lid === 'half' ? 'half open' : 'closed'}`,
-      ];
+      return [...pianoNotes(record, units), LID_WORDS[record.lid]()];
     case 'riser':
-      return [`${sizeOf([record.width, record.depth], units)}, ${formatBare(record.height, units)} high`];
+      return [sizeWords(record, units)];
     case 'lamp':
-      return [`${formatBare(record.height, units)} high`, ...cableNotes(record, units)];
+      return [highWords(record, units), ...cableNotes(record, units)];
     case 'shape':
-      return [
-        `${formatBare(record.height, units)} high`,
-        record.fixed ? 'part of the building' : 'brought in',
-      ];
+      return [highWords(record, units), record.fixed ? t`part of the building` : t`brought in`];
     case 'largeInstrument':
       return largeInstrumentNotes(record, units);
   }
+}
+
+const LID_WORDS: Readonly<Record<Piano['lid'], () => string>> = {
+  full: () => t`lid fully open`,
+  half: () => t`lid half open`,
+  closed: () => t`lid closed`,
+};
+
+function highWords({ height }: Pick<Sized, 'height'>, units: Units): string {
+  return t`${formatBare(height, units)} high`;
+}
+
+interface Sized {
+  readonly width: Millimetres;
+  readonly depth: Millimetres;
+  readonly height: Millimetres;
+}
+
+/** "1200 × 600, 750 high" */
+function sizeWords({ width, depth, height }: Sized, units: Units): string {
+  return t`${sizeOf([width, depth], units)}, ${formatBare(height, units)} high`;
 }
 
 function playerNotes({ document, setup, units }: MarkedSetup, player: Player): string[] {
@@ -153,17 +176,17 @@ function playerNotes({ document, setup, units }: MarkedSetup, player: Player): s
   const plays = instruments.filter((each) => each.support === null).map(instrumentName);
   const changes = instruments.filter((each) => each.support !== null).map(instrumentName);
   const seat = player.chair
-    ? `${lowerFirst(seatModel(player.chair.model)?.name ?? 'seat')}, ${formatBare(player.chair.height, units)} high`
-    : 'stands';
+    ? t`${chairName(player.chair)}, ${formatBare(player.chair.height, units)} high`
+    : t`stands`;
   return [
     ...(plays.length > 0 ? [plays.join(', ')] : []),
     seat,
-    ...(changes.length > 0 ? [`changes to ${changes.join(', ')}`] : []),
+    ...(changes.length > 0 ? [t`changes to ${changes.join(', ')}`] : []),
   ];
 }
 
 function standNotes(request: MarkedSetup, stand: Stand): string[] {
-  const pair = stand.form === 'backToBack' ? ['back to back: measured to the ridge'] : [];
+  const pair = stand.form === 'backToBack' ? [t`back to back: measured to the ridge`] : [];
   const readers = stand.sides.flatMap((side, index) =>
     readerNote(request, side, { pair: pair.length > 0, first: index === 0 }),
   );
@@ -178,9 +201,13 @@ interface SideWords {
 function readerNote({ document }: MarkedSetup, side: StandSide, { pair, first }: SideWords): string[] {
   const reader = find(document, side.reader);
   if (!reader && side.pagesAcross === 0) return [];
-  const pages = `${side.pagesAcross} ${side.pagesAcross === 1 ? 'page' : 'pages'}${side.turned ? ', turned' : ''}`;
-  const where = pair ? (first ? 'front side: ' : 'other side: ') : '';
-  return [`${where}${reader ? `${oneLine(reader.name) || 'reader'}, ` : ''}${pages}`];
+  const told = [
+    ...(reader ? [oneLine(reader.name) || t`reader`] : []),
+    ngettext(msgid`${side.pagesAcross} page`, `${side.pagesAcross} pages`, side.pagesAcross),
+    ...(side.turned ? [t`turned`] : []),
+  ].join(', ');
+  if (!pair) return [told];
+  return [first ? t`front side: ${told}` : t`other side: ${told}`];
 }
 
 /** Which instruments wait on a stand or table. */
@@ -188,10 +215,18 @@ function waiting({ document, setup }: MarkedSetup, support: string): string[] {
   const names = inSetup(document, setup, 'instrument')
     .filter((each) => each.support === support)
     .map(instrumentName);
-  return names.length > 0 ? [`for ${names.join(', ')}`] : [];
+  return names.length > 0 ? [t`for ${names.join(', ')}`] : [];
 }
 
+/** What a chair is called within a sentence. */
+export function chairName({ model }: Chair): string {
+  const name = seatModel(model)?.name;
+  return name === undefined ? t`seat` : lowerFirst(name);
+}
+
+/** Within a sentence; German nouns keep their capital. */
 export function lowerFirst(words: string): string {
+  if (language() === 'de') return words;
   return words.charAt(0).toLowerCase() + words.slice(1);
 }
 

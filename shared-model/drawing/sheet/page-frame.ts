@@ -1,6 +1,7 @@
 /** What every sheet has round what it shows: a border, and below it title, piece, dates, scale, paper, units and number. */
 
 import { concertOf, find } from '../../document/document.ts';
+import { t } from '../../words/say.ts';
 import { rectangle } from '../outline.ts';
 import type { Page } from '../papers.ts';
 import type { Box, Primitive, Sheet } from '../primitives.ts';
@@ -39,24 +40,20 @@ export function titleFields(source: TitleSource, { paper }: Page, facts: SheetFa
     units: source.units === 'metric' ? 'mm' : 'ft, in',
     paper,
     ...facts,
-    scale: facts.scale === null ? NOT_TO_SCALE : scaleDesignation(facts.scale),
+    scale: facts.scale === null ? t`not to scale` : scaleDesignation(facts.scale),
   };
 }
 
-const NOT_TO_SCALE = 'not to scale';
-
 export function titleOf({ document }: Pick<TitleSource, 'document'>): string {
-  return concertOf(document).name || 'Concert';
+  return concertOf(document).name || t`Concert`;
 }
 
 export function pieceOf({ document, setup }: Pick<TitleSource, 'document' | 'setup'>): string {
-  if (setup === null) return WHOLE_CONCERT;
+  if (setup === null) return t`Whole concert`;
   const record = find(document, setup);
   if (!record) throw new Error(`no setup ${setup}`);
-  return record.name || `Setup ${record.order}`;
+  return record.name || t`Setup ${record.order}`;
 }
-
-const WHOLE_CONCERT = 'Whole concert';
 
 /** What the drawing or the text of a sheet with a title strip may fill. */
 export function bodyOf({ frame }: Page): Box {

@@ -2,7 +2,9 @@
 
 import { wheelchairUsers } from '../../checks/room/gait.ts';
 import { inSetup, placedInSetup } from '../../document/document.ts';
+import type { Units } from '../../document/measures.ts';
 import { housePlaces } from '../../document/seating.ts';
+import { t } from '../../words/say.ts';
 import { letterKey } from '../plan/short-marks.ts';
 import { SCALE_BAR_HEIGHT, scaleBar } from '../plan/scale-bar.ts';
 import type { Box, Primitive } from '../primitives.ts';
@@ -60,26 +62,54 @@ export function planNotesHeight(request: PlotSheetRequest, width: number): numbe
 /** Letters of the marks, what the figures mean, where the rest is, and how to use the print. */
 export function planNotes({ document, setup, units }: PlotSheetRequest, facts: PlanFacts): string[] {
   const records = placedInSetup(document, setup);
-  const unit = units === 'metric' ? 'millimetres' : 'feet and inches';
-  const table = facts.marksSheet === null ? '' : ` All positions: sheet ${facts.marksSheet}, Marks.`;
-  const figures = `Under a mark: where its cross is, in ${unit} from the centre line (CL) to stage left (SL) or right (SR), and upstage (US) of the front edge (EDGE).`;
-  const house = housePlaces(document).length > 0 ? houseNote(facts) : '';
+  const table = facts.marksSheet === null ? [] : [t`All positions: sheet ${facts.marksSheet}, Marks.`];
+  const house = housePlaces(document).length > 0 ? houseNote(facts) : [];
   return [
-    ...(records.length > 0 ? [`Marks: ${letterKey(records)}.${table}`, `${figures}${leftOut(facts)}`] : []),
-    `${house}Print at 100 % and check the bar with a ruler. Local codes, the venue and licensed practice come before this plot.`,
+    ...(records.length > 0
+      ? [
+          [t`Marks: ${letterKey(records)}.`, ...table],
+          [figuresNote(units), ...leftOut(facts)],
+        ]
+      : []),
+    [
+      ...house,
+      t`Print at 100 % and check the bar with a ruler. Local codes, the venue and licensed practice come before this plot.`,
+    ],
+  ].map((sentences) => sentences.join(' '));
+}
+
+function figuresNote(units: Units): string {
+  return units === 'metric'
+    ? t`Under a mark: where its cross is, in millimetres from the centre line (CL) to stage left (SL) or right (SR), and upstage (US) of the front edge (EDGE).`
+    : t`Under a mark: where its cross is, in feet and inches from the centre line (CL) to stage left (SL) or right (SR), and upstage (US) of the front edge (EDGE).`;
+}
+
+function leftOut({ withoutFigures, withoutNames, marksSheet }: PlanFacts): string[] {
+  const [figures, names] = [firstNames(withoutFigures), firstNames(withoutNames)];
+  const isToldElsewhere = marksSheet !== null;
+  return [
+    ...(figures === ''
+      ? []
+      : [
+          isToldElsewhere
+            ? t`No room here for the figures of ${figures} (sheet ${marksSheet}).`
+            : t`No room here for the figures of ${figures}.`,
+        ]),
+    ...(names === ''
+      ? []
+      : [
+          isToldElsewhere
+            ? t`No room here for the names of ${names} (sheet ${marksSheet}).`
+            : t`No room here for the names of ${names}.`,
+        ]),
   ];
 }
 
-function leftOut({ withoutFigures, withoutNames, marksSheet }: PlanFacts): string {
-  const where = marksSheet === null ? '' : ` (sheet ${marksSheet})`;
-  const lacking = (what: string, marks: readonly string[]): string =>
-    marks.length === 0 ? '' : ` No room here for the ${what} of ${firstNames(marks)}${where}.`;
-  return lacking('figures', withoutFigures) + lacking('names', withoutNames);
-}
-
-function houseNote({ mapSheet, isHouseCut }: PlanFacts): string {
-  if (mapSheet === null) return isHouseCut ? 'Not all seats are shown. ' : '';
-  return isHouseCut
-    ? `Seats that are not shown here: sheet ${mapSheet}, Seat map. `
-    : `What the seats see: sheet ${mapSheet}, Seat map. `;
+function houseNote({ mapSheet, isHouseCut }: PlanFacts): string[] {
+  if (mapSheet === null) return isHouseCut ? [t`Not all seats are shown.`] : [];
+  return [
+    isHouseCut
+      ? t`Seats that are not shown here: sheet ${mapSheet}, Seat map.`
+      : t`What the seats see: sheet ${mapSheet}, Seat map.`,
+  ];
 }

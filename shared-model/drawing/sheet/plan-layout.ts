@@ -2,6 +2,7 @@
 
 import { housePlaces } from '../../document/seating.ts';
 import type { Point } from '../../document/records.ts';
+import { t } from '../../words/say.ts';
 import { isKnownScale, offeredScales } from '../scales.ts';
 import { pageOf, PAPERS, type Orientation, type Page } from '../papers.ts';
 import { PLATFORM_MARGIN } from '../plan/datum.ts';
@@ -10,7 +11,7 @@ import { stageExtent } from '../plan/extent.ts';
 import { houseShown } from '../plan/house-shown.ts';
 import type { Box } from '../primitives.ts';
 import { planKeyHeight, planNotesHeight } from './plan-key.ts';
-import type { FittingChoice, PlotRefusal, PlotSheetRequest } from './request.ts';
+import type { FittingChoice, PlotOptions, PlotRefusal, PlotSheetRequest } from './request.ts';
 import { TITLE_BLOCK_HEIGHT, titleBlockBox } from './title-block.ts';
 
 export interface PlanLayout {
@@ -137,7 +138,7 @@ function unknownScale(request: PlotSheetRequest, scale: number): PlotRefusal {
   return {
     ok: false,
     code: 'plot.unknownScale',
-    message: `1:${scale} is not a standard drawing scale. Choose one of ${offered.join(', ')}.`,
+    message: t`1:${scale} is not a standard drawing scale. Choose one of ${offered.join(', ')}.`,
     fits: fittingChoices(request),
   };
 }
@@ -145,20 +146,32 @@ function unknownScale(request: PlotSheetRequest, scale: number): PlotRefusal {
 function doesNotFit(request: PlotSheetRequest): PlotRefusal {
   const { paper, scale } = request.options;
   const choices = fittingChoices(request);
-  const asked = scale === null ? 'any standard scale' : `1:${scale}`;
   const same = choices.find((choice) => choice.paper === paper);
   const larger = scale === null ? undefined : choices.find((choice) => choice.scale === scale);
-  const ways = [
-    ...(same ? [`1:${same.scale} on ${same.paper} ${same.orientation}`] : []),
-    ...(larger ? [`1:${larger.scale} on ${larger.paper} ${larger.orientation}`] : []),
-  ];
-  const advice = ways.length > 0 ? `Choose ${ways.join(', or ')}.` : 'It fits on no paper offered.';
+  const ways = [same, larger].filter((way) => way !== undefined).map(choiceWords);
   return {
     ok: false,
     code: 'plot.doesNotFit',
-    message: `The platform with what stands on it does not fit on ${paper} at ${asked}. ${advice}`,
+    message: `${refusal({ paper, scale })} ${adviceOf(ways)}`,
     fits: choices,
   };
+}
+
+function refusal({ paper, scale }: Pick<PlotOptions, 'paper' | 'scale'>): string {
+  return scale === null
+    ? t`The platform with what stands on it does not fit on ${paper} at any standard scale.`
+    : t`The platform with what stands on it does not fit on ${paper} at 1:${scale}.`;
+}
+
+function adviceOf([first, second]: readonly string[]): string {
+  if (first === undefined) return t`It fits on no paper offered.`;
+  return second === undefined ? t`Choose ${first}.` : t`Choose ${first}, or ${second}.`;
+}
+
+function choiceWords({ paper, orientation, scale }: FittingChoice): string {
+  return orientation === 'landscape'
+    ? t`1:${scale} on ${paper} landscape`
+    : t`1:${scale} on ${paper} portrait`;
 }
 
 /** For every paper and orientation the largest standard scale that fits; for the asked scale also where it fits. */

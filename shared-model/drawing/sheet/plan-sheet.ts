@@ -1,5 +1,6 @@
 /** The first sheet: the plan of the platform with everything on it, and as much of the house as fits below. */
 
+import { t } from '../../words/say.ts';
 import { describeItem, drawAnnotations, drawGround, drawRisers, drawThings, planContext } from '../plan.ts';
 import type { PlanContext } from '../plan.ts';
 import { houseShown } from '../plan/house-shown.ts';
@@ -80,7 +81,7 @@ function drawPlan(context: PlanContext): { plan: GroupPrimitive; labels: LabelPl
     plan: {
       kind: 'group',
       ...(context.area ? { clip: context.area } : {}),
-      description: `Plan at 1:${context.scale}, the house at the bottom, stage left on the right. ${words}`,
+      description: t`Plan at 1:${context.scale}, the house at the bottom, stage left on the right. ${words}`,
       children: [...ground, ...drawRoutes(context), ...items, ...above],
     },
     labels,

@@ -3,6 +3,7 @@
 import type { SightBand } from '../../checks/report.ts';
 import { labelOf } from '../../document/labels.ts';
 import { housePlaces } from '../../document/seating.ts';
+import { t } from '../../words/say.ts';
 import { drawGround, drawItems, planContext, planExtent, WORST_SEEN } from '../plan.ts';
 import { PLATFORM_MARGIN } from '../plan/datum.ts';
 import { seatBands } from '../plan/house.ts';
@@ -70,7 +71,7 @@ export function seatMapScale(request: PlotSheetRequest, body: Box): number | nul
 
 function titleFor(request: PlotSheetRequest, body: Box, player: string): Block {
   const whose =
-    player === WORST_SEEN ? 'Seat map' : `Seat map: ${labelOf(request.document, request.setup, player)}`;
+    player === WORST_SEEN ? t`Seat map` : t`Seat map: ${labelOf(request.document, request.setup, player)}`;
   const words = fitted(whose, body.width, HEADING_TYPE, request.measure);
   return heading(words, body.width, request);
 }
@@ -119,17 +120,17 @@ function drawMap(
   });
   const words = counts
     ? counts.map((count, band) => `${bandWords(band)}: ${placeCount(count)}`).join(', ')
-    : 'no sight figures';
+    : t`no sight figures`;
   return {
     kind: 'group',
     clip: area,
-    description: `Seat map at 1:${scale}. ${words}`,
+    description: t`Seat map at 1:${scale}. ${words}`,
     children: [...drawGround(context), ...drawItems(context)],
   };
 }
 
 function bandWords(band: number): string {
-  return ['under 25 %', '25 to 50 %', '50 to 75 %', '75 to 90 %', 'over 90 %'][band] ?? '';
+  return [t`under 25 %`, t`25 to 50 %`, t`50 to 75 %`, t`75 to 90 %`, t`over 90 %`][band] ?? '';
 }
 
 function bandCounts(request: PlotSheetRequest, player: string): number[] {
@@ -143,10 +144,9 @@ function explanation(
   { x, y, width }: { x: number; y: number; width: number },
 ): Primitive[] {
   if (!request.report) return [];
-  const whom =
+  const words =
     player === WORST_SEEN
-      ? 'whichever player it sees worst'
-      : labelOf(request.document, request.setup, player);
-  const words = `Each place is marked by the share it sees of ${whom}: a darker seat sees less, and the disc on it is filled as far as that player is seen.`;
+      ? t`Each place is marked by the share it sees of whichever player it sees worst: a darker seat sees less, and the disc on it is filled as far as that player is seen.`
+      : t`Each place is marked by the share it sees of ${labelOf(request.document, request.setup, player)}: a darker seat sees less, and the disc on it is filled as far as that player is seen.`;
   return [notes([words], { x, y, width, height: 3 * TEXT.small * LEADING }, request)];
 }

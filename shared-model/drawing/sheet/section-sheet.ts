@@ -6,6 +6,7 @@ import { PLATFORM_EDGE, type RakeFocus } from '../../checks/sightlines/rake-focu
 import { allOf, inSetup } from '../../document/document.ts';
 import { asId } from '../../document/ids.ts';
 import { labelOf } from '../../document/labels.ts';
+import { t } from '../../words/say.ts';
 import { line } from '../outline.ts';
 import { SCALE_BAR_HEIGHT, scaleBar } from '../plan/scale-bar.ts';
 import type { Box, GroupPrimitive, Primitive } from '../primitives.ts';
@@ -65,7 +66,7 @@ export function sectionScale(request: PlotSheetRequest, body: Box): number | nul
 }
 
 function roomFor(request: PlotSheetRequest, body: Box) {
-  const title = heading('Sections on the centre line', body.width, request);
+  const title = heading(t`Sections on the centre line`, body.width, request);
   const parts = keyParts(request, body.width);
   const keyHeight = parts.top + parts.notes;
   const height = body.height - title.height - keyHeight - GAP;
@@ -82,12 +83,12 @@ function viewsOf(request: PlotSheetRequest): View[] {
   const player = worstSeen(request);
   if (player === null) return edge;
   const name = labelOf(request.document, request.setup, player);
-  const words = `Lines of sight to the lowest point that should be seen of ${name}`;
+  const words = t`Lines of sight to the lowest point that should be seen of ${name}`;
   return [...edge, ...viewTo(request, words, { kind: 'player', player: asId<'player'>(player) })];
 }
 
 function edgeView(request: PlotSheetRequest): View[] {
-  return viewTo(request, 'Lines of sight to the front edge of the platform', PLATFORM_EDGE);
+  return viewTo(request, t`Lines of sight to the front edge of the platform`, PLATFORM_EDGE);
 }
 
 function viewTo(request: PlotSheetRequest, words: string, focus: RakeFocus): View[] {
@@ -137,7 +138,7 @@ function drawViews(views: readonly View[], scale: number, area: Box): GroupPrimi
     top += room;
     return {
       kind: 'group',
-      description: `Section at 1:${scale}, seen from stage right: the platform on the left, the house on the right. ${caption}`,
+      description: t`Section at 1:${scale}, seen from stage right: the platform on the left, the house on the right. ${caption}`,
       children: [words, ...sectionIn(section, scale, box)],
     };
   });
@@ -148,8 +149,8 @@ function noteWords({ units }: PlotSheetRequest): string[] {
   const unit = units === 'metric' ? 'mm' : 'in';
   const least = `${clearanceWords(CLEARANCE_BANDS[1].from, units)} ${unit}`;
   return [
-    `C: how far the line of sight of a row passes above the eyes of the row before it. A head reaches ${head} ${unit} above its eyes (ANSUR II, median); a line that passes lower is drawn as cut.`,
-    `The words beside the discs are no rule for a concert hall. From ${least} on: ${CLEARANCE_BANDS[1].source}; below: ${CLEARANCE_BANDS[0].source}.`,
+    t`C: how far the line of sight of a row passes above the eyes of the row before it. A head reaches ${head} ${unit} above its eyes (ANSUR II, median); a line that passes lower is drawn as cut.`,
+    t`The words beside the discs are no rule for a concert hall. From ${least} on: ${CLEARANCE_BANDS[1].source}; below: ${CLEARANCE_BANDS[0].source}.`,
   ];
 }
 
@@ -189,18 +190,18 @@ function drawKey(request: PlotSheetRequest, { scale, at, width }: KeyPlace): Pri
 function levelKey({ units, palette }: PlotSheetRequest, { x, y }: Spot): Primitive[] {
   const unit = units === 'metric' ? 'mm' : 'in';
   const title = textLine(
-    'C over the head in line',
+    t`C over the head in line`,
     { x, y: y + TEXT.small * ASCENT },
     { ...SMALL_BOLD, colour: palette.ink },
   );
   const rows = LEVELS.map((level, row) => {
     const { from, words } = CLEARANCE_BANDS[level];
     const least = level === 0 ? CLEARANCE_BANDS[1].from : from;
-    const limit = `${level === 0 ? 'under' : 'from'} ${clearanceWords(least, units)} ${unit}`;
+    const limit = `${clearanceWords(least, units)} ${unit}`;
     const middle = y + TEXT.small * LEADING + (row + 0.5) * LEVEL_ROW;
     const disc = { x: x + 1.6, y: middle };
     const text = textLine(
-      `${limit}: ${words}`,
+      level === 0 ? t`under ${limit}: ${words}` : t`from ${limit}: ${words}`,
       { x: x + 5, y: middle + (CAP_HEIGHT * TEXT.small) / 2 },
       { ...SMALL, colour: palette.ink },
     );
@@ -228,16 +229,35 @@ const stroke = (at: Spot, from: number, to: number) =>
 
 const SIGNS: readonly Sign[] = [
   {
-    words: 'clear',
+    get words() {
+      return t`clear`;
+    },
     draw: (at, { palette }) => [
       { kind: 'path', path: stroke(at, 0, 7.5), stroke: { colour: palette.reach, width: WEIGHT.thin } },
     ],
   },
-  { words: 'cut by a head in front', draw: (at, tools) => cutSign(at, tools, 'head') },
-  { words: 'cut by a thing, a rail or the platform', draw: (at, tools) => cutSign(at, tools, 'thing') },
-  { words: 'what is looked at', draw: (at, { palette }) => focusMark({ x: at.x + 6, y: at.y }, palette) },
   {
-    words: 'window of a player',
+    get words() {
+      return t`cut by a head in front`;
+    },
+    draw: (at, tools) => cutSign(at, tools, 'head'),
+  },
+  {
+    get words() {
+      return t`cut by a thing, a rail or the platform`;
+    },
+    draw: (at, tools) => cutSign(at, tools, 'thing'),
+  },
+  {
+    get words() {
+      return t`what is looked at`;
+    },
+    draw: (at, { palette }) => focusMark({ x: at.x + 6, y: at.y }, palette),
+  },
+  {
+    get words() {
+      return t`window of a player`;
+    },
     draw: (at, { palette }) => [
       {
         kind: 'path',

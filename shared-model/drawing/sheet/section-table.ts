@@ -4,6 +4,7 @@ import { NAMED_CLEARANCES } from '../../checks/sightlines/rake-clearance.ts';
 import { rakeFigures, type BlockRake } from '../../checks/sightlines/rake.ts';
 import { find } from '../../document/document.ts';
 import { formatLength, type Units } from '../../document/measures.ts';
+import { t } from '../../words/say.ts';
 import { rowFigures, type RowFigures } from '../section/row-figures.ts';
 import { oneLine } from '../text.ts';
 import type { PlotSheetRequest } from './request.ts';
@@ -25,16 +26,16 @@ export function rakeTable({ document, setup, units }: PlotSheetRequest): Table {
 function columnsOf(units: Units): Column[] {
   const figure = (title: string, parts: number): Column => ({ title, parts, align: 'end' });
   return [
-    { title: 'Row', parts: 32, bold: true },
+    { title: t`Row`, parts: 32, bold: true },
     figure('D', 15),
     figure('R', 14),
     figure('N', 13),
     figure('T', 13),
-    figure('C next row', 14),
-    { title: 'Head in line', parts: 14 },
-    figure('C over it', 14),
-    ...NAMED_CLEARANCES.map((clearance) => figure(`N for ${formatLength(clearance, units)}`, 15)),
-    { title: 'The row sees', parts: 38 },
+    figure(t`C next row`, 14),
+    { title: t`Head in line`, parts: 14 },
+    figure(t`C over it`, 14),
+    ...NAMED_CLEARANCES.map((clearance) => figure(t`N for ${formatLength(clearance, units)}`, 15)),
+    { title: t`The row sees`, parts: 38 },
   ];
 }
 

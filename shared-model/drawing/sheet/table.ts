@@ -1,5 +1,6 @@
 /** Tables as blocks: a header that is repeated, rows whose cells wrap, columns that share the width. */
 
+import { t } from '../../words/say.ts';
 import { line, rectangle } from '../outline.ts';
 import type { Palette } from '../palette.ts';
 import type { Box, Primitive } from '../primitives.ts';
@@ -35,7 +36,7 @@ export function tableBlocks(table: Table, width: number, tools: TextTools, title
   if (table.rows.length === 0) return [];
   const columns = layOut(table, width, tools);
   const header = headerBlock(columns, width, tools);
-  const again = title === '' ? {} : { again: heading(`${title}, continued`, width, tools) };
+  const again = title === '' ? {} : { again: heading(t`${title}, continued`, width, tools) };
   const rows = table.rows.map((cells, index) => ({
     ...rowBlock(columns, cells, { width, tools, index }),
     header,

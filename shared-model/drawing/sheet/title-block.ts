@@ -1,5 +1,6 @@
 /** The title block: who, what, when, which revision, at what scale, on which sheet. Fields after EN ISO 7200:2004. */
 
+import { t } from '../../words/say.ts';
 import { line, rectangle, type Path } from '../outline.ts';
 import type { Box, MeasureText, Primitive } from '../primitives.ts';
 import { ASCENT, TEXT, WEIGHT } from '../style.ts';
@@ -55,24 +56,24 @@ const LEAST_BESIDE = 64;
 export function titleBlock(fields: TitleFields, box: Box, tools: TextTools): Primitive[] {
   const rows: Field[][] = [
     [
-      { caption: 'Owner or venue', value: fields.owner, parts: 62 },
-      { caption: 'Title', value: fields.title, parts: 78, strong: true, role: 'title' },
-      { caption: 'Document', value: fields.documentType, parts: 40 },
+      { caption: t`Owner or venue`, value: fields.owner, parts: 62 },
+      { caption: t`Title`, value: fields.title, parts: 78, strong: true, role: 'title' },
+      { caption: t`Document`, value: fields.documentType, parts: 40 },
     ],
     [
-      { caption: 'Piece', value: fields.piece, parts: 90, strong: true },
-      { caption: 'Concert', value: fields.concertDate, parts: 32 },
-      { caption: 'Issued', value: fields.issued, parts: 32 },
-      { caption: 'Revision', value: fields.revision, parts: 26 },
+      { caption: t`Piece`, value: fields.piece, parts: 90, strong: true },
+      { caption: t`Concert`, value: fields.concertDate, parts: 32 },
+      { caption: t`Issued`, value: fields.issued, parts: 32 },
+      { caption: t`Revision`, value: fields.revision, parts: 26 },
     ],
     [
-      { caption: 'Drawn by', value: fields.creator, parts: 40 },
+      { caption: t`Drawn by`, value: fields.creator, parts: 40 },
       // Left empty for a signature on paper.
-      { caption: 'Checked', value: '', parts: 30 },
-      { caption: 'Scale', value: fields.scale, parts: 54 },
-      { caption: 'Units', value: fields.units, parts: 16 },
-      { caption: 'Paper', value: fields.paper, parts: 20 },
-      { caption: 'Sheet', value: sheetNumber(fields), parts: 20 },
+      { caption: t`Checked`, value: '', parts: 30 },
+      { caption: t`Scale`, value: fields.scale, parts: 54 },
+      { caption: t`Units`, value: fields.units, parts: 16 },
+      { caption: t`Paper`, value: fields.paper, parts: 20 },
+      { caption: t`Sheet`, value: sheetNumber(fields), parts: 20 },
     ],
   ];
   return [...drawRows(rows, box, tools), outline(box, tools)];
@@ -82,25 +83,25 @@ export function titleBlock(fields: TitleFields, box: Box, tools: TextTools): Pri
 export function titleStrip(fields: TitleFields, box: Box, tools: TextTools): Primitive[] {
   const rows: Field[][] = [
     [
-      { caption: 'Title', value: fields.title, parts: 66, strong: true },
-      { caption: 'Piece', value: fields.piece, parts: 56, strong: true },
-      { caption: 'Document', value: fields.documentType, parts: 58, role: 'title' },
+      { caption: t`Title`, value: fields.title, parts: 66, strong: true },
+      { caption: t`Piece`, value: fields.piece, parts: 56, strong: true },
+      { caption: t`Document`, value: fields.documentType, parts: 58, role: 'title' },
     ],
     [
-      { caption: 'Concert', value: fields.concertDate, parts: 24 },
-      { caption: 'Issued', value: fields.issued, parts: 24 },
-      { caption: 'Revision', value: fields.revision, parts: 20 },
-      { caption: 'Scale', value: fields.scale, parts: 54 },
-      { caption: 'Units', value: fields.units, parts: 16 },
-      { caption: 'Paper', value: fields.paper, parts: 18 },
-      { caption: 'Sheet', value: sheetNumber(fields), parts: 24, strong: true },
+      { caption: t`Concert`, value: fields.concertDate, parts: 24 },
+      { caption: t`Issued`, value: fields.issued, parts: 24 },
+      { caption: t`Revision`, value: fields.revision, parts: 20 },
+      { caption: t`Scale`, value: fields.scale, parts: 54 },
+      { caption: t`Units`, value: fields.units, parts: 16 },
+      { caption: t`Paper`, value: fields.paper, parts: 18 },
+      { caption: t`Sheet`, value: sheetNumber(fields), parts: 24, strong: true },
     ],
   ];
   return [...drawRows(rows, box, tools), outline(box, tools)];
 }
 
 function sheetNumber({ sheet, sheets }: TitleFields): string {
-  return `${sheet} of ${sheets}`;
+  return t`${sheet} of ${sheets}`;
 }
 
 function drawRows(rows: readonly (readonly Field[])[], box: Box, tools: TextTools): Primitive[] {

@@ -5,6 +5,7 @@ import { pianoModel } from '../../catalogue/pianos.ts';
 import { formatBare, type Units } from '../../document/measures.ts';
 import type { LargeInstrument, Piano, Point } from '../../document/records.ts';
 import { placed } from '../../geometry/frame.ts';
+import { t } from '../../words/say.ts';
 import { isBars, isDrums } from '../plan/large.ts';
 
 /** "2600 × 1020, 950 high", "low end stage left"; nothing of a model that the catalogue does not have. */
@@ -13,8 +14,8 @@ export function largeInstrumentNotes(instrument: LargeInstrument, units: Units):
   if (!model) return [];
   const end = tellingEnd(model);
   return [
-    `${sizeOf([model.width, model.depth], units)}, ${formatBare(model.height, units)} high`,
-    ...(end ? [`${end.words} ${stageSide(instrument.facing, end.towards)}`] : []),
+    t`${sizeOf([model.width, model.depth], units)}, ${formatBare(model.height, units)} high`,
+    ...(end ? [end.words(stageSide(instrument.facing, end.towards))] : []),
   ];
 }
 
@@ -22,9 +23,8 @@ export function largeInstrumentNotes(instrument: LargeInstrument, units: Units):
 export function pianoNotes(piano: Piano, units: Units): string[] {
   const model = pianoModel(piano.model);
   if (!model) return [];
-  const [words, towards] =
-    model.form === 'grand' ? (['tail', { x: 0, y: -1 }] as const) : (['keys', { x: 0, y: 1 }] as const);
-  return [sizeOf([model.width, model.length], units), `${words} ${stageSide(piano.facing, towards)}`];
+  const { words, towards } = model.form === 'grand' ? TAIL : KEYS;
+  return [sizeOf([model.width, model.length], units), words(stageSide(piano.facing, towards))];
 }
 
 /** "1200 × 600": width and depth as its player sees it. */
@@ -33,17 +33,23 @@ export function sizeOf(lengths: readonly number[], units: Units): string {
 }
 
 interface End {
-  readonly words: string;
+  /** Of the side of the stage on which it lies. */
+  readonly words: (side: string) => string;
   /** In the instrument's own frame. */
   readonly towards: Point;
 }
 
+const TAIL: End = { words: (side) => t`tail ${side}`, towards: { x: 0, y: -1 } };
+const KEYS: End = { words: (side) => t`keys ${side}`, towards: { x: 0, y: 1 } };
+const LOW_END: End = { words: (side) => t`low end ${side}`, towards: { x: 1, y: 0 } };
+
 /** What tells one end from the other: the low bars on the player's left, or the largest drum of a set. */
 function tellingEnd(model: LargeInstrumentModel): End | null {
-  if (isBars(model)) return { words: 'low end', towards: { x: 1, y: 0 } };
+  if (isBars(model)) return LOW_END;
   if (!isDrums(model) || model.boxes.length < 2) return null;
   const [largest, next] = model.boxes.toSorted((a, b) => b.width - a.width);
-  return largest && next && largest.width > next.width ? { words: 'largest drum', towards: largest } : null;
+  if (!largest || !next || largest.width <= next.width) return null;
+  return { words: (side) => t`largest drum ${side}`, towards: largest };
 }
 
 /** Beyond this share of the whole way a direction counts: the sine of half of 45°. */
@@ -53,7 +59,21 @@ const COUNTS = Math.sin(Math.PI / 8);
 function stageSide(facing: number, towards: Point): string {
   const { x, y } = placed({ x: 0, y: 0, facing }, towards);
   const far = Math.hypot(x, y) * COUNTS;
-  const across = x > far ? 'left' : x < -far ? 'right' : '';
-  const depth = y > far ? 'upstage' : y < -far ? 'downstage' : '';
-  return depth === '' ? `stage ${across}` : [depth, across].filter((word) => word !== '').join(' ');
+  const side = x > far ? 'left' : x < -far ? 'right' : 'middle';
+  if (y > far) return UPSTAGE[side]();
+  return y < -far ? DOWNSTAGE[side]() : side === 'left' ? t`stage left` : t`stage right`;
 }
+
+type SideWords = Readonly<Record<'left' | 'middle' | 'right', () => string>>;
+
+const UPSTAGE: SideWords = {
+  left: () => t`upstage left`,
+  middle: () => t`upstage`,
+  right: () => t`upstage right`,
+};
+
+const DOWNSTAGE: SideWords = {
+  left: () => t`downstage left`,
+  middle: () => t`downstage`,
+  right: () => t`downstage right`,
+};

@@ -1,3 +1,344 @@
 import type { Entries } from '../catalogue.ts';
 
-export const drawing: Entries = {};
+export const drawing: Entries = {
+  // Title block
+  'Owner or venue': 'Veranstalter oder Ort',
+  Title: 'Titel',
+  Document: 'Dokument',
+  Piece: 'Stück',
+  Concert: 'Konzert',
+  Date: 'Datum',
+  Issued: 'Ausgegeben',
+  Revision: 'Fassung',
+  'Drawn by': 'Gezeichnet von',
+  Checked: 'Geprüft',
+  Scale: 'Maßstab',
+  Units: 'Einheit',
+  Paper: 'Papier',
+  Sheet: 'Blatt',
+  'not to scale': 'ohne Maßstab',
+  'Whole concert': 'Ganzes Konzert',
+  'Setup {0}': 'Aufstellung {0}',
+  'SCALE 1:{0}': 'MASSSTAB 1:{0}',
+  'SCALE 1:{0} ({1})': 'MASSSTAB 1:{0} ({1})',
+  'SCALE 1:{0} (not an ISO 5455 scale)': 'MASSSTAB 1:{0} (nicht nach ISO 5455)',
+
+  // What sheets there are, and what does not fit
+  'Stage plot': 'Bühnenplan',
+  'Seat map': 'Sichtkarte',
+  Sections: 'Schnitte',
+  'Marks and figures': 'Marken und Zahlen',
+  Changeover: 'Umbau',
+  'No room on the plan for the labels {0}; they are in the table of marks.':
+    'Auf dem Plan ist kein Platz für die Beschriftungen {0}; sie stehen in der Markentabelle.',
+  'The house fits on this paper at no standard scale, so there is no seat map.':
+    'Der Saal passt in keinem Normmaßstab auf dieses Papier, daher gibt es keine Sichtkarte.',
+  'The house fits on this paper at no standard scale from the side, so there is no section.':
+    'Der Saal passt von der Seite in keinem Normmaßstab auf dieses Papier, daher gibt es keinen Schnitt.',
+  '1:{0} is not a standard drawing scale. Choose one of {1}.':
+    '1:{0} ist kein Normmaßstab. Zur Wahl stehen {1}.',
+  'The platform with what stands on it does not fit on {0} at any standard scale.':
+    'Das Podium mit allem, was darauf steht, passt in keinem Normmaßstab auf {0}.',
+  'The platform with what stands on it does not fit on {0} at 1:{1}.':
+    'Das Podium mit allem, was darauf steht, passt in 1:{1} nicht auf {0}.',
+  'It fits on no paper offered.': 'Es passt auf keines der angebotenen Papiere.',
+  'Choose {0}.': 'Es passt: {0}.',
+  'Choose {0}, or {1}.': 'Es passt: {0} oder {1}.',
+  '1:{0} on {1} landscape': '1:{0} auf {1} quer',
+  '1:{0} on {1} portrait': '1:{0} auf {1} hoch',
+  'The changeover does not fit on {0} at any standard scale. Choose a larger paper or a smaller scale.':
+    'Der Umbau passt in keinem Normmaßstab auf {0}. Größeres Papier oder kleineren Maßstab wählen.',
+  'The changeover does not fit on {0} at 1:{1}. Choose a larger paper or a smaller scale.':
+    'Der Umbau passt in 1:{1} nicht auf {0}. Größeres Papier oder kleineren Maßstab wählen.',
+
+  // The plan
+  CL: 'ML',
+  EDGE: 'KANTE',
+  HOUSE: 'SAAL',
+  UPSTAGE: 'HINTEN',
+  'STAGE LEFT': 'RECHTS',
+  'STAGE RIGHT': 'LINKS',
+  'Grid every {0}': 'Raster, Abstand {0}',
+  'Centre line and front edge: all distances are measured from these':
+    'Mittellinie und Vorderkante: von ihnen aus ist alles gemessen',
+  'The house is at the bottom, stage left on the right-hand side':
+    'Der Saal ist unten; links und rechts sind vom Saal aus gesehen',
+  'Plan at 1:{0}, the house at the bottom. {1}': 'Plan 1:{0}, der Saal unten. {1}',
+  'Plan at 1:{0}, the house at the bottom, stage left on the right. {1}':
+    'Plan 1:{0}, der Saal unten; links und rechts sind vom Saal aus gesehen. {1}',
+  'Platform, {0} high': 'Podium, {0} hoch',
+  'Platform, {0} high, {1} open edges': 'Podium, {0} hoch, offene Kanten: {1}',
+  'OPEN EDGE': 'OFFENE KANTE',
+  'OPEN EDGE, drop {0}': 'OFFENE KANTE, {0} tief',
+  EXIT: 'AUSGANG',
+  DOOR: 'TÜR',
+  Door: 'Tür',
+  'step-free': 'stufenlos',
+  steps: 'Stufen',
+  Seats: 'Plätze',
+  '{0}: {1} seats': '{0} (Plätze: {1})',
+  '{0}: {1} seats and more that are not shown': '{0} (Plätze: {1}; weitere sind nicht gezeigt)',
+  '{0} (above, drawn behind)': '{0} (darüber, dahinter gezeichnet)',
+  'Upper level': 'Obere Ebene',
+  Place: 'Platz',
+  wheelchair: 'Rollstuhl',
+  camera: 'Kamera',
+  Storage: 'Lager',
+  'Storage: {0}': 'Lager: {0}',
+  'lip {0}': 'Leiste {0}',
+  '{0}, faces {1}': '{0}, Blick {1}',
+  '{0}, desk faces {1}': '{0}, Auflage zeigt {1}',
+  '{0}, player looks {1}': '{0}, Spieler blickt {1}',
+  '{0}, turned {1}': '{0}, gedreht {1}',
+  'Route to an exit': 'Weg zu einem Ausgang',
+  'Room to turn a wheelchair: {0}': 'Platz zum Wenden eines Rollstuhls: {0}',
+  'Scale bar, {0}. {1}': 'Maßstabsleiste, {0}. {1}',
+  'The whole bar must measure {0} mm.': 'Die ganze Leiste muss {0} mm messen.',
+  'The whole bar must measure {0} in.': 'Die ganze Leiste muss {0} in messen.',
+
+  // Beside the plan
+  'reader’s side of a desk': 'Leseseite einer Auflage',
+  'player, facing down': 'Spieler, Blick nach unten',
+  'open edge, drop': 'offene Kante, Absturz',
+  'covered cable': 'abgedecktes Kabel',
+  socket: 'Steckdose',
+  'room to turn a wheelchair, and its way': 'Wendeplatz und Weg eines Rollstuhls',
+  'Marks: {0}.': 'Marken: {0}.',
+  'All positions: sheet {0}, Marks.': 'Alle Positionen: Blatt {0}, Marken.',
+  'Under a mark: where its cross is, in millimetres from the centre line (CL) to stage left (SL) or right (SR), and upstage (US) of the front edge (EDGE).':
+    'Unter einer Marke: wo ihr Kreuz liegt, in Millimetern von der Mittellinie (ML) und von der Vorderkante (KANTE); li, re: vom Saal aus gesehen; hi: nach hinten, vo: nach vorn.',
+  'Under a mark: where its cross is, in feet and inches from the centre line (CL) to stage left (SL) or right (SR), and upstage (US) of the front edge (EDGE).':
+    'Unter einer Marke: wo ihr Kreuz liegt, in Fuß und Zoll von der Mittellinie (ML) und von der Vorderkante (KANTE); li, re: vom Saal aus gesehen; hi: nach hinten, vo: nach vorn.',
+  'No room here for the figures of {0} (sheet {1}).': 'Ohne Zahlen mangels Platz (siehe Blatt {1}): {0}.',
+  'No room here for the figures of {0}.': 'Ohne Zahlen mangels Platz: {0}.',
+  'No room here for the names of {0} (sheet {1}).': 'Ohne Namen mangels Platz (siehe Blatt {1}): {0}.',
+  'No room here for the names of {0}.': 'Ohne Namen mangels Platz: {0}.',
+  'Not all seats are shown.': 'Nicht alle Plätze sind gezeigt.',
+  'Seats that are not shown here: sheet {0}, Seat map.':
+    'Plätze, die hier nicht gezeigt sind: Blatt {0}, Sichtkarte.',
+  'What the seats see: sheet {0}, Seat map.': 'Was die Plätze sehen: Blatt {0}, Sichtkarte.',
+  'Print at 100 % and check the bar with a ruler. Local codes, the venue and licensed practice come before this plot.':
+    'Mit 100 % drucken und die Leiste mit dem Lineal prüfen. Örtliche Vorschriften, das Haus und zugelassene Fachleute gehen diesem Plan vor.',
+
+  // Marks
+  Mark: 'Marke',
+  What: 'Was',
+  'Off centre': 'Von der Mitte',
+  'From edge': 'Von der Kante',
+  Faces: 'Blick',
+  Lip: 'Leiste',
+  Tilt: 'Neigung',
+  Notes: 'Notizen',
+  Marks: 'Marken',
+  Millimetres: 'Millimeter',
+  'Feet and inches': 'Fuß und Zoll',
+  '{0}. SL and SR: to stage left or right of the centre line. US: upstage of the front edge. Lip: height of a desk’s lower edge. Tilt: of a desk from the horizontal.':
+    '{0}. li, re: links und rechts der Mittellinie, vom Saal aus gesehen. hi: von der Vorderkante nach hinten, vo: nach vorn. Leiste: Höhe der Unterkante einer Auflage. Neigung: der Auflage gegen die Waagerechte.',
+  '{0}, continued': '{0}, Fortsetzung',
+  '{0} high': '{0} hoch',
+  'on riser, +{0}': 'auf Podest, +{0}',
+  'stays for the whole concert': 'bleibt das ganze Konzert stehen',
+  'part of the building': 'Teil des Gebäudes',
+  'brought in': 'wird gebracht',
+  'lid fully open': 'Deckel ganz offen',
+  stands: 'steht',
+  'changes to {0}': 'wechselt zu {0}',
+  'back to back: measured to the ridge': 'Rücken an Rücken: bis zum First gemessen',
+  reader: 'Leser',
+  turned: 'zum Umblättern',
+  'front side: {0}': 'Vorderseite: {0}',
+  'other side: {0}': 'Rückseite: {0}',
+  'for {0}': 'für {0}',
+  'tail {0}': 'Spitze {0}',
+  'keys {0}': 'Tasten {0}',
+  'low end {0}': 'tiefes Ende {0}',
+  'largest drum {0}': 'größte Trommel {0}',
+  'upstage left': 'hinten rechts (vom Saal)',
+  'upstage right': 'hinten links (vom Saal)',
+  downstage: 'nach vorn',
+  'downstage left': 'vorn rechts (vom Saal)',
+  'downstage right': 'vorn links (vom Saal)',
+  'cable {0}, covered': 'Kabel {0}, abgedeckt',
+  'cable {0}, not covered': 'Kabel {0}, nicht abgedeckt',
+  'Socket of {0}': 'Steckdose von {0}',
+  'Cable of {0} by': 'Kabel von {0} über',
+
+  // Spreadsheets
+  'x mm (stage left +)': 'x mm (rechts +)',
+  'y mm (upstage +)': 'y mm (hinten +)',
+  'Faces degrees (0 = house, towards stage left +, -180 to 180)':
+    'Blick Grad (0 = Saal, nach rechts +, -180 bis 180)',
+  'Lip mm': 'Leiste mm',
+  'Tilt degrees': 'Neigung Grad',
+  'Most at once': 'Höchstens zugleich',
+  'Venue has': 'Im Haus',
+  Borrowed: 'Geliehen',
+  Missing: 'Fehlt',
+
+  // Inventory
+  Inventory: 'Stückliste',
+  'What the setup needs. Players bring what is named as an instrument unless agreed otherwise.':
+    'Was die Aufstellung braucht. Was als Instrument genannt ist, bringen die Spieler mit, wenn nichts anderes vereinbart ist.',
+  Count: 'Zahl',
+  There: 'Da',
+  Seat: 'Sitz',
+  'cable with cover': 'Kabel mit Abdeckung',
+
+  // Sight and reach
+  Player: 'Spieler',
+  Sightlines: 'Sichtlinien',
+  'Seen well': 'Gut gesehen',
+  Median: 'Median',
+  'Worst place': 'Schlechtester Platz',
+  'under 25': 'unter 25',
+  'over 90': 'über 90',
+  'Seen well: share of the places that see at least {0} % of the player. Median and worst: share of the player that is seen. On the right: places in each band, in % seen.':
+    'Gut gesehen: Anteil der Plätze, die mindestens {0} % des Spielers sehen. Median und schlechtester Platz: Anteil des Spielers, der zu sehen ist. Rechts: Zahl der Plätze je Stufe, in % sichtbar.',
+  'The house has no places yet, so it cannot be said how well anybody is seen.':
+    'Der Saal hat noch keine Plätze; wie gut jemand zu sehen ist, lässt sich nicht sagen.',
+  'no sight figures': 'keine Angaben zur Sicht',
+  'under 25 %': 'unter 25 %',
+  'under 25 % seen': 'unter 25 % sichtbar',
+  '25 to 50 %': '25 bis 50 %',
+  '50 to 75 %': '50 bis 75 %',
+  '75 to 90 %': '75 bis 90 %',
+  'over 90 %': 'über 90 %',
+  'over 90 % seen': 'über 90 % sichtbar',
+  'Seat map: {0}': 'Sichtkarte: {0}',
+  'Seat map at 1:{0}. {1}': 'Sichtkarte 1:{0}. {1}',
+  'Each place is marked by the share it sees of whichever player it sees worst: a darker seat sees less, and the disc on it is filled as far as that player is seen.':
+    'Jeder Platz zeigt, wie viel er von dem Spieler sieht, den er am schlechtesten sieht: Ein dunklerer Platz sieht weniger, und seine Scheibe ist so weit gefüllt, wie dieser Spieler zu sehen ist.',
+  'Each place is marked by the share it sees of {0}: a darker seat sees less, and the disc on it is filled as far as that player is seen.':
+    'Jeder Platz zeigt, wie viel er sieht von: {0}. Ein dunklerer Platz sieht weniger, und seine Scheibe ist so weit gefüllt, wie dieser Spieler zu sehen ist.',
+  Reach: 'Reichweite',
+  'Gets to': 'Greift nach',
+  For: 'Wofür',
+  How: 'Wie',
+  Hand: 'Hand',
+  Distance: 'Abstand',
+  Arm: 'Arm',
+  'Time, s': 'Zeit, s',
+  'Free, s': 'Frei, s',
+  'page corner': 'Seitenecke',
+  'leaf at the ridge': 'Blatt am First',
+  'picking up': 'aufnehmen',
+  reach: 'greifen',
+  lean: 'beugen',
+  step: 'Schritt',
+  walk: 'gehen',
+  'not at all': 'gar nicht',
+  left: 'links',
+  right: 'rechts',
+  'none free': 'keine frei',
+  '{0} from the nearer free shoulder; arm: what the arm alone reaches. Time with its range; free: the rest the player has.':
+    '{0} von der näheren freien Schulter; Arm: wie weit der Arm allein reicht. Zeit mit ihrer Spanne; frei: die Pause, die der Spieler hat.',
+
+  // Findings and cautions
+  Findings: 'Befunde',
+  Fails: 'Verfehlt',
+  Caution: 'Vorsicht',
+  Note: 'Hinweis',
+  'and {0} more': 'und {0} weitere',
+  '{0} more of this kind': '{0} weitere dieser Art',
+  'The checks found nothing to report.': 'Die Prüfungen haben nichts zu melden.',
+  'Measured by the tool against the limits set for this concert.':
+    'Vom Programm an den Grenzwerten dieses Konzerts gemessen.',
+  Cautions: 'Sicherheitshinweise',
+  'Read before setting.': 'Vor dem Aufstellen lesen.',
+  'This plot helps to place people and things. It does not show that anything meets a rule. Local codes, the venue and licensed practice come first on edges, steps, loads, exits, routes, places for wheelchairs, power and cables.':
+    'Dieser Plan hilft, Menschen und Dinge aufzustellen. Er ist kein Nachweis, dass etwas eine Vorschrift erfüllt. Bei Kanten, Stufen, Lasten, Ausgängen, Wegen, Rollstuhlplätzen, Strom und Kabeln gehen örtliche Vorschriften, das Haus und zugelassene Fachleute vor.',
+  'Edges drawn with teeth are open: the floor drops by {0} there. Mark or guard them, and keep people off them while the light is low.':
+    'Kanten mit gezeichneten Zähnen sind offen: Dort fällt der Boden um {0} ab. Offene Kanten markieren oder sichern und bei wenig Licht niemanden heranlassen.',
+  'The floor of the platform lies {0} above the house. Edges that are not drawn as open were entered as guarded: check them on the spot.':
+    'Der Boden des Podiums liegt {0} über dem Saal. Kanten, die nicht als offen gezeichnet sind, wurden als gesichert eingegeben: an Ort und Stelle prüfen.',
+  'Cover or tape every cable that crosses a way, and keep exits and routes clear. Routes shown by the tool are suggestions for walking, not escape routes.':
+    'Jedes Kabel, das einen Weg kreuzt, abdecken oder abkleben; Ausgänge und Wege frei halten. Die gezeigten Wege sind Vorschläge zum Gehen, keine Fluchtwege.',
+  'Print at 100 %, not fitted to the page. Before measuring on the paper, check the scale bar with a ruler: copies and screens change sizes.':
+    'Mit 100 % drucken, nicht an die Seite angepasst. Vor dem Messen auf dem Papier die Maßstabsleiste mit dem Lineal prüfen: Kopien und Bildschirme verändern die Größe.',
+  'Distances run along the floor from the centre line and from the front edge to the middle of a thing: for a stand the middle of its desk, for a back-to-back pair the ridge, for a player the axis of head and shoulders. Left and right are those of a player who faces the house.':
+    'Maße laufen am Boden von der Mittellinie und von der Vorderkante bis zur Mitte eines Dings: beim Pult bis zur Mitte der Auflage, bei zwei Pulten Rücken an Rücken bis zum First, beim Spieler bis zur Achse von Kopf und Schultern. Links und rechts sind vom Saal aus gesehen.',
+  'Sight and reach are computed for bodies as entered and for seated eyes at the heights entered. People differ: let them try before the doors open.':
+    'Sicht und Reichweite sind für Körper wie eingegeben und für sitzende Augen in den eingegebenen Höhen berechnet. Menschen sind verschieden: vor dem Einlass ausprobieren lassen.',
+
+  // Sections
+  'Sections on the centre line': 'Schnitte auf der Mittellinie',
+  'Section at 1:{0}, seen from stage right: the platform on the left, the house on the right. {1}':
+    'Schnitt 1:{0}, von links gesehen (vom Saal aus): das Podium links, der Saal rechts. {1}',
+  'Lines of sight to the front edge of the platform': 'Sichtlinien zur Vorderkante des Podiums',
+  'Lines of sight to the lowest point that should be seen of {0}':
+    'Sichtlinien zum tiefsten Punkt, der zu sehen sein soll: {0}',
+  'Line of sight from {0}: clear': 'Sichtlinie, {0}: frei',
+  'Line of sight from {0}: cut by a head in front': 'Sichtlinie, {0}: von einem Kopf davor unterbrochen',
+  'Line of sight from {0}: cut by {1}': 'Sichtlinie, {0}: unterbrochen ({1})',
+  'C: how far the line of sight of a row passes above the eyes of the row before it. A head reaches {0} {1} above its eyes (ANSUR II, median); a line that passes lower is drawn as cut.':
+    'C: wie weit die Sichtlinie einer Reihe über den Augen der Reihe davor verläuft. Ein Kopf ragt {0} {1} über seine Augen (ANSUR II, Median); eine tiefere Linie ist als unterbrochen gezeichnet.',
+  'The words beside the discs are no rule for a concert hall. From {0} on: {1}; below: {2}.':
+    'Die Worte neben den Scheiben sind keine Regel für einen Konzertsaal. Ab {0}: {1}; darunter: {2}.',
+  'under {0}: {1}': 'unter {0}: {1}',
+  'from {0}: {1}': 'ab {0}: {1}',
+  clear: 'frei',
+  'cut by a head in front': 'von einem Kopf davor unterbrochen',
+  'cut by a thing, a rail or the platform': 'von Ding, Geländer oder Podium unterbrochen',
+  'what is looked at': 'worauf geblickt wird',
+  'window of a player': 'Fenster eines Spielers',
+  'C over the head in line': 'C über dem Kopf in Linie',
+  'C over the head in line, {0}': 'C über dem Kopf in Linie, {0}',
+  'C over the next row, {0}': 'C über der nächsten Reihe, {0}',
+  'C-values of the seats': 'C-Werte der Plätze',
+  'C-values of {0}': 'C-Werte: {0}',
+  '{0}: {1} rows from the side': '{0} von der Seite (Reihen: {1})',
+  'Player beside the section': 'Spieler neben dem Schnitt',
+  'nobody in front': 'niemand davor',
+  'between the heads of the next row': 'zwischen den Köpfen der nächsten Reihe',
+  Row: 'Reihe',
+  Rows: 'Reihen',
+  'C next row': 'C nächste Reihe',
+  'Head in line': 'Kopf in Linie',
+  'C over it': 'C darüber',
+  'N for {0}': 'N für {0}',
+  'The row sees': 'Die Reihe sieht',
+  '{0}. Each row over the next, towards the platform’s front edge. D and R: from the front viewer’s eye to the edge, along and up. N and T: from row to row, up and along. C: how far the line of sight passes above the front viewer’s eye. Head in line: the nearest row whose heads are straight in front; what the row sees is judged over it. N for a C: the step up to this row that would give it there, the rows before staying as they are.':
+    '{0}. Jede Reihe über die nächste hinweg, zur Vorderkante des Podiums. D und R: vom Auge des vorderen Zuschauers zur Kante, waagerecht und in der Höhe. N und T: von Reihe zu Reihe, in der Höhe und waagerecht. C: wie weit die Sichtlinie über dem Auge des vorderen Zuschauers verläuft. Kopf in Linie: die nächste Reihe, deren Köpfe gerade davor sind; danach richtet sich, was die Reihe sieht. N für ein C: die Stufe zu dieser Reihe, die es dort ergäbe, wenn die Reihen davor bleiben, wie sie sind.',
+
+  // Views
+  'View from {0}': 'Blick vom Platz {0}',
+  'View from {0}.': 'Blick von: {0}.',
+  'From left to right: {0}.': 'Von links nach rechts: {0}.',
+  'Head not seen: {0}.': 'Kopf nicht zu sehen: {0}.',
+  '{0} away': '{0} entfernt',
+  'drawn as the tallest who may play': 'gezeichnet als die Größten, die spielen könnten',
+  'straight ahead': 'geradeaus',
+  '{0}° to the left': '{0}° nach links',
+  '{0}° to the right': '{0}° nach rechts',
+
+  // Changeovers
+  'First set-up': 'Erster Aufbau',
+  'First set-up: {0}': 'Erster Aufbau: {0}',
+  'Last strike: {0}': 'Letzter Abbau: {0}',
+  'Changeover from {0}': 'Umbau von „{0}“',
+  'Changeover from {0} to {1}': 'Umbau von „{0}“ zu „{1}“',
+  'steps {0} to {1} of {2}': 'Schritte {0} bis {1} von {2}',
+  'was {0}': 'war {0}',
+  'to {0}': 'zu {0}',
+  '{0}. {1} {2}: from {3} to {4}': '{0}. {2} {1}: von {3} zu {4}',
+  'No room on the plan for the numbers of steps {0}; they are in the lists.':
+    'Auf dem Plan ist kein Platz für die Nummern der Schritte {0}; sie stehen in den Listen.',
+  'Dashed: where a thing stood. Drawn in full: where it comes to stand. Faint: stands still meanwhile. An arrow leads from the one to the other; beyond an opening it is cut short.':
+    'Gestrichelt: wo etwas stand. Voll gezeichnet: wo es hinkommt. Blass: bleibt solange stehen. Ein Pfeil führt vom einen zum anderen; jenseits einer Öffnung ist er gekürzt.',
+  'White on black: the step in the lists, and who takes it, A, B or both (AB). In bubbles: marks as on the stage plot; “was S1”: its mark in the setup before. Players walk by themselves. Print at 100 % and check the bar. Local codes, the venue and licensed practice come first.':
+    'Weiß auf Schwarz: der Schritt in den Listen und wer ihn tut, A, B oder beide (AB). In Blasen: Marken wie im Bühnenplan; „war PU1“: Marke in der Aufstellung davor. Spieler gehen selbst. Mit 100 % drucken und die Leiste prüfen. Örtliche Vorschriften, das Haus und zugelassene Fachleute gehen vor.',
+  'Person {0}': 'Person {0}',
+  'Step by step. “with {0}”: both carry; wait for each other. “after 3”: begin when step 3 of the other list is done. Through at about {1}.':
+    'Schritt für Schritt. „mit {0}“: beide tragen; aufeinander warten. „nach 3“: erst beginnen, wenn Schritt 3 der anderen Liste getan ist. Fertig nach etwa {1}.',
+  'No.': 'Nr.',
+  At: 'Um',
+  Do: 'Tun',
+  From: 'Von',
+  To: 'Nach',
+  Mind: 'Beachten',
+  Done: 'Getan',
+  'with {0}': 'mit {0}',
+  'Stays where it is': 'Bleibt stehen',
+  'Before you carry': 'Vor dem Tragen',
+  'How the times are estimated. {0}': 'Wie die Zeiten geschätzt sind. {0}',
+};
