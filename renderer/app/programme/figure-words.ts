@@ -2,6 +2,7 @@
 
 import { formatLength, type Units } from '#model/document/measures.ts';
 import type { ComparedFigure, FigureUnit } from '#model/programme/compare.ts';
+import { fixed } from '#model/words/numbers.ts';
 import { text } from '../text.ts';
 
 export function figureName({ kind, player }: ComparedFigure): string {
@@ -18,14 +19,14 @@ export function figureValue(value: number | null, unit: FigureUnit, units: Units
     case 'mm':
       return Math.abs(value) >= 10_000 ? metres(value, units) : formatLength(value, units);
     case 's':
-      return Math.abs(value) >= 60 ? text.programme.clock(value) : `${value.toFixed(1)} s`;
+      return Math.abs(value) >= 60 ? text.programme.clock(value) : `${fixed(value, 1)} s`;
     default:
       return String(value);
   }
 }
 
 function metres(value: number, units: Units): string {
-  return units === 'metric' ? `${(value / 1000).toFixed(1)} m` : formatLength(value, units);
+  return units === 'metric' ? `${fixed(value / 1000, 1)} m` : formatLength(value, units);
 }
 
 /** "Hedgerow Dances, by 12 %"; that all are the same; or nothing, where there is nothing to compare. */

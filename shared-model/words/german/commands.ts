@@ -28,7 +28,7 @@ export const commands: Entries = {
   'change the venue': 'Saal wechseln',
   'change the venue to {0}': 'Saal wechseln – {0}',
   'seat {0}': '{0} setzen',
-  'stand up {0}': '{0} stehen lassen',
+  'stand up {0}': '{0} im Stehen spielen lassen',
   'seat {0} in a wheelchair': '{0} in den Rollstuhl setzen',
   'let {0} walk': '{0} ohne Rollstuhl kommen lassen',
   'add setup': 'Aufstellung hinzufügen',
