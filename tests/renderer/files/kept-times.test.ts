@@ -1,5 +1,8 @@
-import { expect, it } from 'vitest';
+import { afterEach, expect, it } from 'vitest';
+import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
 import { keptTimes } from '../../../renderer/files/kept-times.ts';
+
+afterEach(speakEnglish);
 
 const at = (savedAt: string) => ({ savedAt });
 
@@ -11,4 +14,13 @@ it('shows seconds only where two would read the same without them', () => {
     '13 Feb 2027, 18:00',
   ]);
   expect(keptTimes(kept.slice(1), 'en-GB')).toEqual(['13 Feb 2027, 19:04', '13 Feb 2027, 18:00']);
+});
+
+it('writes dates in the language of the window, whatever the system writes', () => {
+  const kept = [at('2027-02-13T18:00:30')];
+  speakFrom('de', {});
+  expect(keptTimes(kept, 'en-GB')).toEqual(['13.02.2027, 18:00']);
+  expect(keptTimes(kept, 'de-AT')).toEqual(['13.02.2027, 18:00']);
+  speakEnglish();
+  expect(keptTimes(kept, 'de-DE')).toEqual(['13 Feb 2027, 18:00']);
 });
