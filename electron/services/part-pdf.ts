@@ -9,7 +9,7 @@ import {
   type PDFContext,
   type PDFObject,
 } from '@cantoo/pdf-lib';
-import { msgid, ngettext, t } from '#model/words/say.ts';
+import { t } from '#model/words/say.ts';
 import { FaultError } from './faults.ts';
 import { damaged, guardPdf, tooMuchInside } from './part-pdf-guard.ts';
 
@@ -186,11 +186,9 @@ function annotationNotes(pages: readonly SourcePage[], name: string): string[] {
   if (marked.length === 0) return [];
   const [first = 0] = marked;
   return [
-    ngettext(
-      msgid`"${name}" has notes or pen strokes laid over page ${first}: they are not printed. Print the part to a PDF with them first.`,
-      `"${name}" has notes or pen strokes laid over ${marked.length} pages, first on page ${first}: they are not printed. Print the part to a PDF with them first.`,
-      marked.length,
-    ),
+    marked.length === 1
+      ? t`"${name}" has notes or pen strokes laid over page ${first}: they are not printed. Print the part to a PDF with them first.`
+      : t`"${name}" has notes or pen strokes laid over ${marked.length} pages, first on page ${first}: they are not printed. Print the part to a PDF with them first.`,
   ];
 }
 

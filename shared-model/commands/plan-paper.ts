@@ -5,7 +5,7 @@ import type { Id } from '../document/ids.ts';
 import type { BindingKind, KeptPin, KeptStation } from '../document/kept-plan.ts';
 import type { Stand } from '../document/records.ts';
 import { partPlayedBy } from '../document/parts.ts';
-import { msgid, ngettext, t } from '../words/say.ts';
+import { t } from '../words/say.ts';
 import { refuse, type Command, type Outcome } from './command.ts';
 import { changePlan, type OfSetup } from './page-plan.ts';
 import { theRecord } from './targets.ts';
@@ -62,11 +62,9 @@ function beyondPart(
   const last = part.pages.reduce((most, one) => Math.max(most, one.page), 0);
   if (page <= last) return null;
   const name = nameOf(document, reader);
-  return ngettext(
-    msgid`${name} has no page ${page}: the part has one page.`,
-    `${name} has no page ${page}: the part has ${last} pages.`,
-    last,
-  );
+  return last === 1
+    ? t`${name} has no page ${page}: the part has one page.`
+    : t`${name} has no page ${page}: the part has ${last} pages.`;
 }
 
 /** A pin on that place holds the new page from then on; a blank lets it go. Refused beyond the last page of the reader's part. */

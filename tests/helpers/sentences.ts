@@ -14,6 +14,8 @@ export interface Sentence {
   readonly english: string;
   /** What is said for many; null when no number decides. */
   readonly many: string | null;
+  /** What is said for many has the values of what is said for one, in the same order. */
+  readonly sharesValues: boolean;
   readonly isInFunction: boolean;
 }
 
@@ -28,7 +30,8 @@ export function sentencesIn(file: string): Sentence[] {
   const found: Sentence[] = [];
   const look = (node: ts.Node): void => {
     if (ts.isTaggedTemplateExpression(node) && ts.isIdentifier(node.tag)) {
-      const many = manyOf(node);
+      const template = manyOf(node);
+      const many = template && (ts.isTemplateLiteral(template) ? keyOf(template) : '');
       const isSaid = node.tag.text === 't' || many !== null;
       if (isSaid)
         found.push({
@@ -36,6 +39,7 @@ export function sentencesIn(file: string): Sentence[] {
           line: source.getLineAndCharacterOfPosition(node.getStart()).line + 1,
           english: keyOf(node.template),
           many,
+          sharesValues: template === null || String(valuesIn(template)) === String(valuesIn(node.template)),
           isInFunction: isInFunction(node),
         });
     }
@@ -51,11 +55,10 @@ export function parsed(file: string): ts.SourceFile {
 }
 
 /** The words for many, when the template is the first argument of `ngettext`. */
-function manyOf(node: ts.TaggedTemplateExpression): string | null {
+function manyOf(node: ts.TaggedTemplateExpression): ts.Node | null {
   const call = node.parent;
   if (!ts.isIdentifier(node.tag) || node.tag.text !== 'msgid' || !ts.isCallExpression(call)) return null;
-  const [, many] = call.arguments;
-  return many && ts.isTemplateLiteral(many) ? keyOf(many) : '';
+  return call.arguments[1] ?? call;
 }
 
 export function keyOf(template: ts.TemplateLiteral): string {
@@ -63,6 +66,11 @@ export function keyOf(template: ts.TemplateLiteral): string {
   return (
     template.head.text + template.templateSpans.map(({ literal }, i) => `{${i}}${literal.text}`).join('')
   );
+}
+
+function valuesIn(template: ts.Node): string[] {
+  if (!ts.isTemplateExpression(template)) return [];
+  return template.templateSpans.map(({ expression }) => expression.getText());
 }
 
 function isInFunction(node: ts.Node): boolean {

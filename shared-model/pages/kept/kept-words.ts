@@ -1,6 +1,6 @@
 /** How a kept plan stands with the rules: as lines of plain text, and as plain data. */
 
-import { msgid, ngettext, t } from '../../words/say.ts';
+import { t } from '../../words/say.ts';
 import { planPlain, plain, type Plain } from '../planner/plan-json.ts';
 import { violationSubjects, violationWords } from '../planner/violation-words.ts';
 import { planWords, shortCostWords, type NameOf } from '../planner/words.ts';
@@ -22,11 +22,9 @@ function rulesWords(kept: JudgedPlan, nameOf: NameOf): string[] {
 }
 
 function brokenWords(figures: string, count: number): string {
-  return ngettext(
-    msgid`The kept plan (${figures}) breaks a rule:`,
-    `The kept plan (${figures}) breaks ${count} rules:`,
-    count,
-  );
+  return count === 1
+    ? t`The kept plan (${figures}) breaks a rule:`
+    : t`The kept plan (${figures}) breaks ${count} rules:`;
 }
 
 /** `plan`, `cost`, `keepsRules`, and of each rule that is broken its code, its details, its subjects' ids and a sentence; null: none is kept. */

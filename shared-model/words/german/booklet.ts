@@ -175,10 +175,9 @@ const WHAT_IS_IN_THE_WAY: Entries = {
   '"{0}" is locked with a password: save it without one and choose it again.':
     '„{0}“ ist mit einem Passwort gesperrt: ohne Passwort speichern und neu wählen.',
   '"{0}" has notes or pen strokes laid over page {1}: they are not printed. Print the part to a PDF with them first.':
-    [
-      '„{0}“ hat Notizen oder Stiftstriche über Seite {1}: Sie werden nicht gedruckt. Die Stimme vorher mit ihnen als PDF drucken.',
-      '„{0}“ hat Notizen oder Stiftstriche über {1} Seiten, zuerst auf Seite {2}: Sie werden nicht gedruckt. Die Stimme vorher mit ihnen als PDF drucken.',
-    ],
+    '„{0}“ hat Notizen oder Stiftstriche über Seite {1}: Sie werden nicht gedruckt. Die Stimme vorher mit ihnen als PDF drucken.',
+  '"{0}" has notes or pen strokes laid over {1} pages, first on page {2}: they are not printed. Print the part to a PDF with them first.':
+    '„{0}“ hat Notizen oder Stiftstriche über {1} Seiten, zuerst auf Seite {2}: Sie werden nicht gedruckt. Die Stimme vorher mit ihnen als PDF drucken.',
 };
 
 /** A booklet's own file: what stands in quotation marks is written so in it. */

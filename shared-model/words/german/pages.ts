@@ -37,10 +37,8 @@ const WHAT_IS_PLANNED: Entries = {
   'To spare is what is left after the whole turn, made with care: the hand to the leaf, the leaf over, the hand back.':
     'Übrig ist, was nach dem ganzen Umblättern mit Bedacht bleibt: die Hand ans Blatt, das Blatt hinüber, die Hand zurück.',
   'The kept plan keeps every rule: {0}': 'Der gespeicherte Plan hält alle Regeln ein: {0}',
-  'The kept plan ({0}) breaks a rule:': [
-    'Der gespeicherte Plan ({0}) verletzt eine Regel:',
-    'Der gespeicherte Plan ({0}) verletzt {1} Regeln:',
-  ],
+  'The kept plan ({0}) breaks a rule:': 'Der gespeicherte Plan ({0}) verletzt eine Regel:',
+  'The kept plan ({0}) breaks {1} rules:': 'Der gespeicherte Plan ({0}) verletzt {1} Regeln:',
   'This plan breaks {0} rule; see the page turns in the editor.': [
     'Dieser Plan verletzt {0} Regel; siehe die Wendestellen im Programm.',
     'Dieser Plan verletzt {0} Regeln; siehe die Wendestellen im Programm.',
@@ -175,26 +173,25 @@ const BINDINGS: Entries = {
     'im Stand {0} müssen die Seiten, die schon zu sehen waren, um zwei weiterrücken, denn sie hängen zusammen',
 };
 
+/** What is done stands behind „Rückgängig:“, as an infinitive. */
 const BY_HAND: Entries = {
   '{0} has no music yet, and a page plan goes by its pages and bars.':
     '{0} hat noch keine Musik, und ein Seitenplan richtet sich nach ihren Seiten und Takten.',
-  'keep a page plan for {0}': 'Seitenplan speichern: {0}',
-  'let the kept page plan go': 'Gespeicherten Seitenplan verwerfen',
+  'keep a page plan for {0}': 'Seitenplan speichern – {0}',
+  'let the kept page plan go': 'gespeicherten Seitenplan verwerfen',
   'No page plan is kept for this setup.': 'Für diese Aufstellung ist kein Seitenplan gespeichert.',
-  'put paper on {0}': 'Papier auflegen: {0}',
+  'put paper on {0}': 'Papier auflegen – {0}',
   '{0} has paper of this plan already.': '{0} hat in diesem Plan schon Papier.',
-  'take the paper off {0}': 'Papier wegnehmen: {0}',
-  '{0} has no page {1}: the part has one page.': [
-    '{0} hat keine Seite {1}: Die Stimme hat eine Seite.',
-    '{0} hat keine Seite {1}: Die Stimme hat {2} Seiten.',
-  ],
-  'leave a place blank on {0}': 'Platz leer lassen: {0}',
-  'put page {0} on {1}': 'Seite {0} auflegen: {1}',
+  'take the paper off {0}': 'Papier wegnehmen – {0}',
+  '{0} has no page {1}: the part has one page.': '{0} hat keine Seite {1}: Die Stimme hat eine Seite.',
+  '{0} has no page {1}: the part has {2} pages.': '{0} hat keine Seite {1}: Die Stimme hat {2} Seiten.',
+  'leave a place blank on {0}': 'Platz leer lassen – {0}',
+  'put page {0} on {1}': 'Seite {0} auflegen – {1}',
   '{0} has no such place for a page.': '{0} hat keinen solchen Platz für eine Seite.',
-  'change the leaves on {0}': 'Wendeblätter ändern: {0}',
-  'change the pages side by side on {0}': 'Seiten nebeneinander ändern: {0}',
-  'change the binding on {0}': 'Bindung ändern: {0}',
-  'change where the leaves lie at first on {0}': 'Anfangsseite der Wendeblätter ändern: {0}',
+  'change the leaves on {0}': 'Wendeblätter ändern – {0}',
+  'change the pages side by side on {0}': 'Seiten nebeneinander ändern – {0}',
+  'change the binding on {0}': 'Bindung ändern – {0}',
+  'change where the leaves lie at first on {0}': 'Anfangsseite der Wendeblätter ändern – {0}',
   '{0} has no paper in this plan.': '{0} hat in diesem Plan kein Papier.',
   'the stand': 'Pult',
   'pin page {0}': 'Seite {0} anheften',
@@ -214,21 +211,21 @@ const BY_HAND: Entries = {
 };
 
 const MUSIC: Entries = {
-  'give {0} its music': 'Musik zuordnen: {0}',
-  'say who plays': 'Festlegen, wer spielt',
-  'say who plays {0}': 'Festlegen, wer spielt: {0}',
-  'say what {0} is printed in': 'Noten-PDF festlegen: {0}',
+  'give {0} its music': 'Musik zuordnen – {0}',
+  'say who plays': 'festlegen, wer spielt',
+  'say who plays {0}': 'festlegen, wer spielt – {0}',
+  'say what {0} is printed in': 'Noten-PDF festlegen – {0}',
   'part {0}': 'Stimme {0}',
   '"{0}"': '„{0}“',
   'Give one of the {0} parts.': 'Eine der {0} Stimmen angeben.',
   'It is the only part: remove the music instead.':
     'Es ist die einzige Stimme: stattdessen die Musik entfernen.',
   'add the part': 'Stimme hinzufügen',
-  'add the part {0}': 'Stimme hinzufügen: {0}',
+  'add the part {0}': 'Stimme hinzufügen – {0}',
   'change the part': 'Stimme ändern',
-  'change the part {0}': 'Stimme ändern: {0}',
+  'change the part {0}': 'Stimme ändern – {0}',
   'take out the part': 'Stimme herausnehmen',
-  'take out the part {0}': 'Stimme herausnehmen: {0}',
+  'take out the part {0}': 'Stimme herausnehmen – {0}',
   '{0} is not there any more, nor is its player': '{0} gibt es nicht mehr, auch nicht, wer sie spielte',
   '{0} is not there any more, nor is its PDF': '{0} gibt es nicht mehr, auch nicht das PDF dazu',
   '{0} is not there any more, nor are its player and its PDF':

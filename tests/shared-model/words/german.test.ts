@@ -35,6 +35,11 @@ describe('the German catalogue', () => {
     expect(wrong.map(({ file, line, english }) => `${file}:${line} ${english}`)).toEqual([]);
   });
 
+  test('knows all values of what is said for many, which it gets from what is said for one', () => {
+    const wrong = said.filter(({ sharesValues }) => !sharesValues);
+    expect(wrong.map(({ file, line, english }) => `${file}:${line} ${english}`)).toEqual([]);
+  });
+
   test('has nothing that nobody says', () => {
     const keys = new Set(said.map(({ english }) => english));
     expect(Object.keys(german).filter((english) => !keys.has(english))).toEqual([]);
