@@ -6,7 +6,7 @@ import type { Widened } from '../widened.ts';
 
 export const paperWords: Widened<typeof english> = {
   paper: {
-    action: 'Hefte und Karten drucken…',
+    action: 'Hefte und Karten…',
     title: 'Hefte und Stichwortkarten',
     none: 'Es gibt keinen Seitenplan mit Papier zum Drucken: zuerst die Wendestellen planen.',
     stale: 'Das Konzert hat sich seit diesem Plan geändert. Gedruckt wird, was geplant war.',

@@ -78,7 +78,7 @@ export const programmeWords: Widened<typeof english> = {
 
     stock: 'Bestand',
     stockWhy:
-      'Was jede Aufstellung braucht, das Höchste des Abends und was da ist. Eigenes und Geliehenes eintragen.',
+      'Was jede Aufstellung braucht, der Höchstbedarf des Abends und was da ist. Eigenes und Geliehenes eintragen.',
     thing: 'Was',
     most: 'Höchstens',
     owned: 'Eigene',

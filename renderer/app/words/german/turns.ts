@@ -87,8 +87,8 @@ export const turnsWords: Widened<typeof english> = {
     blank: 'leer',
     side: (index) => `Pultseite ${index + 1}`,
 
-    keep: 'Diesen Plan speichern',
-    letGo: 'Gespeicherten Plan verwerfen',
+    keep: 'Plan speichern',
+    letGo: 'Plan verwerfen',
     empty: 'Leeren Plan beginnen',
     keptPlan: (candidate) => `Gespeichert: ${candidate}`,
     notJudged: 'Ein Seitenplan ist gespeichert, lässt sich jetzt aber nicht beurteilen:',
