@@ -26,6 +26,14 @@ const BROKEN: Readonly<Record<Manner, readonly number[] | undefined>> = {
   none: DASH.dotted,
 };
 
+const GRIPS: Readonly<Record<Manner, () => string>> = {
+  reach: () => t`Grip: reach`,
+  lean: () => t`Grip: lean`,
+  step: () => t`Grip: step`,
+  walk: () => t`Grip: walk`,
+  none: () => t`Grip: none`,
+};
+
 function drawGrip(context: PlanContext, { grip, manner }: ReachResult): GroupPrimitive[] {
   const player = find(context.document, asId<'player'>(grip.player));
   if (!player) return [];
@@ -42,7 +50,7 @@ function drawGrip(context: PlanContext, { grip, manner }: ReachResult): GroupPri
       ...pen(colour, WEIGHT.medium),
     },
   ];
-  return [{ kind: 'group', subject: grip.item, description: `Grip: ${manner}`, children }];
+  return [{ kind: 'group', subject: grip.item, description: GRIPS[manner](), children }];
 }
 
 /**

@@ -341,4 +341,9 @@ export const drawing: Entries = {
   'Stays where it is': 'Bleibt stehen',
   'Before you carry': 'Vor dem Tragen',
   'How the times are estimated. {0}': 'Wie die Zeiten geschätzt sind. {0}',
+  'Grip: reach': 'Griff: erreichbar',
+  'Grip: lean': 'Griff: mit Vorbeugen',
+  'Grip: step': 'Griff: mit einem Schritt',
+  'Grip: walk': 'Griff: mit Gehen',
+  'Grip: none': 'Griff: nicht möglich',
 };
