@@ -38,17 +38,19 @@ export function marksTable(request: MarkedSetup): Table {
   const records = placedInSetup(document, setup);
   const marks = shortMarks(records);
   // Feet, inches and quarters take more room than millimetres.
-  const [distance, notes] = units === 'metric' ? [19, 45] : [25, 33];
+  const [distance, rest] = units === 'metric' ? [19, 78] : [25, 66];
+  // German says shortly where a thing faces, and needs the room for longer notes.
+  const faces = language() === 'de' ? 26 : 33;
   return {
     columns: [
       { title: t`Mark`, parts: 11, bold: true },
       { title: t`What`, parts: 37 },
       { title: t`Off centre`, parts: distance },
       { title: t`From edge`, parts: distance },
-      { title: t`Faces`, parts: 33 },
+      { title: t`Faces`, parts: faces },
       { title: t`Lip`, parts: 12 },
       { title: t`Tilt`, parts: 10 },
-      { title: t`Notes`, parts: notes },
+      { title: t`Notes`, parts: rest - faces },
     ],
     rows: records.flatMap((record) => markRows(request, record, marks.get(record.id) ?? '')),
   };

@@ -44,7 +44,7 @@ export const findings: Entries = {
     '{0} zur Seite, nach vorn oder auf ein Podest setzen.',
   poor: 'schlecht',
   'between the heads in front': 'zwischen den Köpfen davor',
-  'well, with the head tilted back': 'gut, mit zurückgelegtem Kopf',
+  'well, with the head tilted back': 'gut, Kopf im Nacken',
   optimal: 'optimal',
   'even over hats': 'sogar über Hüte hinweg',
   'an article for architects after FIFA, as quoted':
