@@ -320,7 +320,7 @@ export const drawing: Entries = {
   'steps {0} to {1} of {2}': 'Schritte {0} bis {1} von {2}',
   'was {0}': 'war {0}',
   'to {0}': 'zu {0}',
-  '{0}. {1} {2}: from {3} to {4}': '{0}. {2} {1}: von {3} zu {4}',
+  '{0}. {1} {2}: from {3} to {4}': '{0}. {1}: {2}; von: {3}; nach: {4}',
   'No room on the plan for the numbers of steps {0}; they are in the lists.':
     'Auf dem Plan ist kein Platz für die Nummern der Schritte {0}; sie stehen in den Listen.',
   'Dashed: where a thing stood. Drawn in full: where it comes to stand. Faint: stands still meanwhile. An arrow leads from the one to the other; beyond an opening it is cut short.':
