@@ -3,7 +3,7 @@
  * in German. Imported as usual, it would be put beside them and read first.
  */
 
-import { speakFrom } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
 import { choose } from './app/words/chosen.ts';
 import { german as windowWords } from './app/words/german/index.ts';

@@ -1,6 +1,7 @@
 /** From words to an exit code: 0 done, 1 failing findings under `--strict`, 2 bad usage or bad input. */
 
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import type { Language } from '#model/words/languages.ts';
 import type { Surroundings } from './surroundings.ts';
 import { onOneLine } from './terminal.ts';

@@ -1,6 +1,7 @@
 /** The language that the shell and its windows speak. */
 
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { languageFor, type Language } from '#model/words/languages.ts';
 import type { Fs } from './fs.ts';
 import { readSettings } from './settings.ts';

@@ -1,6 +1,6 @@
 /** A worker speaks as the window that started it, which gives it the language for its name. */
 
-import { speakFrom } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import type { Language } from '#model/words/languages.ts';
 
 /** To be waited for before anything is said. */

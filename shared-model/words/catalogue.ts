@@ -1,6 +1,5 @@
-/** Which language is spoken, and the catalogue of sentences in it. English needs none. */
+/** Which language is spoken. English stands where it is said and needs no catalogue. */
 
-import i18next, { type i18n } from 'i18next';
 import type { Language } from './languages.ts';
 
 /**
@@ -9,13 +8,20 @@ import type { Language } from './languages.ts';
  */
 export type Entries = Readonly<Record<string, string | readonly [one: string, many: string]>>;
 
+/** What a sentence is in another language, its values put in; null: it is not in the catalogue. */
+export type LookUp = (
+  key: string,
+  values: readonly (string | number)[],
+  count: number | undefined,
+) => string | null;
+
 interface Spoken {
   readonly language: Language;
-  /** Null: English, which stands where it is said. */
-  readonly catalogue: i18n | null;
+  /** Null: English. */
+  readonly lookUp: LookUp | null;
 }
 
-const ENGLISH: Spoken = { language: 'en', catalogue: null };
+const ENGLISH: Spoken = { language: 'en', lookUp: null };
 
 let spoken = ENGLISH;
 
@@ -29,9 +35,9 @@ export function speakEnglish(): void {
   spoken = ENGLISH;
 }
 
-/** As `speakEnglish`, with the catalogue of the other language. */
-export function speakFrom(other: Exclude<Language, 'en'>, entries: Entries): void {
-  spoken = { language: other, catalogue: catalogueOf(other, entries) };
+/** As `speakEnglish`; `speakFrom` makes what looks a sentence up out of a catalogue. */
+export function speakWith(other: Exclude<Language, 'en'>, lookUp: LookUp): void {
+  spoken = { language: other, lookUp };
 }
 
 /** Null when there is nothing to look it up in, or it is not there. `count`: the number that decides. */
@@ -40,11 +46,8 @@ export function translate(
   values: readonly (string | number)[],
   count?: number,
 ): string | null {
-  const { catalogue } = spoken;
-  if (!catalogue) return null;
-  const key = keyOf(strings);
-  const given = { ...values, ...(count === undefined ? {} : { count }) };
-  return catalogue.exists(key, given) ? catalogue.t(key, given) : null;
+  const { lookUp } = spoken;
+  return lookUp && lookUp(keyOf(strings), values, count);
 }
 
 const keys = new WeakMap<readonly string[], string>();
@@ -56,35 +59,4 @@ function keyOf(strings: readonly string[]): string {
   const key = strings.reduce((said, part, i) => `${said}{${i - 1}}${part}`);
   keys.set(strings, key);
   return key;
-}
-
-function catalogueOf(other: Language, entries: Entries): i18n {
-  const catalogue = i18next.createInstance();
-  void catalogue.init({
-    lng: other,
-    resources: { [other]: { translation: withPlurals(entries) } },
-    initAsync: false,
-    keySeparator: false,
-    nsSeparator: false,
-    contextSeparator: '\0',
-    // Sentences go to the page as text and onto paper: there is nothing to escape.
-    interpolation: { prefix: '{', suffix: '}', escapeValue: false },
-    // Braces that hold no value are words: {"by": "anyone"}.
-    missingInterpolationHandler: (_, [braces]: RegExpExecArray) => braces,
-  });
-  return catalogue;
-}
-
-/** The library looks for the form that the language's rule (CLDR) names behind the key. */
-function withPlurals(entries: Entries): Record<string, string> {
-  return Object.fromEntries(
-    Object.entries(entries).flatMap(([english, other]) =>
-      typeof other === 'string'
-        ? [[english, other]]
-        : [
-            [`${english}_one`, other[0]],
-            [`${english}_other`, other[1]],
-          ],
-    ),
-  );
 }

@@ -3,7 +3,7 @@ import { beforeAll, afterAll, describe, expect, it, vi } from 'vitest';
 /** The window's modules as the German page reads them: the language is chosen first. */
 async function germanWindow() {
   vi.resetModules();
-  const { speakFrom } = await import('#model/words/catalogue.ts');
+  const { speakFrom } = await import('#model/words/speak-from.ts');
   const { german: sentences } = await import('#model/words/german/index.ts');
   const { choose } = await import('../../../renderer/app/words/chosen.ts');
   const { german } = await import('../../../renderer/app/words/german/index.ts');

@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import { afterEach, expect, test } from 'vitest';
 import { checkSetup } from '#model/checks/check-setup.ts';
 import { concertOf, setupsOf, type Document } from '#model/document/document.ts';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { DEMO_IN_GERMAN } from '../../../renderer/files/demo-in-german.ts';
 import { readDemo } from '../../../renderer/files/demo.ts';
 

@@ -1,5 +1,6 @@
 import { afterEach, expect, it } from 'vitest';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { keptTimes } from '../../../renderer/files/kept-times.ts';
 
 afterEach(speakEnglish);

@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, test } from 'vitest';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { readAisles } from '../../../renderer/state/aisles-input.ts';
 
 afterEach(speakEnglish);

@@ -3,7 +3,8 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { formatAcross, formatDepth, formatLength } from '#model/document/measures.ts';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
 import { facingWords, readFacing } from '../../../renderer/state/facing-input.ts';
 import { ACROSS, DEPTH, readCoordinate, readLength } from '../../../renderer/state/length-input.ts';

@@ -3,7 +3,8 @@
 import { afterEach, beforeEach, describe, expect, it, test } from 'vitest';
 import { readEnsemble } from '#model/arrange/ensemble-text.ts';
 import { memberOf, wordsKnown, type Member } from '#model/arrange/instrument-words.ts';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
 
 const names = (text: string): string[] => readEnsemble(text).members.map(({ name }) => name);

@@ -11,7 +11,8 @@ import { STAND_MODELS } from '#model/catalogue/stands.ts';
 import { TABLE_MODELS } from '#model/catalogue/tables.ts';
 import { VENUE_MODELS, venueModel } from '#model/catalogue/venues.ts';
 import type { Model } from '#model/catalogue/sources.ts';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
 
 const LISTS: readonly (readonly [string, readonly Model[]])[] = [

@@ -11,7 +11,8 @@ import { turnTowards } from '#model/commands/turn.ts';
 import { applyDiff } from '#model/document/diff.ts';
 import type { Document } from '#model/document/document.ts';
 import type { Part } from '#model/document/music.ts';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
 import {
   aDocument,

@@ -12,7 +12,8 @@ import {
 } from '#model/document/measures.ts';
 import { isPlaced } from '#model/document/records.ts';
 import { letterKey, shortMarks } from '#model/document/short-marks.ts';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
 import { aDocument, anInstrument, aPlayer, aSetup, aStand, SETUP } from '../../helpers/build.ts';
 import { documentOfEveryKind } from './every-kind.ts';

@@ -2,7 +2,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readDocument } from '#model/file-format/read.ts';
 import { readRecord } from '#model/file-format/record.ts';
 import { KINDS, RECORD_SCHEMAS } from '#model/file-format/schema.ts';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
 import { expectedProblems, fixtureNames, fixtureText } from './fixtures.ts';
 

@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, test } from 'vitest';
-import { language, speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { language, speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
 import { languageFor } from '#model/words/languages.ts';
 import { atMost, fixed } from '#model/words/numbers.ts';

@@ -1,7 +1,8 @@
 /** Looking for words in the pages of the help, in either language. */
 
 import { afterEach, describe, expect, test } from 'vitest';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
 import { HELP_ACTIONS } from '../../../../renderer/app/help/help-actions.ts';
 import { helpPages, pagesWith } from '../../../../renderer/app/help/pages.ts';

@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { figureValue } from '../../../../renderer/app/programme/figure-words.ts';
 
 describe('figures of a comparison', () => {

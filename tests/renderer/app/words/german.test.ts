@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { german as sentences } from '#model/words/german/index.ts';
 import { text as english } from '../../../../renderer/app/text.ts';
 import { german } from '../../../../renderer/app/words/german/index.ts';

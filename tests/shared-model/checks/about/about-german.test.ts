@@ -3,7 +3,8 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { checkPages } from '#model/checks/about/about.ts';
 import type { AboutPage } from '#model/checks/about/check-page.ts';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
 
 const ENGLISH = checkPages('metric');

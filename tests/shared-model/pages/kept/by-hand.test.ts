@@ -20,7 +20,8 @@ import { planNow } from '#model/pages/planner/planner.ts';
 import { performanceOf } from '#model/score/music/performance.ts';
 import { barLabels } from '#model/score/words/bar-labels.ts';
 import { barWords, passesOf } from '#model/score/words/bar-words.ts';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
 import { aDocument, aPlayer, aScore, aStand, MUSIC, SETUP, SIDE } from '../../../helpers/build.ts';
 

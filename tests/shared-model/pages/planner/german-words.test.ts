@@ -6,7 +6,8 @@ import type { Plan, Turn } from '#model/pages/planner/plan.ts';
 import { violationWords } from '#model/pages/planner/violation-words.ts';
 import { withoutWords } from '#model/pages/planner/without-words.ts';
 import { planSightWords, shortCostWords } from '#model/pages/planner/words.ts';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
 
 const named = (id: string): string => `<${id}>`;

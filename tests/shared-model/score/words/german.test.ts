@@ -13,7 +13,8 @@ import { barWords, stretchOfBars, withoutTime } from '#model/score/words/bar-wor
 import { tenthsWords } from '#model/score/words/clock-words.ts';
 import { problemSentence } from '#model/score/words/problem-sentence.ts';
 import { remarkSentence } from '#model/score/words/remark-sentence.ts';
-import { speakEnglish, speakFrom } from '#model/words/catalogue.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
 
 const speakGerman = () => speakFrom('de', german);
