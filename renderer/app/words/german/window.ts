@@ -7,6 +7,7 @@ import { elements } from './counting.ts';
 
 export const windowWords: Widened<typeof english> = {
   later: {
+    coming: 'Einen Moment…',
     failed:
       'Dieser Teil des Fensters ließ sich nicht laden: noch einmal versuchen oder das Programm neu starten.',
   },
