@@ -22,8 +22,8 @@ export const programme: Entries = {
   // What else there is to a step.
   '{0} and {1}': '{0} und {1}',
   'after {0}': 'nach {0}',
-  'turn {0}° anticlockwise': '{0}° gegen den Uhrzeigersinn drehen',
-  'turn {0}° clockwise': '{0}° im Uhrzeigersinn drehen',
+  'turn {0}° anticlockwise': '{0}° linksherum drehen',
+  'turn {0}° clockwise': '{0}° rechtsherum drehen',
   'becomes {0}': 'wird {0}',
   'lip to {0}': 'Leiste auf {0}',
   'height to {0}': 'Höhe auf {0}',

@@ -46,7 +46,7 @@ describe('a changeover in German', () => {
     expect(workWord(step.work)).toBe('Umstellen');
     expect(stepThing(telling, step)).toMatch(/^PU1 /);
     expect(stepTo(telling, step)).toBe('1000 li, 2000 hi');
-    expect(stepNotes(telling, step)).toEqual(['90° gegen den Uhrzeigersinn drehen', 'Leiste auf 800']);
+    expect(stepNotes(telling, step)).toEqual(['90° linksherum drehen', 'Leiste auf 800']);
   });
 
   it('says what is missing for which setup', () => {
