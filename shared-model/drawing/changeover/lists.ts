@@ -19,6 +19,7 @@ import {
 import { timeSources } from '../../programme/handling.ts';
 import { peopleOf } from '../../programme/schedule.ts';
 import type { Step } from '../../programme/changeover.ts';
+import { language } from '../../words/catalogue.ts';
 import { t } from '../../words/say.ts';
 import { heading, paragraph, type Block } from '../sheet/blocks.ts';
 import { tableSection } from '../sheet/sections.ts';
@@ -66,15 +67,17 @@ function listFor(drawing: ChangeoverDrawing, who: 'A' | 'B', width: number): Blo
 function tableOf(drawing: ChangeoverDrawing, steps: readonly Step[], other: 'A' | 'B'): Table {
   const { document, change, units } = drawing;
   const telling: Telling = { document, from: change.from, to: change.to, units };
+  // German needs more words for what there is to mind, which must not be cut.
+  const [what, place, mind] = language() === 'de' ? [34, 32, 46] : [38, 36, 34];
   return {
     columns: [
       { title: t`No.`, parts: 9, align: 'end', bold: true },
       { title: t`At`, parts: 11, align: 'end' },
       { title: t`Do`, parts: 17, bold: true },
-      { title: t`What`, parts: 38 },
-      { title: t`From`, parts: 36 },
-      { title: t`To`, parts: 36 },
-      { title: t`Mind`, parts: 34 },
+      { title: t`What`, parts: what },
+      { title: t`From`, parts: place },
+      { title: t`To`, parts: place },
+      { title: t`Mind`, parts: mind },
       { title: t`Done`, parts: 10, align: 'end' },
     ],
     rows: steps.map((step) => [

@@ -34,10 +34,10 @@ export const programme: Entries = {
   'unplug, lay its cable anew, then plug in': 'Stecker ziehen, Kabel neu verlegen, dann einstecken',
   'lay its cable, cover it, then plug in': 'Kabel verlegen, abdecken, dann einstecken',
   'lay its cable, then plug in': 'Kabel verlegen, dann einstecken',
-  'unplug, then take up the cover and the cable': 'Stecker ziehen, dann Abdeckung und Kabel aufnehmen',
-  'unplug, then take up its cable': 'Stecker ziehen, dann Kabel aufnehmen',
+  'unplug, then take up the cover and the cable': 'ausstecken, Abdeckung und Kabel aufnehmen',
+  'unplug, then take up its cable': 'ausstecken, Kabel aufnehmen',
   'narrow way, or over a step': 'enger Weg oder über eine Stufe',
-  'no way found that it fits through': 'kein Weg gefunden, auf dem es durchpasst',
+  'no way found that it fits through': 'kein Weg gefunden, der passt',
   'over a step of {0}': 'über eine Stufe von {0}',
 
   // A changeover as a whole.
