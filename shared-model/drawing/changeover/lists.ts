@@ -68,7 +68,7 @@ function tableOf(drawing: ChangeoverDrawing, steps: readonly Step[], other: 'A' 
   const { document, change, units } = drawing;
   const telling: Telling = { document, from: change.from, to: change.to, units };
   // German needs more words for what there is to mind, which must not be cut.
-  const [what, place, mind] = language() === 'de' ? [34, 32, 46] : [38, 36, 34];
+  const [what, place, mind] = language() === 'de' ? [34, 36, 38] : [38, 36, 34];
   return {
     columns: [
       { title: t`No.`, parts: 9, align: 'end', bold: true },
