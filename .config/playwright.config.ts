@@ -12,6 +12,7 @@ const slowness = Number(process.env['SLOW'] ?? 1);
 export default defineConfig({
   testDir: '../tests/journeys',
   outputDir: '../test-results',
+  snapshotPathTemplate: '{testDir}/looks/{arg}{ext}',
   workers: 2,
   // Only ends what never ends: every wait in a journey has a limit of its own.
   timeout: 300_000 * slowness,
