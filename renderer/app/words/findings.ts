@@ -71,7 +71,7 @@ export const findingsWords = {
     waiting: 'Checking…',
     failed: (message: string) => `The checks stopped with an error: ${message}. The figures may be old.`,
     severities,
-    groups: { fail: 'Fails', caution: 'Cautions', note: 'Notes' },
+    sufferers: { house: 'The house', all: 'Everybody on the platform' },
     tryIt: 'Try it',
     tried: 'A change that was tried and helps',
     looking: 'Looking for a remedy…',

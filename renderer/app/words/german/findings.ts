@@ -74,7 +74,7 @@ export const findingsWords: Widened<typeof english> = {
     failed: (message) =>
       `Die Prüfungen sind mit einem Fehler abgebrochen: ${message}. Die Zahlen sind womöglich veraltet.`,
     severities,
-    groups: { fail: 'Verfehlt', caution: 'Vorsicht', note: 'Hinweise' },
+    sufferers: { house: 'Der Saal', all: 'Alle auf dem Podium' },
     tryIt: 'Ausprobieren',
     tried: 'Eine Änderung, die ausprobiert ist und hilft',
     looking: 'Abhilfe wird gesucht…',
