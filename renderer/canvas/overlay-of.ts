@@ -11,6 +11,7 @@ import { underlayOutline } from '#model/underlay/place.ts';
 import { text } from '../app/text.ts';
 import { keyOf } from '../state/examiner.ts';
 import type { Editor } from '../state/editor.svelte.ts';
+import { glancesOf } from './glances.ts';
 import { grown, holds, visibleExtent } from './camera.ts';
 import { platformCorners, turnHandle } from './handles.ts';
 import { pickOutline } from './pickables.ts';
@@ -115,9 +116,11 @@ const MOST_PINS = 200;
 const NEAR = 200;
 
 /** From the place looked into to every player, by what it sees of him. */
+/** From the chosen seat to all players, or between players. */
 function sightlinesOf({ checks, view, session }: Editor): Overlay['sightlines'] {
   const { report } = checks;
-  if (view.seat === null || !report || report.setup !== session.setup) return [];
+  if (!report || report.setup !== session.setup) return [];
+  if (view.seat === null) return glancesOf(session.document, report.facing, session);
   const { seats, targets } = report.sight.scene;
   const row = seats.findIndex(({ id }) => id === view.seat);
   const from = seats[row];
