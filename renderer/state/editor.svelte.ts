@@ -59,6 +59,8 @@ export class Editor {
   file: FileIdentity = $state.raw({} as FileIdentity);
   settings: Settings = $state.raw({} as Settings);
   connected = $state(true);
+  /** The page goes because the user said so: nothing is asked again. */
+  leaving = false;
   /** What the user should read and can put away; the newest last. */
   remarks: readonly Remark[] = $state.raw([]);
   /** Said politely to a screen reader. */
@@ -157,11 +159,12 @@ export class Editor {
     else if (answer.error.code !== UNREACHABLE) this.warn(answer.error.message, 'settings');
   }
 
-  /** The page of another language is another page: it is loaded in place of this one when nothing is lost by it. */
+  /** The page of another language is another page: it is loaded in place of this one, once unsaved work is seen to. */
   async changeLanguage(language: Settings['language']): Promise<void> {
+    if (language === this.settings.language || !(await this.desk.mayLeave())) return;
     await this.changeSettings({ language });
-    if (this.session.dirty) this.tell(text.files.languageLater);
-    else location.reload();
+    this.leaving = true;
+    location.reload();
   }
 
   #keeping(trouble: string | null): void {

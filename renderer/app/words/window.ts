@@ -114,7 +114,6 @@ export const windowWords = {
   },
 
   files: {
-    languageLater: 'The window takes the language when the work is saved and the window is loaded anew.',
     saved: 'saved',
     savedAs: (name: string) => `Saved ${name}`,
     notKept: (name: string, message: string) =>

@@ -11,8 +11,8 @@ export const findings: Entries = {
   '{0} is wanted here': 'hier gelten {0}',
   '{0} and {1}': '{0} und {1}',
   '{0} and {1} more': '{0} und {1} weitere',
-  '{0} of {1} places do not see {2} well': 'Von {0} der {1} Plätze ist {2} nicht gut zu sehen',
-  '{0} of the places see {1} well; {2}.': 'Von {0} der Plätze ist {1} gut zu sehen; {2}.',
+  '{0} of {1} places do not see {2} well': 'Von {0} der {1} Plätze aus ist {2} nicht gut zu sehen',
+  '{0} of the places see {1} well; {2}.': 'Von {0} der Plätze aus ist {1} gut zu sehen; {2}.',
   '{0} sees least, {1}.': 'Am wenigsten sieht {0}: {1}.',
   'Those that do not are{0}; {1} sees least, {2}.':
     'Ohne gute Sicht sind Plätze{0}; am wenigsten sieht {1}: {2}.',

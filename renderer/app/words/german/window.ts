@@ -118,7 +118,6 @@ export const windowWords: Widened<typeof english> = {
   },
 
   files: {
-    languageLater: 'Die Sprache wechselt, wenn gespeichert ist und das Fenster neu geladen wird.',
     saved: 'gespeichert',
     savedAs: (name) => `Gespeichert: ${name}`,
     notKept: (name, message) =>
