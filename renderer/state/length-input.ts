@@ -167,13 +167,17 @@ export const ACROSS: Axis = { positive: 'SL', negative: 'SR' };
 export const DEPTH: Axis = { positive: 'US', negative: 'DS' };
 
 /**
- * A coordinate with its side: "820 SR" is -820 across. Without a side the figure's own sign counts; a side of the
- * other axis is refused.
+ * A coordinate with its side: "820 SR" is -820 across. Without a side the figure's own sign counts, and without a sign
+ * it stays on the side where it is `now`; a side of the other axis is refused.
  */
-export function readCoordinate(typed: string, units: Units, axis: Axis): LengthReading {
+export function readCoordinate(typed: string, units: Units, axis: Axis, now = 0): LengthReading {
   const centred = AT_NOUGHT.test(typed) ? '0' : typed;
   const reading = readLength(centred, units);
-  if (!reading.ok || reading.side === null) return reading;
+  if (!reading.ok) return reading;
+  if (reading.side === null) {
+    const isSigned = /^\s*[+\-−]/.test(typed);
+    return now < 0 && !isSigned ? { ...reading, millimetres: -reading.millimetres || 0 } : reading;
+  }
   if (reading.side === axis.positive) return reading;
   if (reading.side === axis.negative) return { ...reading, millimetres: -reading.millimetres };
   return { ok: false, problem: 'wrongSide' };

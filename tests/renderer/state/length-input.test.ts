@@ -106,6 +106,19 @@ describe('readLength', () => {
 });
 
 describe('readCoordinate', () => {
+  it('stays on its side when neither side nor sign is typed', () => {
+    const across = (typed: string, now: number) => readCoordinate(typed, 'metric', ACROSS, now);
+    expect(across('820', -936)).toMatchObject({ ok: true, millimetres: -820 });
+    expect(across('1.2 m - 20 cm', -936)).toMatchObject({ ok: true, millimetres: -1000 });
+    expect(across('820', 936)).toMatchObject({ ok: true, millimetres: 820 });
+    expect(across('820', 0)).toMatchObject({ ok: true, millimetres: 820 });
+    expect(across('+820', -936)).toMatchObject({ ok: true, millimetres: 820 });
+    expect(across('820 SL', -936)).toMatchObject({ ok: true, millimetres: 820 });
+    expect(across('-820', 936)).toMatchObject({ ok: true, millimetres: -820 });
+    expect(across('-820', -936)).toMatchObject({ ok: true, millimetres: -820 });
+    expect(across('0', -936)).toMatchObject({ ok: true, millimetres: 0 });
+  });
+
   it('takes the side after the figure', () => {
     expect(readCoordinate('820 SR', 'metric', ACROSS)).toMatchObject({ ok: true, millimetres: -820 });
     expect(readCoordinate('820 sl', 'metric', ACROSS)).toMatchObject({ ok: true, millimetres: 820 });
