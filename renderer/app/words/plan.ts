@@ -73,6 +73,7 @@ export const planWords = {
     seenWell: (share: number) => `${percent(share)} of the places see well`,
     figure: (share: number) => percent(share),
     ofPlaces: 'of places see well',
+    seeWell: 'see well',
     change: (points: number) => `${points > 0 ? '+' : '−'}${Math.abs(points)}`,
     changeWords: (change: number) => `${points(change)} ${change > 0 ? 'more' : 'fewer'} than before`,
     median: (share: number) => `middle seat sees ${percent(share)}`,

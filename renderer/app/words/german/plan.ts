@@ -79,6 +79,7 @@ export const planWords: Widened<typeof english> = {
     seenWell: (share) => `${percent(share)} der Plätze sehen gut`,
     figure: (share) => percent(share),
     ofPlaces: 'der Plätze sehen gut',
+    seeWell: 'sehen gut',
     change: (points) => `${points > 0 ? '+' : '−'}${Math.abs(points)}`,
     changeWords: (change) => `${changed(change)} als zuvor`,
     median: (share) => `der mittlere Platz sieht ${percent(share)}`,
