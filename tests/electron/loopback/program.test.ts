@@ -142,7 +142,13 @@ async function windowIsUp(profile: string): Promise<void> {
   const port = await eventually(() =>
     Number(readFileSync(join(profile, 'DevToolsActivePort'), 'utf8').split('\n')[0]),
   );
-  const browser = await chromium.connectOverCDP(`http://127.0.0.1:${port}`);
+  const debugged = `http://127.0.0.1:${port}`;
+  // Whoever connects while the page is still on its way may wait for ever: its title comes with the window.
+  await eventually(async () => {
+    const pages = (await (await fetch(`${debugged}/json/list`)).json()) as { readonly title: string }[];
+    expect(pages.map(({ title }) => title).join()).toContain(' – Standlines');
+  });
+  const browser = await eventually(() => chromium.connectOverCDP(debugged, { timeout: 15_000 }));
   const page = await eventually(() => {
     const found = browser.contexts().flatMap((each) => each.pages())[0];
     if (!found) throw new Error('the browser has no page');

@@ -55,8 +55,8 @@ describe('every finding', () => {
 describe('sentences', () => {
   test('of the house, with a list of what is hidden', () => {
     const { headline, text, advice } = toldOf('sight.house');
-    expect(headline).toMatch(/^Von \d+ der \d+ Plätze ist Spieler 1 nicht gut zu sehen$/);
-    expect(text).toMatch(/^Von \d+ % der Plätze ist Spieler 1 gut zu sehen; hier gelten 75 %\. /);
+    expect(headline).toMatch(/^Von \d+ der \d+ Plätze aus ist Spieler 1 nicht gut zu sehen$/);
+    expect(text).toMatch(/^Von \d+ % der Plätze aus ist Spieler 1 gut zu sehen; hier gelten 75 %\. /);
     expect(text).toMatch(
       /Pult 1 verdeckt am meisten: .*, für \d+ Plätze.*, im Mittel über den Saal \d+ %\.$/,
     );
