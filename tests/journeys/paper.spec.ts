@@ -137,6 +137,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     await withParts(program.home, ['clarinet']);
     await editor.openFile('printed');
+    await expect(editor.title).toContainText('printed');
     await expect(editor.title).toContainText('printed.standlines');
     const turns = await openPaper(editor, page);
 
@@ -240,6 +241,7 @@ test('the preview shows the pages of the part where the print has them', async (
 }) => {
   await withParts(program.home, ['clarinet', 'viola']);
   await editor.openFile('printed');
+  await expect(editor.title).toContainText('printed');
   await openPaper(editor, page);
   await editor.dialog.getByLabel('Paper of stand 1').selectOption('a3');
   await editor.dialog.getByRole('button', { name: 'Save 2 PDFs…' }).click();
