@@ -15,32 +15,16 @@ import { german } from '#model/words/german/index.ts';
 import { drawnBooklet } from '../../../../electron/services/booklet.ts';
 import { createMeasure } from '../../../../electron/services/fonts.ts';
 import { jobOfStation, printPlanned } from '../../../../electron/services/planned-print.ts';
-import { aDocument, aPlayer, aScore, aStand, MUSIC, SETUP, SIDE } from '../../../helpers/build.ts';
+import { aDocument, aPlayer, aScore, aStand, SETUP, SIDE } from '../../../helpers/build.ts';
 import { textsIn } from '../../../shared-model/drawing/drawings.ts';
-import { demoDuo, longBook, planned, wideConcertina } from './plans.ts';
+import { demoDuo, longBook, planned, repeatedBars, wideConcertina } from './plans.ts';
 
 beforeEach(() => speakFrom('de', german));
 afterEach(speakEnglish);
 
-/** Bars of 4 s; 3 to 6 are played twice, 4 to 6 are silent; pages begin with bars 1, 3, 7 and 9. */
-const repeated: Music = {
-  ...MUSIC,
-  bars: Array.from({ length: 10 }, (_, index) => ({ number: String(index + 1), ticks: 8 })),
-  order: [
-    [0, 5],
-    [2, 9],
-  ],
-  parts: [
-    {
-      ...MUSIC.parts[0]!,
-      silences: [3, 4, 5].map((bar) => [bar, 0, 8] as const),
-      pages: [0, 2, 6, 8].map((bar, index) => ({ page: index + 1, bar })),
-    },
-  ],
-};
 const twoMovements: Music = {
-  ...repeated,
-  bars: repeated.bars.map((bar, index) => ({ ...bar, number: String((index % 5) + 1) })),
+  ...repeatedBars,
+  bars: repeatedBars.bars.map((bar, index) => ({ ...bar, number: String((index % 5) + 1) })),
   movements: [0, 5],
   order: [[0, 9]],
 };
@@ -71,7 +55,7 @@ function inBooklets(paper: PlannedPaper, model: string): string[] {
 
 describe('a turn', () => {
   it('tells its bar, its time and which time through it in lines of their own', () => {
-    const written = onCards(oboeWith(repeated));
+    const written = onCards(oboeWith(repeatedBars));
     const at = written.indexOf('Takt 4');
     expect(written.slice(at, at + 3)).toEqual(['Takt 4', '0:28', '2. Mal']);
     const moved = onCards(oboeWith(twoMovements));
@@ -80,7 +64,7 @@ describe('a turn', () => {
   });
 
   it('stands on the leaf and in the plan’s lines with a decimal comma', () => {
-    const paper = oboeWith(repeated);
+    const paper = oboeWith(repeatedBars);
     const [station] = paper.plan.stations;
     if (!station) throw new Error('the plan uses the stand');
     expect(bookletOfStation(paper, station).cues).toEqual(['in Takt 4, 2. Mal (0:28)']);

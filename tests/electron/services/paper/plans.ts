@@ -90,3 +90,20 @@ export function keeping({ document, setup, plan }: PlannedPaper): Document {
   if (!outcome.ok) throw new Error(outcome.reason);
   return applyDiff(document, outcome.diff);
 }
+
+/** Bars of 4 s; 3 to 6 are played twice, 4 to 6 are silent; pages begin with bars 1, 3, 7 and 9. */
+export const repeatedBars: Music = {
+  ...MUSIC,
+  bars: Array.from({ length: 10 }, (_, index) => ({ number: String(index + 1), ticks: 8 })),
+  order: [
+    [0, 5],
+    [2, 9],
+  ],
+  parts: [
+    {
+      ...MUSIC.parts[0]!,
+      silences: [3, 4, 5].map((bar) => [bar, 0, 8] as const),
+      pages: [0, 2, 6, 8].map((bar, index) => ({ page: index + 1, bar })),
+    },
+  ],
+};

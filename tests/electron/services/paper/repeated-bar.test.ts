@@ -10,29 +10,13 @@ import { planJson } from '#model/pages/planner/plan-json.ts';
 import { planNow } from '#model/pages/planner/planner.ts';
 import { wordsOf } from '#model/pages/planner/words.ts';
 import { createMeasure } from '../../../../electron/services/fonts.ts';
-import { aDocument, aPlayer, aScore, aStand, MUSIC, SETUP, SIDE } from '../../../helpers/build.ts';
+import { aDocument, aPlayer, aScore, aStand, SETUP, SIDE } from '../../../helpers/build.ts';
 import { textsIn } from '../../../shared-model/drawing/drawings.ts';
-import { planned } from './plans.ts';
+import { planned, repeatedBars } from './plans.ts';
 
-/** Bars of 4 s; 3 to 6 are played twice, 4 to 6 are silent; pages begin with bars 1, 3, 7 and 9. */
-const music: Music = {
-  ...MUSIC,
-  bars: Array.from({ length: 10 }, (_, index) => ({ number: String(index + 1), ticks: 8 })),
-  order: [
-    [0, 5],
-    [2, 9],
-  ],
-  parts: [
-    {
-      ...MUSIC.parts[0]!,
-      silences: [3, 4, 5].map((bar) => [bar, 0, 8] as const),
-      pages: [0, 2, 6, 8].map((bar, index) => ({ page: index + 1, bar })),
-    },
-  ],
-};
 const player = aPlayer({ name: 'Oboe' });
 const stand = aStand({ y: 1500, sides: [{ ...SIDE, reader: player.id, pagesAcross: 2 }] });
-const paper = planned(aDocument(player, stand, aScore({ players: [player.id], music })), SETUP);
+const paper = planned(aDocument(player, stand, aScore({ players: [player.id], music: repeatedBars })), SETUP);
 
 it('in the plan’s lines and data', () => {
   const result = planNow(paper.instance);
@@ -56,13 +40,13 @@ it('on the cue card, where an instrument is taken up', () => {
   const model = paperModel('a4');
   if (!model) throw new Error('there is A4');
   const tools = { palette: PALETTES.print, measure: createMeasure() };
-  const [part] = music.parts;
+  const [part] = repeatedBars.parts;
   // Bar 7 begins after the second time through bars 3 to 6; bar 4 asks for the other instrument each time.
   const instruments = [
     { bar: 3, name: 'Cor anglais' },
     { bar: 5, name: 'Oboe' },
   ];
-  const changing = { ...music, parts: [{ ...part!, instruments }] };
+  const changing = { ...repeatedBars, parts: [{ ...part!, instruments }] };
   const asked = planned(aDocument(player, stand, aScore({ players: [player.id], music: changing })), SETUP);
   const { sheets } = cardSheets({ ...asked, units: 'metric', paper: model, tools });
   const written = sheets.flatMap(({ children }) => textsIn(children).map(({ text }) => text));
@@ -81,8 +65,8 @@ it('in the note on the leaf', () => {
 
 it('and in which movement, where a bar is played once, and its number stands in two of them', () => {
   const twoMovements: Music = {
-    ...music,
-    bars: music.bars.map((bar, index) => ({ ...bar, number: String((index % 5) + 1) })),
+    ...repeatedBars,
+    bars: repeatedBars.bars.map((bar, index) => ({ ...bar, number: String((index % 5) + 1) })),
     movements: [0, 5],
     order: [[0, 9]],
   };
