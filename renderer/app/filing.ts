@@ -23,7 +23,7 @@ function unitsOfNew({ settings: { units } }: Editor): Units {
 
 export async function openDemo(editor: Editor): Promise<void> {
   if (!(await editor.desk.mayLeave())) return;
-  const answer = await editor.host.call('files.demo');
+  const answer = await editor.whileComing(editor.host.call('files.demo'));
   if (!answer.ok) return editor.warn(answer.error.message, 'opening');
   const reading = readDemo(answer.value.text, navigator.language);
   if (!reading.ok) return editor.warn(`${answer.value.name}: ${reading.problem.message}`, 'opening');

@@ -54,6 +54,8 @@ export interface Asking {
 }
 
 export interface DeskNews {
+  /** Another document is on its way: what is done to this one until then would be lost with it. */
+  coming<T>(arrival: Promise<T>): Promise<T>;
   /** Another document is on the desk, or this one has been written to a file. */
   identity(now: FileIdentity, cause: 'opened' | 'saved'): void;
   saved(name: string): void;
@@ -106,7 +108,11 @@ export class FileDesk {
    * Opens a file in place of what is open; the caller has asked about unsaved changes. False: it could not be, which
    * is told unless it is only `tried`.
    */
-  async open(handle: Handle, { tried = false } = {}): Promise<boolean> {
+  open(handle: Handle, { tried = false } = {}): Promise<boolean> {
+    return this.#parts.news.coming(this.#read(handle, tried));
+  }
+
+  async #read(handle: Handle, tried: boolean): Promise<boolean> {
     const answer = await this.#parts.host.call('files.read', handle);
     if (answer.ok) return this.#opened(answer.value);
     return tried ? false : this.#failed(answer.error.message);
@@ -129,7 +135,11 @@ export class FileDesk {
     if (await this.mayLeave()) await this.open(handle);
   }
 
-  async recover(id: string): Promise<boolean> {
+  recover(id: string): Promise<boolean> {
+    return this.#parts.news.coming(this.#readKept(id));
+  }
+
+  async #readKept(id: string): Promise<boolean> {
     const answer = await this.#parts.host.call('recovery.read', id);
     if (!answer.ok) return this.#failed(answer.error.message);
     const { text, ...file } = answer.value;
@@ -160,7 +170,7 @@ export class FileDesk {
     if (!this.#parts.concert.dirty) return true;
     const choice = await this.#parts.ask.unsaved(this.#identity.name);
     if (choice === 'save') return this.save();
-    if (choice === 'discard') await this.#forgetKeptWork();
+    if (choice === 'discard') await this.#parts.news.coming(this.#forgetKeptWork());
     return choice === 'discard';
   }
 

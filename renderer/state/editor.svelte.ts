@@ -59,6 +59,8 @@ export class Editor {
   file: FileIdentity = $state.raw({} as FileIdentity);
   settings: Settings = $state.raw({} as Settings);
   connected = $state(true);
+  /** How many documents are on their way: until they are there, nothing can be done to the one they take the place of. */
+  coming = $state(0);
   /** The page goes because the user said so: nothing is asked again. */
   leaving = false;
   /** What the user should read and can put away; the newest last. */
@@ -98,6 +100,16 @@ export class Editor {
     const { units } = this.settings;
     return units === 'document' ? this.session.concert.units : units;
   });
+
+  /** Holds the window until what takes the place of the document has come, or could not. */
+  async whileComing<T>(arrival: Promise<T>): Promise<T> {
+    this.coming++;
+    try {
+      return await arrival;
+    } finally {
+      this.coming--;
+    }
+  }
 
   /** Carries a command out and shows a refusal, for callers that have no better place for it. */
   carryOut(outcome: Outcome): boolean {
@@ -174,6 +186,7 @@ export class Editor {
 
   #deskNews(): DeskNews {
     return {
+      coming: (arrival) => this.whileComing(arrival),
       identity: (now, cause) => {
         this.file = now;
         this.done = '';

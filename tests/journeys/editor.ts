@@ -28,9 +28,14 @@ interface Fixtures {
 /** How many times slower than this machine the window is to be, so that what only a quick one gets away with shows. */
 const SLOWNESS = Number(process.env['SLOW'] ?? 1);
 
+/** Milliseconds by which every answer of the program is to come late. */
+const LATENESS = Number(process.env['LATE'] ?? 0);
+
 export const test = base.extend<Fixtures>({
   context: async ({ context }, use) => {
     if (SLOWNESS > 1) context.on('page', (page) => void slowDown(page));
+    if (LATENESS > 0)
+      await context.route(/\/call\//, (route) => setTimeout(() => void route.fallback(), LATENESS));
     await use(context);
   },
   program: async ({}, use) => {
@@ -155,6 +160,11 @@ export class Editor {
     return this.page.getByRole('dialog').and(this.page.locator(':not([aria-busy])'));
   }
 
+  /** None is there, and none is on its way. */
+  async noDialog(): Promise<void> {
+    await expect(this.page.getByRole('dialog')).toHaveCount(0);
+  }
+
   field(label: string) {
     return this.page.getByLabel(label, { exact: true });
   }
@@ -231,7 +241,7 @@ export class Editor {
   async openFile(name: string): Promise<void> {
     await this.page.keyboard.press('Control+o');
     await this.dialog.getByRole('button', { name: `${name}.standlines` }).dblclick();
-    await expect(this.dialog).toBeHidden();
+    await this.noDialog();
   }
 
   /**

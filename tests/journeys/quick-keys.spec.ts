@@ -87,3 +87,31 @@ test('while a dialog is on its way no key and no click gets to the window beneat
   await expect(dialog).toHaveCount(0);
   await expect(editor.items).toBeFocused();
 });
+
+test('while a file is on its way no key and no click gets to the document that it takes the place of', async ({
+  editor,
+  page,
+}) => {
+  await editor.saveAs('first');
+  let letCome = (): void => undefined;
+  const mayCome = new Promise<void>((resolve) => (letCome = resolve));
+  await page.route(/files\.read/, async (route) => {
+    await mayCome;
+    await route.continue();
+  });
+  await editor.select(/^Clarinet/);
+  const before = await editor.position();
+  await page.keyboard.press('Control+o');
+  await editor.dialog.getByRole('button', { name: 'first.standlines' }).dblclick();
+  const coming = page.getByRole('dialog', { name: 'One moment…' });
+  await expect(coming).toBeVisible();
+  for (const key of ['Delete', 'Shift+ArrowRight', 'Escape', 'Enter', 'Control+l'])
+    await page.keyboard.press(key);
+  const box = await editor.box();
+  await page.mouse.click(box.x + 20, box.y + 20);
+  await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeVisible();
+  letCome();
+  await editor.noDialog();
+  await editor.select(/^Clarinet/);
+  expect(await editor.position()).toEqual(before);
+});

@@ -86,6 +86,7 @@ beforeEach(() => {
     concert,
     ask: asking(),
     news: {
+      coming: (arrival) => arrival,
       identity: (_, cause) => told.push(cause),
       saved: (name) => told.push(`saved ${name}`),
       remark: (message, topic) => remarks.push(`${topic}: ${message}`),
