@@ -19,6 +19,8 @@ export default defineConfig({
   // A slow disk or a busy machine is not a fault of the editor: what is waited for comes within a few seconds.
   expect: { timeout: 20_000 },
   forbidOnly: true,
+  // On a busy machine a browser may die under a journey. `npm test` names whatever passed only then.
+  retries: 1,
   reporter: [['list'], ['json', { outputFile: '../test-results/journeys.json' }]],
   use: {
     viewport: { width: 1440, height: 900 },

@@ -10,17 +10,26 @@ import { runScript } from './run.mjs';
 import { requireNode, root } from './surroundings.mjs';
 import { canInstall, findBrowser, findProgram, installPackages } from './tools.mjs';
 
-/** @typedef {{ passed: number, failed: number, skipped: number, notRun: string[] }} Tally */
+/**
+ * `again`: passed, but only when it was tried once more.
+ * @typedef {{ passed: number, failed: number, skipped: number, notRun: string[], again?: string[] }} Tally
+ */
 
-/** @type {Tally} */
-const sum = { passed: 0, failed: 0, skipped: 0, notRun: [] };
+const sum = {
+  passed: 0,
+  failed: 0,
+  skipped: 0,
+  /** @type {string[]} */ notRun: [],
+  /** @type {string[]} */ again: [],
+};
 
 /** @param {Partial<Tally>} tally */
-function add({ passed = 0, failed = 0, skipped = 0, notRun = [] }) {
+function add({ passed = 0, failed = 0, skipped = 0, notRun = [], again = [] }) {
   sum.passed += passed;
   sum.failed += failed;
   sum.skipped += skipped;
   sum.notRun.push(...notRun);
+  sum.again.push(...again);
 }
 
 /**
@@ -54,19 +63,25 @@ async function suite(name, { script, args, report, count }) {
 
 /** @param {any} report @returns {Tally} */
 function countJourneys({ stats, suites, errors }) {
-  const failed = stats.unexpected + stats.flaky + (stats.unexpected === 0 ? errors.length : 0);
-  return { passed: stats.expected, failed, skipped: stats.skipped, notRun: suites.flatMap(skippedIn) };
+  return {
+    passed: stats.expected + stats.flaky,
+    failed: stats.unexpected + (stats.unexpected === 0 ? errors.length : 0),
+    skipped: stats.skipped,
+    notRun: journeysThat('skipped', suites),
+    again: journeysThat('flaky', suites),
+  };
 }
 
-/** @param {any} suite @returns {string[]} */
-function skippedIn({ suites = [], specs = [] }) {
-  const skipped = specs.filter((/** @type {any} */ spec) =>
-    spec.tests.some((/** @type {any} */ test) => test.status === 'skipped'),
-  );
-  return [
-    ...skipped.map((/** @type {any} */ spec) => `journey: ${spec.title}`),
-    ...suites.flatMap(skippedIn),
-  ];
+/** @param {'skipped' | 'flaky'} status @param {any[]} suites @returns {string[]} */
+function journeysThat(status, suites) {
+  return suites.flatMap(({ suites: inner = [], specs = [] }) => [
+    ...specs
+      .filter((/** @type {any} */ { tests }) =>
+        tests.some((/** @type {any} */ test) => test.status === status),
+      )
+      .map((/** @type {any} */ { file, title }) => `journey: ${file}: ${title}`),
+    ...journeysThat(status, inner),
+  ]);
 }
 
 /** Chromium for the journeys and poppler to look into the printed plots. */
@@ -118,6 +133,12 @@ if (findBrowser()) {
   });
 }
 
-if (sum.notRun.length > 0) console.log(`\nNot run:\n${sum.notRun.map((line) => `  - ${line}`).join('\n')}`);
+/** @param {string} title @param {readonly string[]} lines */
+function list(title, lines) {
+  if (lines.length > 0) console.log(`\n${title}:\n${lines.map((line) => `  - ${line}`).join('\n')}`);
+}
+
+list('Not run', sum.notRun);
+list('Passed only when tried again, so that somebody has to look why', sum.again);
 console.log(`\n${sum.passed} passed, ${sum.failed} failed, ${sum.skipped} skipped`);
 process.exitCode = sum.failed === 0 && sum.passed > 0 ? 0 : 1;
