@@ -19,7 +19,7 @@ import type { Box, GroupPrimitive, Primitive } from './primitives.ts';
 
 export { planContext, WORST_SEEN } from './plan/context.ts';
 export type { PlanContext, PlanLayers, PlanReport, PlanRequest } from './plan/context.ts';
-export { planExtent, stageExtent } from './plan/extent.ts';
+export { isDownTheHouse, planExtent, stageExtent } from './plan/extent.ts';
 export { levelsApart } from './plan/levels-apart.ts';
 export { describeItem, drawItem, drawItems, drawRisers, drawThings } from './plan/items.ts';
 

@@ -1,12 +1,12 @@
 /** Little drawings of the evening, on sheets without a border: a setup, and a changeover with its ways. */
 
-import type { Document } from '#model/document/document.ts';
+import { placedInSetup, type Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
 import type { Units } from '#model/document/measures.ts';
 import { changeoverPlan, changeoverPlanScale } from '#model/drawing/changeover/plan.ts';
 import { runsOf, runWords } from '#model/drawing/changeover/runs.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
-import { planDrawing, stageExtent } from '#model/drawing/plan.ts';
+import { isDownTheHouse, planDrawing, stageExtent } from '#model/drawing/plan.ts';
 import type { MeasureText, Sheet } from '#model/drawing/primitives.ts';
 import type { Changeover } from '#model/programme/changeover.ts';
 
@@ -27,6 +27,7 @@ export function setupSketch(
   title: string,
 ): Sheet {
   const stage = stageExtent(document, setup);
+  const house = placedInSetup(document, setup).filter((record) => isDownTheHouse(document, record));
   const origin = { x: MARGIN - stage.x / SCALE, y: MARGIN + (stage.y + stage.height) / SCALE };
   return {
     title,
@@ -37,6 +38,7 @@ export function setupSketch(
       report: null,
       palette: PALETTES.print,
       area: null,
+      leftOut: new Set(house.map(({ id }) => id)),
       layers: {
         ...{ seats: false, sightBands: null, marks: true, names: false, words: false },
         ...{ dimensions: 'none', grid: false, reach: false, routes: false },

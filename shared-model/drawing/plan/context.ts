@@ -1,14 +1,17 @@
 /** What every part of the plan is drawn from, and the step from the stage to the page. */
 
+import { outlineOf } from '../../catalogue/outlines.ts';
 import { inSetup, placedInSetup, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import type { Units } from '../../document/measures.ts';
 import type { Instrument, PlacedRecord, Point, Riser } from '../../document/records.ts';
 import type { ReachResult, RouteResult } from '../../checks/report.ts';
 import { chain, mapPath, mapPoint, shift, turnAbout, type Affine } from '../affine.ts';
+import { boxContains, boxOfPoints } from '../bounds.ts';
 import type { Path } from '../outline.ts';
 import type { Palette } from '../palette.ts';
 import type { Box, MeasureText, PathPrimitive, Stroke } from '../primitives.ts';
+import { isDownTheHouse } from './extent.ts';
 import { shortMarks } from './short-marks.ts';
 
 export interface PlanLayers {
@@ -78,7 +81,7 @@ export interface PlanRequest {
 export interface PlanContext extends PlanRequest {
   /** From the stage (mm, y upstage) to the page (mm on paper, y down). */
   readonly toPage: Affine;
-  /** Everything placed in the setup that is drawn, kind by kind in the order of the marks. */
+  /** Everything placed in the setup that is drawn, kind by kind in the order of the marks; columns off the area are not. */
   readonly items: readonly PlacedRecord[];
   readonly risers: readonly Riser[];
   readonly marks: ReadonlyMap<string, string>;
@@ -89,15 +92,27 @@ export interface PlanContext extends PlanRequest {
 export function planContext(request: PlanRequest): PlanContext {
   const { document, setup, scale, origin, leftOut } = request;
   const all = placedInSetup(document, setup);
-  const items = leftOut ? all.filter(({ id }) => !leftOut.has(id)) : all;
+  const toPage = stageToPage(scale, origin);
+  const shown = leftOut ? all.filter(({ id }) => !leftOut.has(id)) : all;
+  const items = shown.filter((record) => !isCutOff({ ...request, toPage }, record));
   return {
     ...request,
-    toPage: stageToPage(scale, origin),
+    toPage,
     items,
     risers: items.filter((record) => record.kind === 'riser'),
     marks: shortMarks(all),
     held: heldInstruments(document, setup),
   };
+}
+
+/** A column down the house shows whole or not at all, as rows of seats do. */
+function isCutOff(
+  { document, area, toPage }: Pick<PlanContext, 'document' | 'area' | 'toPage'>,
+  record: PlacedRecord,
+): boolean {
+  if (area === null || !isDownTheHouse(document, record)) return false;
+  const box = boxOfPoints(outlineOf(record).map((corner) => mapPoint(toPage, corner)));
+  return box !== null && !boxContains(area, box);
 }
 
 /** From the stage (mm, y upstage) to the page (mm on paper, y down). */

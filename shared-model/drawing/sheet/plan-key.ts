@@ -5,6 +5,7 @@ import { inSetup, placedInSetup } from '../../document/document.ts';
 import type { Units } from '../../document/measures.ts';
 import { housePlaces } from '../../document/seating.ts';
 import { t } from '../../words/say.ts';
+import { isDownTheHouse } from '../plan/extent.ts';
 import { letterKey } from '../plan/short-marks.ts';
 import { SCALE_BAR_HEIGHT, scaleBar } from '../plan/scale-bar.ts';
 import type { Box, Primitive } from '../primitives.ts';
@@ -40,6 +41,8 @@ export interface PlanFacts {
   readonly mapSheet: number | null;
   /** Some of the house is not on the plan. */
   readonly isHouseCut: boolean;
+  /** Marks of what belongs to the house and is not on the plan. */
+  readonly notShown: readonly string[];
   /** Marks whose figures found no room. */
   readonly withoutFigures: readonly string[];
   /** And those that have no name beside them, though they have one. */
@@ -49,10 +52,14 @@ export interface PlanFacts {
 /** Room for the longest notes there can be: the plan is laid out before it is known what it has to leave out. */
 export function planNotesHeight(request: PlotSheetRequest, width: number): number {
   const marks = placedInSetup(request.document, request.setup).map(() => 'PF88');
+  const house = placedInSetup(request.document, request.setup).filter((record) =>
+    isDownTheHouse(request.document, record),
+  );
   const longest = {
     marksSheet: 88,
     mapSheet: 88,
     isHouseCut: true,
+    notShown: house.map(() => 'PF88'),
     withoutFigures: marks,
     withoutNames: marks,
   };
@@ -73,6 +80,7 @@ export function planNotes({ document, setup, units }: PlotSheetRequest, facts: P
       : []),
     [
       ...house,
+      ...notShownNote(facts),
       t`Print at 100 % and check the bar with a ruler. Local codes, the venue and licensed practice come before this plot.`,
     ],
   ].map((sentences) => sentences.join(' '));
@@ -103,6 +111,11 @@ function leftOut({ withoutFigures, withoutNames, marksSheet }: PlanFacts): strin
             : t`No room here for the names of ${names}.`,
         ]),
   ];
+}
+
+/** Where they are is in the table of marks. */
+function notShownNote({ notShown }: PlanFacts): string[] {
+  return notShown.length === 0 ? [] : [t`Down the house, not shown here: ${firstNames(notShown)}.`];
 }
 
 function houseNote({ mapSheet, isHouseCut }: PlanFacts): string[] {

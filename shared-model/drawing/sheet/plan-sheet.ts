@@ -36,13 +36,15 @@ export function planSheet(
   const isHouseCut = houseShown(context).isCut;
   const withoutFigures = labels.withoutFigures.map(({ mark }) => mark);
   const withoutNames = labels.withoutNames.map(({ mark }) => mark);
+  const drawn = new Set(context.items.map(({ id }): string => id));
+  const notShown = [...context.marks].flatMap(([id, mark]) => (drawn.has(id) ? [] : [mark]));
   return {
     children: [
       frameLine(request, layout),
       ...titleBlock(fields, layout.title, request),
       plan,
       notes(
-        planNotes(request, { ...sheets, isHouseCut, withoutFigures, withoutNames }),
+        planNotes(request, { ...sheets, isHouseCut, notShown, withoutFigures, withoutNames }),
         layout.notes,
         request,
       ),

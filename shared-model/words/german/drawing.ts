@@ -109,6 +109,7 @@ export const drawing: Entries = {
     'Unter einer Marke: wo ihr Kreuz liegt, in Millimetern von der Mittellinie (ML) und von der Vorderkante (KANTE); li, re: vom Saal aus gesehen; hi: nach hinten, vo: nach vorn.',
   'Under a mark: where its cross is, in feet and inches from the centre line (CL) to stage left (SL) or right (SR), and upstage (US) of the front edge (EDGE).':
     'Unter einer Marke: wo ihr Kreuz liegt, in Fuß und Zoll von der Mittellinie (ML) und von der Vorderkante (KANTE); li, re: vom Saal aus gesehen; hi: nach hinten, vo: nach vorn.',
+  'Down the house, not shown here: {0}.': 'Weiter hinten im Saal, hier nicht gezeigt: {0}.',
   'No room here for the figures of {0} (sheet {1}).': 'Ohne Zahlen mangels Platz (siehe Blatt {1}): {0}.',
   'No room here for the figures of {0}.': 'Ohne Zahlen mangels Platz: {0}.',
   'No room here for the names of {0} (sheet {1}).': 'Ohne Namen mangels Platz (siehe Blatt {1}): {0}.',
