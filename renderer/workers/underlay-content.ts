@@ -4,6 +4,7 @@ import DxfParser from 'dxf-parser';
 import type { UnderlayPicture } from '#model/document/records.ts';
 import type { DxfDrawing } from '#model/underlay/dxf-entities.ts';
 import { dxfLines, type DxfLines, type DxfProblem } from '#model/underlay/dxf-lines.ts';
+import { leftOutOf, type LeftOut } from '#model/underlay/left-out.ts';
 import { MOST_PIXELS, pictureSize } from '#model/underlay/picture-size.ts';
 
 /** Told by the worker as soon as it can be asked. */
@@ -24,7 +25,7 @@ export interface ReadPicture {
 
 export type UnderlayAnswer =
   | { readonly ok: true; readonly picture: ReadPicture }
-  | { readonly ok: true; readonly lines: DxfLines }
+  | { readonly ok: true; readonly lines: DxfLines; readonly leftOut: LeftOut }
   | { readonly ok: false; readonly problem: UnderlayProblem };
 
 export type UnderlayProblem = DxfProblem | 'damaged';
@@ -79,9 +80,9 @@ const PIECE = 8192;
 /** Its words are not used, so that any code page will do. */
 export function contentOfDxf(bytes: Uint8Array): UnderlayAnswer {
   const text = new TextDecoder('latin1').decode(bytes);
-  // The parser leaves out nothing, and checks no number: what it gives is as wild as the file.
+  // The parser checks no number: what it gives is as wild as the file.
   const drawing = new DxfParser().parseSync(text) as unknown as DxfDrawing | null;
   if (!drawing) return { ok: false, problem: 'damaged' };
   const result = dxfLines(drawing);
-  return result.ok ? { ok: true, lines: result.lines } : result;
+  return result.ok ? { ok: true, lines: result.lines, leftOut: leftOutOf(text) } : result;
 }

@@ -29,6 +29,11 @@ export interface DxfEntity {
   /** Of ellipses. */
   readonly majorAxisEndPoint?: DxfPoint;
   readonly axisRatio?: number;
+  /** Of splines. */
+  readonly controlPoints?: readonly DxfPoint[];
+  readonly fitPoints?: readonly DxfPoint[];
+  readonly knotValues?: readonly number[];
+  readonly degreeOfSplineCurve?: number;
   /** Of inserts: a block's name, and how it is put down. Rotation in degrees. */
   readonly name?: string;
   readonly position?: DxfPoint;

@@ -2,6 +2,7 @@
 
 import { placed, type Vec2 } from '../geometry/frame.ts';
 import type { DxfEntity, DxfVertex } from './dxf-entities.ts';
+import { splinePoints } from './spline.ts';
 
 /** Curves are drawn with so many lines a full turn: off a circle by 0.2 % of its radius. */
 const STEPS_PER_TURN = 48;
@@ -32,6 +33,8 @@ function pointsOf(entity: DxfEntity): Vec2[] | null {
       return circlePoints(entity);
     case 'ELLIPSE':
       return ellipsePoints(entity);
+    case 'SPLINE':
+      return splinePoints(entity);
     default:
       return null;
   }

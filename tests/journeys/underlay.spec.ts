@@ -148,6 +148,28 @@ test('a drawing goes under the plan, is scaled by two points and traced', async 
   await expect(editor.items.getByRole('treeitem', { name: /^room/ })).toHaveCount(1);
 });
 
+test('a drawing with more than lines is shown without the rest, and it is said', async ({
+  editor,
+  page,
+  program,
+}) => {
+  const words = [
+    [0, 'TEXT'],
+    [8, '0'],
+    [10, 0],
+    [20, 0],
+    [40, 200],
+    [1, 'ROOM'],
+  ] as const;
+  const entities = [dxfLine(0, 0, 5000, 4000), words, words];
+  writeFileSync(join(program.home, 'words.dxf'), writtenDxf({ insUnits: 4, entities }));
+  await choose(editor, 'words.dxf');
+  await expect(
+    page.getByText('Of words.dxf only lines and curves are shown. Left out: TEXT 2.'),
+  ).toBeVisible();
+  await expect(editor.items.getByRole('treeitem', { name: /^words/ })).toBeVisible();
+});
+
 test('the plan is saved as DXF, and nothing is replaced unasked', async ({ editor, page, program }) => {
   const path = join(program.home, 'mine.dxf');
   writeFileSync(path, 'mine');

@@ -24,7 +24,12 @@ export type ReadUnderlay =
       readonly picture: UnderlayPicture;
       readonly note: string | null;
     }
-  | { readonly type: 'lines'; readonly name: string; readonly lines: DxfLines }
+  | {
+      readonly type: 'lines';
+      readonly name: string;
+      readonly lines: DxfLines;
+      readonly note: string | null;
+    }
   /** A page is still to be chosen. */
   | { readonly type: 'pages'; readonly name: string; readonly pages: PdfPages }
   | { readonly type: 'left' }
@@ -77,7 +82,10 @@ function isLocked(error: unknown): boolean {
 function fromAnswer(answer: UnderlayAnswer | 'late', name: string): ReadUnderlay {
   if (answer === 'late') return refused(text.underlay.tooLong(name));
   if (!answer.ok) return refused(PROBLEMS[answer.problem](name));
-  if ('lines' in answer) return { type: 'lines', name, lines: answer.lines };
+  if ('lines' in answer) {
+    const things = answer.leftOut.map(({ name: kind, count }) => `${kind} ${count}`).join(', ');
+    return { type: 'lines', name, lines: answer.lines, note: things && text.underlay.leftOut(name, things) };
+  }
   const { picture, smaller } = answer.picture;
   const note = smaller ? text.underlay.smaller(name, picture.width, picture.height) : null;
   return { type: 'picture', name, picture, note };

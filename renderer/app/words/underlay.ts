@@ -28,6 +28,9 @@ export const underlayWords = {
     put: 'Put it under the plan',
     smaller: (name: string, width: number, height: number) =>
       `${name} was made smaller, to ${width} x ${height} pixels: finer than that nobody traces.`,
+    /** `things`: as they are called in a DXF, each with how many: "TEXT 12, HATCH 3". */
+    leftOut: (name: string, things: string) =>
+      `Of ${name} only lines and curves are shown. Left out: ${things}.`,
     added: (name: string) => `${name} lies under the plan.`,
     damaged: (name: string) => `“${name}” is damaged, or not what it says it is.`,
     locked: (name: string) => `“${name}” is locked with a password: save it without one and choose it again.`,

@@ -8,6 +8,7 @@ import DxfParser from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
 import type { DxfDrawing } from '#model/underlay/dxf-entities.ts';
 import { dxfLines, type DxfLines } from '#model/underlay/dxf-lines.ts';
+import { leftOutOf } from '#model/underlay/left-out.ts';
 import { planToDxf } from '#model/drawing/to-dxf.ts';
 import { aDocument, aStand, SETUP } from '../../helpers/build.ts';
 import {
@@ -17,6 +18,7 @@ import {
   dxfLine,
   dxfPolyline,
   writtenDxf,
+  type Pair,
   type DxfSketch,
 } from '../../helpers/written-dxf.ts';
 
@@ -116,6 +118,62 @@ describe('dxfLines', () => {
       for (const point of chain) expect(distanceTo(point, other)).toBeLessThan(250 * 0.004);
       for (const [x = NaN, y = NaN] of other) expect(distanceTo([x, y], chain)).toBeLessThan(250 * 0.004);
     });
+  });
+
+  it('draws splines where an independent reader has them, and refuses knots that do not belong to them', () => {
+    const spline = (knots: readonly number[]): Pair[] => [
+      ...([
+        [0, 'SPLINE'],
+        [8, '0'],
+        [70, 8],
+        [71, 3],
+        [72, knots.length],
+        [73, 6],
+      ] as Pair[]),
+      ...knots.map((knot): Pair => [40, knot]),
+      ...[0, 300, 700, 1200, 1400, 2000].flatMap((x, index): Pair[] => [
+        [10, x],
+        [20, index % 2 === 0 ? 0 : 500],
+      ]),
+    ];
+    const text = writtenDxf({ entities: [spline([0, 0, 0, 0, 1, 3, 4, 4, 4, 4])] });
+    const [own = []] = chainsOf(linesOf(text));
+    const other = new Helper(text).toPolylines().polylines[0]?.vertices ?? [];
+    expect(own.length).toBeGreaterThan(30);
+    expect(other.length).toBeGreaterThan(30);
+    // Both go along the same curve in straight pieces of a fiftieth of its length or less.
+    for (const point of own) expect(distanceTo(point, other)).toBeLessThan(3);
+    for (const [x = NaN, y = NaN] of other) expect(distanceTo([x, y], own)).toBeLessThan(3);
+    for (const knots of [[0, 1], [0, 0, 0, 0, 3, 1, 4, 4, 4, 4], Array.from({ length: 10 }, () => 1)])
+      expect(resultOf(writtenDxf({ entities: [spline(knots)] }))).toEqual({ ok: false, problem: 'empty' });
+  });
+
+  it('counts what is no line, whatever the ends of its lines are', () => {
+    const text = writtenDxf({
+      entities: [
+        dxfLine(0, 0, 1, 1),
+        [
+          [0, 'TEXT'],
+          [8, 'HATCH'],
+          [1, 'TEXT'],
+        ],
+        [
+          [0, 'HATCH'],
+          [8, '0'],
+        ],
+        [
+          [0, 'TEXT'],
+          [8, '0'],
+        ],
+      ],
+    });
+    const counted = [
+      { name: 'TEXT', count: 2 },
+      { name: 'HATCH', count: 1 },
+    ];
+    expect(leftOutOf(text)).toEqual(counted);
+    expect(leftOutOf(text.replaceAll('\n', '\r\n'))).toEqual(counted);
+    expect(leftOutOf(writtenDxf({ entities: [dxfLine(0, 0, 1, 1)] }))).toEqual([]);
   });
 
   it.each([

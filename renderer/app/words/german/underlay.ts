@@ -30,6 +30,7 @@ export const underlayWords: Widened<typeof english> = {
     put: 'Unter den Plan legen',
     smaller: (name, width, height) =>
       `${name} wurde auf ${width} x ${height} Pixel verkleinert: Feiner zeichnet niemand nach.`,
+    leftOut: (name, things) => `Von ${name} sind nur Linien und Kurven zu sehen. Nicht gezeigt: ${things}.`,
     added: (name) => `${name} liegt unter dem Plan.`,
     damaged: (name) => `„${name}“ ist beschädigt oder nicht, was der Name sagt.`,
     locked: (name) =>
