@@ -99,11 +99,19 @@ const turn = (by: number) => (editor: Editor) => {
 
 const w = text.commands;
 
+/** The sides of things that can be put in line. */
+export const SIDES = [
+  { side: 'stageLeft', axis: 'x', at: 'greatest' },
+  { side: 'stageRight', axis: 'x', at: 'least' },
+  { side: 'upstage', axis: 'y', at: 'greatest' },
+  { side: 'downstage', axis: 'y', at: 'least' },
+] as const;
+
 export const ACTIONS: readonly Action[] = [
   action({
     id: 'help.commands',
     words: text.bar.commands,
-    keys: ['Mod+K', 'F1'],
+    keys: ['Mod+K'],
     run: (e) => e.questions.ask('commands', null),
   }),
   ...HELP_ACTIONS.map(action),
@@ -188,7 +196,7 @@ export const ACTIONS: readonly Action[] = [
     may: selects(1),
     run: duplicateSelection,
   }),
-  action({ id: 'edit.paste', words: w.paste, keys: ['Mod+V'], byBrowser: true, run: pasteByHand }),
+  action({ id: 'edit.paste', words: w.paste, keys: ['Mod+V'], byBrowser: true, run: (e) => pasteByHand(e) }),
   action({
     id: 'edit.group',
     words: w.group,
@@ -243,6 +251,14 @@ export const ACTIONS: readonly Action[] = [
     may: selects(1),
     run: onSelection((document, ids) => mirror(document, { ids })),
   }),
+  ...SIDES.map(({ side, axis, at }) =>
+    action({
+      id: `edit.align.${side}`,
+      words: w.alignSide[side],
+      may: selects(2),
+      run: onSelection((document, ids) => align(document, { ids, axis, at })),
+    }),
+  ),
   ...(['x', 'y'] as const).flatMap((axis) => [
     action({
       id: `edit.align.${axis}`,
@@ -271,7 +287,7 @@ export const ACTIONS: readonly Action[] = [
     keys: ['F'],
     onPlan: true,
     may: selects(1),
-    run: (e) => (e.view.tool = new FaceTowards(e, placedSelection(e))),
+    run: turnThere,
   }),
   action({ id: 'turn.left', words: w.turnLeft, keys: ['['], onPlan: true, may: selects(1), run: turn(5) }),
   action({ id: 'turn.right', words: w.turnRight, keys: [']'], onPlan: true, may: selects(1), run: turn(-5) }),
@@ -535,6 +551,11 @@ function placedSelection({ session: { settled, selection } }: Editor): string[] 
     const record = settled.records.get(id);
     return record && (isPlaced(record) || ['seatBlock', 'place', 'storage'].includes(record.kind));
   });
+}
+
+function turnThere(editor: Editor): void {
+  editor.view.tool = new FaceTowards(editor, placedSelection(editor));
+  looking.focusOn('plan');
 }
 
 function duplicateSelection(editor: Editor): void {

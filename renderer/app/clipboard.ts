@@ -22,18 +22,21 @@ export function pasteFrom(event: ClipboardEvent, editor: Editor): void {
   if (pasteText(event.clipboardData?.getData('text/plain') ?? '', editor)) event.preventDefault();
 }
 
-/** Not by the browser's key: then it asks whoever sits before it, or refuses. */
-export async function pasteByHand(editor: Editor): Promise<void> {
+/**
+ * Not by the browser's key: then it asks whoever sits before it, or refuses. `spot`: where a menu was opened; null or
+ * left out: beside what stands there.
+ */
+export async function pasteByHand(editor: Editor, spot: Point | null = null): Promise<void> {
   const clip = await navigator.clipboard.readText().catch(() => null);
   if (clip === null) editor.tell(text.hands.pasteByKey);
-  else pasteText(clip, editor);
+  else pasteText(clip, editor, spot);
 }
 
-function pasteText(clip: string, editor: Editor): boolean {
+function pasteText(clip: string, editor: Editor, spot: Point | null = editor.view.pointer): boolean {
   const items = readClipped(clip);
   if (!items) return false;
-  const { session, view } = editor;
-  const by = view.pointer ? towards(items, view.pointer) : wayBeside(editor, items.filter(isPlaced));
+  const { session } = editor;
+  const by = spot ? towards(items, spot) : wayBeside(editor, items.filter(isPlaced));
   editor.carryOut(pasted(session.settled, items, { setup: session.setup, by }));
   return true;
 }

@@ -63,7 +63,7 @@ export class Hands {
     const { tool } = view;
     if (tool) return this.#take(at, pan(this.#bench, at.pixel), () => tool.click(at));
     if (view.armed) return this.#place(at);
-    this.#takeHold(at);
+    this.#takeHold({ ...at, add: at.add || at.free });
   }
 
   move(at: PointerAt): void {
@@ -139,7 +139,7 @@ export class Hands {
       if (at.add && wasSelected) session.select(selection.filter((id) => !held.includes(id)));
       else if (!at.add) session.select(held);
     };
-    this.#take(at, dragItems(this.#bench, item, at.spot), click);
+    this.#take(at, dragItems(this.#bench, item, at), click);
   }
 
   /** What is under the pointer beside the items is what the menu is about: an underlay, a place, the platform, nothing. */

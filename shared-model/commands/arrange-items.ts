@@ -1,5 +1,6 @@
 /** Puts items in line, at even distances, or on the other side of the centre line. */
 
+import { chairOutline, outlineOf } from '../catalogue/outlines.ts';
 import type { Lamp, Point, Shape } from '../document/records.ts';
 import { isPlaced } from '../document/records.ts';
 import { t } from '../words/say.ts';
@@ -14,24 +15,40 @@ export type Axis = 'x' | 'y';
 
 export interface Align {
   readonly ids: readonly string[];
-  /** Which coordinate they get in common. */
+  /** Along which axis they come to the same. */
   readonly axis: Axis;
-  /** The least, the middle or the greatest that one of them has now. */
+  /**
+   * `middle`: their spots, half-way between the outermost. `least`, `greatest`: the sides of their outlines, at the one
+   * that reaches farthest now; of a player with his chair.
+   */
   readonly at: 'least' | 'middle' | 'greatest';
 }
 
-/** Gives at least two items a coordinate in common, by their spots and not by their outlines. */
+/** Puts at least two items in line, by their spots or by one side of their outlines. */
 export const align: Command<Align> = (document, { ids, axis, at }) => {
   const targets = movables(document, ids);
   if (!targets.ok) return targets;
   if (targets.records.length < 2) return refuse(t`Select at least two items to align.`);
-  const sorted = targets.records.map((record) => record[axis]).sort((a, b) => a - b);
-  const [least = 0, greatest = 0] = [sorted[0], sorted.at(-1)];
+  const lines = targets.records.map((record) => lineOf(record, axis, at)).sort((a, b) => a - b);
+  const [least = 0, greatest = 0] = [lines[0], lines.at(-1)];
   const to = { least, middle: (least + greatest) / 2, greatest }[at];
-  const aligned = targets.records.map((record) => withCoordinate(record, axis, to));
+  const aligned = targets.records.map((record) =>
+    withCoordinate(record, axis, record[axis] + to - lineOf(record, axis, at)),
+  );
   const names = namesOf(document, targets.records);
   return propose(document, editsOf(aligned), { label: t`align ${names}` });
 };
+
+/** What of an item comes to lie in the line. */
+function lineOf(record: Movable, axis: Axis, at: Align['at']): number {
+  if (at === 'middle' || !isPlaced(record)) return record[axis];
+  const chair = record.kind === 'player' ? chairOutline(record) : null;
+  const side = at === 'least' ? Math.min : Math.max;
+  return [...outlineOf(record), ...(chair ?? [])].reduce(
+    (farthest, corner) => side(farthest, corner[axis]),
+    record[axis],
+  );
+}
 
 export interface Distribute {
   readonly ids: readonly string[];

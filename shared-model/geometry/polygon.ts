@@ -46,6 +46,14 @@ export function depthInPolygon(point: Vec2, polygon: Polygon): number {
   return inside ? distance : -distance;
 }
 
+/** Stretched away from the origin along one axis, until it is so long along it. One without any length stays as it is. */
+export function stretched(polygon: Polygon, axis: 'x' | 'y', length: number): Vec2[] {
+  const { minX, maxX, minY, maxY } = boundsOf(polygon);
+  const now = axis === 'x' ? maxX - minX : maxY - minY;
+  const factor = now > 0 ? length / now : 1;
+  return polygon.map(({ x, y }) => (axis === 'x' ? { x: x * factor, y } : { x, y: y * factor }));
+}
+
 export function boundsOf(points: readonly Vec2[]): Bounds {
   let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
   for (const { x, y } of points) {

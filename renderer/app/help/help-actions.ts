@@ -10,12 +10,13 @@ export function showHelp(editor: Editor, page: HelpPageId = 'sight'): void {
 
 interface HelpSketch {
   readonly id: string;
+  readonly keys?: readonly string[];
   readonly words: () => string;
   readonly run: (editor: Editor) => void;
 }
 
 export const HELP_ACTIONS: readonly HelpSketch[] = [
-  { id: 'help.pages', words: () => text.help.action, run: (editor) => showHelp(editor) },
+  { id: 'help.pages', words: () => text.help.action, keys: ['F1'], run: (editor) => showHelp(editor) },
   { id: 'help.hints', words: () => text.help.hints, run: ({ view }) => (view.hints = true) },
   ...helpPageIds().map((id) => ({
     id: `help.page.${id}`,

@@ -21,6 +21,12 @@ export const commandsWords = {
     mirror: 'Mirror the selection about the centre line',
     alignAcross: 'Line the selection up across the stage',
     alignDepth: 'Line the selection up up- and downstage',
+    alignSide: {
+      stageLeft: 'Line up the stage-left sides of the selection',
+      stageRight: 'Line up the stage-right sides of the selection',
+      upstage: 'Line up the upstage sides of the selection',
+      downstage: 'Line up the downstage sides of the selection',
+    },
     spreadAcross: 'Spread the selection evenly across the stage',
     spreadDepth: 'Spread the selection evenly up- and downstage',
     faceHouse: 'Turn the selection to the house',

@@ -27,6 +27,8 @@ export const formsWords = {
     mirror: 'Mirror',
     alignAcross: 'Line up across',
     alignDepth: 'Line up in depth',
+    alignSides: 'Line up sides',
+    sides: { stageLeft: 'Stage left', stageRight: 'Stage right', upstage: 'Upstage', downstage: 'Downstage' },
     spreadAcross: 'Spread across',
     spreadDepth: 'Spread in depth',
     width: 'Width',

@@ -19,7 +19,10 @@ export const handsWords = {
     showAll: 'Show all',
     inside: (name: string) => `Inside ${name}`,
     leave: 'Leave it',
+    lineUp: 'Line up and spread',
+    menuOf: 'What can be done with it',
     clickToFace: 'Click whom or what it should face, or a point',
+    toolKeys: 'Without a mouse: arrow keys (Shift: farther, Ctrl: finely), then the space bar',
     pasteByKey: 'The browser hands the clipboard over only to the keys: press Ctrl+V.',
   },
 } as const;

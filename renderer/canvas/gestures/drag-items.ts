@@ -24,17 +24,20 @@ import { clearTraces, type Bench, type Gesture, type PointerAt } from './gesture
 /** Lines catch within this many pixels. */
 export const CATCH_PIXELS = 7;
 
-/** `lead` is the item under the pointer: it settles, the others go with it. */
-export function dragItems({ editor, traces }: Bench, lead: string, from: Vec2): Gesture {
+/** `lead` is the item under the pointer: it settles, the others go with it. `press`: where and with which keys it was taken. */
+export function dragItems({ editor, traces }: Bench, lead: string, press: PointerAt): Gesture {
   const { session, view } = editor;
   const before = session.settled;
   const ids = session.selection;
+  const from = press.spot;
   const start = spotOf(before, lead) ?? from;
   const neighbours = neighboursOf(before, session.setup, ids);
   const spread = spreadOf(before, lead);
   const edges = straightEdges(platformOf(before).outline);
   let moved = false;
   let refusal: Refusal | null = null;
+  /** Ctrl was held before the press and has not been let go since: it is for the copy, and not against snapping. */
+  let copying = press.control;
 
   const wanted = (at: PointerAt): Vec2 => ({
     x: start.x + at.spot.x - from.x,
@@ -42,7 +45,7 @@ export function dragItems({ editor, traces }: Bench, lead: string, from: Vec2): 
   });
 
   const settled = (at: PointerAt): Settled =>
-    at.free
+    at.free && !copying
       ? { ...wanted(at), guides: [] }
       : settle({
           wanted: wanted(at),
@@ -57,14 +60,15 @@ export function dragItems({ editor, traces }: Bench, lead: string, from: Vec2): 
 
   const outcome = (at: PointerAt, { x, y }: Vec2): Outcome => {
     const way = { ids, dx: x - start.x, dy: y - start.y };
-    return at.copy ? duplicate(before, way) : move(before, way);
+    return at.copy || copying ? duplicate(before, way) : move(before, way);
   };
 
   return {
     cursor: 'grabbing',
     move(at) {
       moved = true;
-      const to = settled(at);
+      copying &&= at.control;
+      const to = at.add ? straight(settled(at), start, wanted(at)) : settled(at);
       traces.guides = to.guides;
       refusal = session.preview(outcome(at, to));
       traces.caption = refusal && { at: at.spot, words: refusal.reason };
@@ -81,6 +85,13 @@ export function dragItems({ editor, traces }: Bench, lead: string, from: Vec2): 
       session.dropDraft();
     },
   };
+}
+
+/** Along the axis of the longer way only; the other figure stays what it was. */
+function straight({ x, y, guides }: Settled, start: Vec2, wanted: Vec2): Settled {
+  const axis = Math.abs(wanted.x - start.x) >= Math.abs(wanted.y - start.y) ? 'x' : 'y';
+  const kept = guides.filter((guide) => guide.axis === axis);
+  return axis === 'x' ? { x, y: start.y, guides: kept } : { x: start.x, y, guides: kept };
 }
 
 /** Items that others line up with: players, stands and whatever else is not moved along. */

@@ -9,12 +9,14 @@ import type { Extent } from '../camera.ts';
 export interface PointerAt {
   readonly pixel: Vec2;
   readonly spot: Vec2;
-  /** Shift. */
+  /** Shift: in addition; of a drag, straight along one axis. */
   readonly add: boolean;
-  /** Ctrl or Cmd: without snapping. */
+  /** Ctrl or Cmd: at a press in addition, while something is dragged without snapping. */
   readonly free: boolean;
   /** Alt: a copy. */
   readonly copy: boolean;
+  /** Ctrl alone: held since before the press it makes a copy, as Alt does, which some desktops keep to themselves. */
+  readonly control: boolean;
 }
 
 export interface Gesture {

@@ -49,8 +49,9 @@ export class TraceOutline implements PlanTool {
     if (spot.reason === 'close') return this.#finish();
     // The second click of a double one falls on the corner that the first has set.
     if (last && Math.hypot(last.x - spot.x, last.y - spot.y) < this.#within / 2) return;
+    const told = [text.platform.corner(this.#corners.length), this.#captionOf(spot)];
     this.#corners = [...this.#corners, { x: spot.x, y: spot.y }];
-    this.#editor.announce(this.#captionOf(spot));
+    this.#editor.announce(told.filter(Boolean).join(': '));
   }
 
   double(): void {

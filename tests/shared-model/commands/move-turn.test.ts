@@ -8,7 +8,17 @@ import { platformOf, type Document } from '#model/document/document.ts';
 import { asId } from '#model/document/ids.ts';
 import type { PlacedRecord } from '#model/document/records.ts';
 import { facingTowards } from '#model/geometry/frame.ts';
-import { aDocument, aLamp, aPlace, aPlayer, aShape, aStand, recordOf, SIDE } from '../../helpers/build.ts';
+import {
+  aDocument,
+  aLamp,
+  aPlace,
+  aPlayer,
+  aRiser,
+  aShape,
+  aStand,
+  recordOf,
+  SIDE,
+} from '../../helpers/build.ts';
 import { documentOfEveryKind } from '../document/every-kind.ts';
 import { frozen } from '../document/freeze.ts';
 import { carriedOut, checkLaws, refusal } from './check-laws.ts';
@@ -171,15 +181,29 @@ describe('turn', () => {
 });
 
 describe('align and distribute', () => {
-  it.each([
-    ['least', -1000],
-    ['middle', 500],
-    ['greatest', 2000],
-  ] as const)('aligns at the %s', (at, x) => {
+  it('aligns the middles half-way between the outermost', () => {
     const document = threeStands();
-    const after = carriedOut(document, align(document, { ids: ALL, axis: 'x', at }));
-    expect(spots(after, ALL).map(([there]) => there)).toEqual([x, x, x]);
+    const after = carriedOut(document, align(document, { ids: ALL, axis: 'x', at: 'middle' }));
+    expect(spots(after, ALL).map(([there]) => there)).toEqual([500, 500, 500]);
     expect(spots(after, ALL).map(([, y]) => y)).toEqual([1000, 2000, 1500]);
+  });
+
+  it.each([
+    ['x', 'least', [-1000, -1700]],
+    ['x', 'greatest', [600, 1300]],
+    ['y', 'least', [1000, 1300]],
+    ['y', 'greatest', [2500, 2200]],
+  ] as const)('aligns the sides along %s at the %s', (axis, at, expected) => {
+    // By hand: a level of 2 m by 1 m, and one of 1.6 m by 0.6 m that is turned by a right angle.
+    const document = frozen(
+      aDocument(
+        aRiser({ x: -1000, y: 1000, width: 2000, depth: 1000 }),
+        aRiser({ id: asId('riser-2'), x: 1300, y: 2200, width: 1600, depth: 600, facing: 90 }),
+      ),
+    );
+    const ids = ['riser-1', 'riser-2'];
+    const after = carriedOut(document, align(document, { ids, axis, at }));
+    expect(spots(after, ids).map((spot) => spot[axis === 'x' ? 0 : 1])).toEqual(expected);
   });
 
   it('spreads evenly between the outermost, whatever the order of the selection', () => {

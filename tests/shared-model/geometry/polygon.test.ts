@@ -6,6 +6,7 @@ import {
   pointInPolygon,
   polygonArea,
   signedArea,
+  stretched,
 } from '#model/geometry/polygon.ts';
 import { distancePointToSegment, gapBetweenSegments } from '#model/geometry/segments.ts';
 import { SQUARE, U_SHAPE, moved, rectangle, ring, simplePolygons, turned } from './shapes.ts';
@@ -42,6 +43,16 @@ describe('area', () => {
       }),
     );
   });
+});
+
+test('stretched along one axis it has that length there, and as much more area', () => {
+  // An L of 800 by 800, about a spot that is not its middle.
+  const shape = ring([-300, -300], [500, -300], [500, 0], [0, 0], [0, 500], [-300, 500]);
+  const wide = stretched(shape, 'x', 1600);
+  expect(wide.map(({ x }) => x)).toEqual([-600, 1000, 1000, 0, 0, -600]);
+  expect(wide.map(({ y }) => y)).toEqual(shape.map(({ y }) => y));
+  expect(polygonArea(wide)).toBe(2 * polygonArea(shape));
+  expect(stretched(shape, 'y', 400).map(({ y }) => y)).toEqual([-150, -150, 0, 0, 250, 250]);
 });
 
 describe('point in polygon', () => {

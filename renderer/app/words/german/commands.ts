@@ -24,6 +24,12 @@ export const commandsWords: Widened<typeof english> = {
     mirror: 'Auswahl an der Mittellinie spiegeln',
     alignAcross: 'Auswahl in einer Querlinie ausrichten',
     alignDepth: 'Auswahl in einer Tiefenlinie ausrichten',
+    alignSide: {
+      stageLeft: 'Rechte Seiten der Auswahl ausrichten (vom Saal)',
+      stageRight: 'Linke Seiten der Auswahl ausrichten (vom Saal)',
+      upstage: 'Hintere Seiten der Auswahl ausrichten',
+      downstage: 'Vordere Seiten der Auswahl ausrichten',
+    },
     spreadAcross: 'Auswahl gleichmäßig in der Breite verteilen',
     spreadDepth: 'Auswahl gleichmäßig in der Tiefe verteilen',
     faceHouse: 'Auswahl zum Saal drehen',

@@ -35,6 +35,13 @@ export const formsWords: Widened<typeof english> = {
     mirror: 'Spiegeln',
     alignAcross: 'In eine Reihe',
     alignDepth: 'Hintereinander',
+    alignSides: 'Seiten ausrichten',
+    sides: {
+      stageLeft: 'rechts (vom Saal)',
+      stageRight: 'links (vom Saal)',
+      upstage: 'hinten',
+      downstage: 'vorn',
+    },
     spreadAcross: 'Quer verteilen',
     spreadDepth: 'In der Tiefe verteilen',
     width: 'Breite',

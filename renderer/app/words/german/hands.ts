@@ -22,7 +22,10 @@ export const handsWords: Widened<typeof english> = {
     showAll: 'Alles einblenden',
     inside: (name) => `In der Gruppe: ${name}`,
     leave: 'Verlassen',
+    lineUp: 'Ausrichten und verteilen',
+    menuOf: 'Was sich damit tun lässt',
     clickToFace: 'Anklicken, wohin es blicken soll: jemand, etwas oder ein Punkt',
+    toolKeys: 'Ohne Maus: Pfeiltasten (Umschalt: weiter, Strg: fein), dann Leertaste',
     pasteByKey: 'Der Browser gibt die Zwischenablage nur auf Tastendruck heraus: Strg+V drücken.',
   },
 };
