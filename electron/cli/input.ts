@@ -5,6 +5,7 @@ import { basename, resolve } from 'node:path';
 import { setupsOf, type Document } from '#model/document/document.ts';
 import type { Setup } from '#model/document/records.ts';
 import { readDocument } from '#model/file-format/read.ts';
+import { messageWithPath } from '#model/file-format/problem.ts';
 import { faultOf } from '../services/faults.ts';
 import type { Fs } from '../services/fs.ts';
 import { openFile } from '../services/open-file.ts';
@@ -27,7 +28,7 @@ export async function readInput(fs: Fs, file: string): Promise<Input> {
     throw new UsageError(faultOf(error, path).message);
   });
   const read = readDocument(text);
-  if (!read.ok) throw new UsageError(`${basename(path)}: ${read.problem.message}`);
+  if (!read.ok) throw new UsageError(`${basename(path)}: ${messageWithPath(read.problem)}`);
   return { file, path: real, document: read.document, notes: read.notes };
 }
 

@@ -119,8 +119,8 @@ export class Editor {
     return refusal === null;
   }
 
-  refuse({ reason }: Refusal): void {
-    const message = refusalWords(reason, this.units);
+  refuse(refusal: Refusal): void {
+    const message = refusalWords(refusal, this.units);
     this.#say({ kind: 'warning', topic: 'refusal', message, at: this.session.lastEntry });
   }
 

@@ -1,38 +1,22 @@
 /**
- * Reads lengths as people type them: "820", "2.4 m", "2,4 m", "7' 6\"", `2'-8 1/4"`, "2.4 m + 30 cm", "3 × 90 cm"; in
- * English and in German, whichever of the two is shown.
+ * Reads lengths as people type them: "820", "1 200", "2.4 m", "2,4 m", "2 m 30", "7' 6\"", `2'-8 1/4"`, "½ in",
+ * "2.4 m + 30 cm", "3 × 90 cm"; in English and in German, whichever of the two is shown. What may mean two things is
+ * not guessed at: both are offered.
  */
 
-import { language } from '#model/words/catalogue.ts';
 import type { Units } from '#model/document/measures.ts';
+import { sumOf, type Doubt } from './length-sum.ts';
 
 export type LengthReading =
   | { readonly ok: true; readonly millimetres: number; readonly side: Side | null }
-  | { readonly ok: false; readonly problem: 'unreadable' | 'wrongSide' };
+  | { readonly ok: false; readonly problem: 'unreadable' | 'wrongSide' }
+  /** The two ways to write it that leave no doubt. */
+  | { readonly ok: false; readonly problem: 'ambiguous'; readonly readings: readonly [string, string] };
 
 /** A compass word of the stage after the figure: stage left and right, up- and downstage. */
 export type Side = 'SL' | 'SR' | 'US' | 'DS';
 
-const INCH = 25.4;
-
-const UNIT_LENGTHS: Readonly<Record<string, number>> = {
-  mm: 1,
-  cm: 10,
-  m: 1000,
-  in: INCH,
-  '"': INCH,
-  ft: 12 * INCH,
-  "'": 12 * INCH,
-};
-
-/** One fraction, or figure with an optional fraction, and a unit: `7/8` or `2`, ` 1/4`, `"`. */
-const TERM = /^(?:(\d+)\/(\d+)|(\d+(?:[.,]\d+)?|[.,]\d+)(?:\s+(\d+)\s*\/\s*(\d+))?)\s*(mm|cm|m|in|ft|"|')?/i;
-
-/** So many times the length that follows, or that stands before: a figure alone, for a length times a length is none. */
-const TIMES_BEFORE = /^(\d+(?:[.,]\d+)?)\s*[×x*·]\s*/i;
-const TIMES_AFTER = /^([×x*·÷])\s*(\d+(?:[.,]\d+)?)\s*/i;
-
-const SIDE = /\s*(SL|SR|US|DS|re|rechts|li|links|hi|hinten|vo|vorne?)\s*$/i;
+const SIDE = /\s*(?<![\p{L}])(SL|SR|US|DS|re|rechts|li|links|hi|hinten|vo|vorne?)\s*$/iu;
 
 /** German tells sides as seen from the house: stage left is on the right. */
 const SIDES: Readonly<Record<string, Side>> = {
@@ -53,109 +37,45 @@ const SIDES: Readonly<Record<string, Side>> = {
 
 const AT_NOUGHT = /^\s*(on centre|at edge|auf der Mitte|an der Kante)\s*$/i;
 
-/** A point before three digits parts thousands in German, where who is used to English means tenths. */
-const MAYBE_THOUSANDS = /(?<![\d.,])[1-9]\d{0,2}\.\d{3}(?!\d)/;
-
 const LONGEST = 60;
 
 const UNREADABLE: LengthReading = { ok: false, problem: 'unreadable' };
 
 /**
  * A figure without a unit counts as millimetres in metric documents and inches in imperial ones; between a foot
- * mark and an inch mark a hyphen joins and does not subtract. In German "2.400" is refused: nobody knows which is meant.
+ * mark and an inch mark a hyphen joins and does not subtract.
  */
 export function readLength(typed: string, units: Units): LengthReading {
-  if (typed.length > LONGEST || (language() === 'de' && MAYBE_THOUSANDS.test(typed))) return UNREADABLE;
+  if (typed.length > LONGEST) return UNREADABLE;
   const side = SIDE.exec(typed);
-  const sum = sumOfTerms(plainMarks(side ? typed.slice(0, side.index) : typed), units);
+  const text = plainMarks(side ? typed.slice(0, side.index) : typed);
+  const { sum, doubt } = sumOf(text, units);
   if (sum === null || !Number.isFinite(sum)) return UNREADABLE;
+  if (doubt) return doubted(text, doubt, side?.[1] ?? null);
   return { ok: true, millimetres: sum, side: SIDES[side?.[1]?.toLowerCase() ?? ''] ?? null };
 }
 
-/** Curly and prime marks as the plain ones, German units as the English; the hyphen of `2'-8"` as a space. */
+/** Both readings in full, so that either can be typed as it stands. */
+function doubted(text: string, { from, to, readings }: Doubt, side: string | null): LengthReading {
+  const written = (reading: string): string =>
+    `${text.slice(0, from)}${reading}${text.slice(to)}${side === null ? '' : ` ${side}`}`;
+  return { ok: false, problem: 'ambiguous', readings: [written(readings[0]), written(readings[1])] };
+}
+
+/** Curly and prime marks as the plain ones, ½ as 1/2, and the hyphen of `2'-8"` as a space. */
 function plainMarks(typed: string): string {
   return typed
-    .replace(/[\u2018\u2019\u2032]/g, "'")
-    .replace(/[\u201c\u201d\u2033]/g, '"')
+    .trim()
+    .replace(
+      /(\d?)([\u00bc-\u00be\u2150-\u215e])/g,
+      (_, before: string, sign: string) =>
+        `${before}${before && ' '}${sign.normalize('NFKD').replace('\u2044', '/')}`,
+    )
+    .replace(/[\u00b4\u2018\u2019\u2032]/g, "'")
+    .replace(/[\u201c\u201d\u2033]|''/g, '"')
     .replace(/[\u2212\u2013]/g, '-')
-    .replace(/zoll/gi, 'in')
-    .replace(/fu(?:ß|ss)/gi, 'ft')
-    .replace(/'\s*-\s*(?=\d)/g, "' ");
-}
-
-function sumOfTerms(text: string, units: Units): number | null {
-  let rest = text.trim();
-  if (rest === '') return null;
-  let sum = 0;
-  for (let first = true; rest !== ''; first = false) {
-    const mark = /^[+-]?/.exec(rest)?.[0] ?? '';
-    if (!first && mark === '') return null;
-    const summand = readSummand(rest.slice(mark.length).trim(), units, first);
-    if (!summand) return null;
-    sum += mark === '-' ? -summand.value : summand.value;
-    rest = summand.rest;
-  }
-  return sum;
-}
-
-interface Summand {
-  readonly value: number;
-  /** What follows it, from the next sign on. */
-  readonly rest: string;
-}
-
-/** One length, many times or a part of it: `3 × 7' 6" ÷ 2`. */
-function readSummand(text: string, units: Units, first: boolean): Summand | null {
-  const before = TIMES_BEFORE.exec(text);
-  const times = before ? numberOf(before[1] ?? '') : 1;
-  let rest = text.slice(before?.[0].length ?? 0);
-  let length = 0;
-  let unitBefore: string | null = null;
-  do {
-    const term = TERM.exec(rest);
-    if (!term || (unitBefore !== null && !continuesFeet(unitBefore))) return null;
-    const [whole, aloneOver, aloneUnder, figure = '0', over, under, unit] = term;
-    // Some write 8-1/4 for eight and a quarter: nothing is taken away there, and nothing guessed.
-    if (aloneOver && !first && unitBefore === null) return null;
-    const value = numberOf(figure) + fraction(aloneOver ?? over, aloneUnder ?? under);
-    length += value * lengthOfUnit(unit ?? impliedUnit(unitBefore, units));
-    unitBefore = (unit ?? '').toLowerCase();
-    rest = rest.slice(whole.length).trim();
-  } while (rest !== '' && !/^[+\-×x*·÷]/i.test(rest));
-  const after = timesAfter(rest);
-  return { value: times * length * after.times, rest: after.rest };
-}
-
-function timesAfter(text: string): { readonly times: number; readonly rest: string } {
-  let [times, rest] = [1, text];
-  for (let match = TIMES_AFTER.exec(rest); match; match = TIMES_AFTER.exec(rest)) {
-    const factor = numberOf(match[2] ?? '');
-    times *= match[1] === '÷' ? 1 / factor : factor;
-    rest = rest.slice(match[0].length);
-  }
-  return { times, rest };
-}
-
-/** Only inches may follow feet without a sign between them. */
-function continuesFeet(unitBefore: string | null): boolean {
-  return unitBefore === "'" || unitBefore === 'ft';
-}
-
-function impliedUnit(unitBefore: string | null, units: Units): string {
-  if (continuesFeet(unitBefore)) return 'in';
-  return units === 'metric' ? 'mm' : 'in';
-}
-
-function lengthOfUnit(unit: string): number {
-  return UNIT_LENGTHS[unit.toLowerCase()] ?? Number.NaN;
-}
-
-function numberOf(figure: string): number {
-  return Number(figure.replace(',', '.'));
-}
-
-function fraction(over: string | undefined, under: string | undefined): number {
-  return over && under ? Number(over) / Number(under) : 0;
+    .replace(/\u2044/g, '/')
+    .replace(/'-(?=\d+(?:\s+\d+\/\d+|\/\d+)?\s*(?:"|in|$|[+\-×*÷]))/g, "' ");
 }
 
 export interface Axis {
@@ -168,17 +88,18 @@ export const DEPTH: Axis = { positive: 'US', negative: 'DS' };
 
 /**
  * A coordinate with its side: "820 SR" is -820 across. Without a side the figure's own sign counts, and without a sign
- * it stays on the side where it is `now`; a side of the other axis is refused.
+ * it stays on the side where it is `now`; a side of the other axis is refused, and so is a side behind a minus.
  */
 export function readCoordinate(typed: string, units: Units, axis: Axis, now = 0): LengthReading {
   const centred = AT_NOUGHT.test(typed) ? '0' : typed;
   const reading = readLength(centred, units);
   if (!reading.ok) return reading;
-  if (reading.side === null) {
-    const isSigned = /^\s*[+\-−]/.test(typed);
-    return now < 0 && !isSigned ? { ...reading, millimetres: -reading.millimetres || 0 } : reading;
+  const { side, millimetres } = reading;
+  if (side === null) {
+    const isSigned = /^\s*[+\-−–]/.test(typed);
+    return now < 0 && !isSigned ? { ...reading, millimetres: -millimetres || 0 } : reading;
   }
-  if (reading.side === axis.positive) return reading;
-  if (reading.side === axis.negative) return { ...reading, millimetres: -reading.millimetres };
-  return { ok: false, problem: 'wrongSide' };
+  if (side !== axis.positive && side !== axis.negative) return { ok: false, problem: 'wrongSide' };
+  if (millimetres < 0) return UNREADABLE;
+  return side === axis.positive ? reading : { ...reading, millimetres: -millimetres || 0 };
 }

@@ -5,11 +5,14 @@
 
 import type { Diff } from '../document/diff.ts';
 import type { Document } from '../document/document.ts';
+import type { Units } from '../document/measures.ts';
 
 export interface Refusal {
   readonly ok: false;
-  /** What is wrong, where, and what to do: one sentence for people. */
+  /** What is wrong, where, and what to do: one sentence for people, its lengths in millimetres. */
   readonly reason: string;
+  /** The same in feet and inches, where it tells a length. */
+  readonly imperial?: string;
 }
 
 export interface Proposal {
@@ -27,4 +30,9 @@ export type Command<Arguments> = (document: Document, args: Arguments) => Outcom
 
 export function refuse(reason: string): Refusal {
   return { ok: false, reason };
+}
+
+/** Of a sentence that tells a length. */
+export function refuseInUnits(inUnits: (units: Units) => string): Refusal {
+  return { ok: false, reason: inUnits('metric'), imperial: inUnits('imperial') };
 }

@@ -1,10 +1,11 @@
 /** Moves items on the plan. */
 
 import { platformOf, type Document } from '../document/document.ts';
+import { formatLength, type Units } from '../document/measures.ts';
 import { isPlaced, type AnyRecord, type Millimetres, type Point } from '../document/records.ts';
 import { depthInPolygon } from '../geometry/polygon.ts';
 import { t } from '../words/say.ts';
-import { refuse, type Command } from './command.ts';
+import { refuseInUnits, type Command } from './command.ts';
 import { editsOf, propose } from './propose.ts';
 import { movedTo } from './spots.ts';
 import { movables } from './targets.ts';
@@ -45,7 +46,7 @@ export const placeAt: Command<PlaceAt> = (document, { id, x, y }) => {
   const far = distanceToPlatform(document, { x, y });
   // What a file holds from before may be farther off; it can always be brought nearer.
   if (far > limit && far > distanceToPlatform(document, record)) {
-    return refuse(tooFarWords(nameOf(document, record), `${limit} mm`));
+    return refuseInUnits((units) => tooFarWords(nameOf(document, record), limitWords(limit, units)));
   }
   return propose(document, editsOf([movedTo(record, { x, y })]), {
     label: moving(document, targets.records),
@@ -57,8 +58,14 @@ function moving(document: Document, records: readonly AnyRecord[]): string {
   return t`move ${names}`;
 }
 
+/** In feet and inches the limit is no round figure. */
+function limitWords(limit: Millimetres, units: Units): string {
+  const length = formatLength(limit, units);
+  return units === 'metric' ? length : t`about ${length}`;
+}
+
 /** `limit`: a length with its unit. */
-export function tooFarWords(name: string, limit: string): string {
+function tooFarWords(name: string, limit: string): string {
   return t`${name} would be more than ${limit} from the platform; give a spot nearer to it.`;
 }
 

@@ -7,7 +7,7 @@ import type { Complaint } from '../file-format/complaint.ts';
 import { documentRuleBroken } from '../file-format/document-rules.ts';
 import { fieldWords } from '../file-format/field-words.ts';
 import { readRecord } from '../file-format/record.ts';
-import { refuse, type Outcome, type Refusal } from './command.ts';
+import { refuse, refuseInUnits, type Outcome, type Refusal } from './command.ts';
 import { nameOf } from './words.ts';
 
 /** Records as they should become, by id; null: gone. */
@@ -51,8 +51,10 @@ function brokenRule(document: Document, diff: Diff): Refusal | null {
   return broken.record ? complain(after, broken.record, broken) : refuse(broken.text);
 }
 
-/** "stand 3, lip: -20 is not allowed; give a length from 100 to 2500 mm." */
-function complain(document: Document, record: AnyRecord, { field, text }: Complaint): Refusal {
-  const where = field === '' ? '' : `, ${fieldWords(field)}`;
-  return refuse(`${nameOf(document, record)}${where}${text}.`);
+/** "stand 3, lip above the floor: -20 mm is not allowed; give a length from 100 mm to 2500 mm." */
+function complain(document: Document, record: AnyRecord, { field, text, told }: Complaint): Refusal {
+  const words = fieldWords(record.kind, field);
+  const where = words === '' ? '' : `, ${words}`;
+  const sentence = (wrong: string): string => `${nameOf(document, record)}${where}${wrong}.`;
+  return told ? refuseInUnits((units) => sentence(told[units])) : refuse(sentence(text));
 }

@@ -1,12 +1,20 @@
 /** What is wrong with a record, as data that the reader and the commands turn into a sentence each. */
 
+import type { Units } from '../document/measures.ts';
 import { t } from '../words/say.ts';
 
 export interface Complaint {
   /** Path within the record: "lip", "sides[0].reader"; empty: the record as a whole. */
   readonly field: string;
-  /** "-20 is not allowed; give a length from 100 to 2500 mm". Follows the path and what joins them. */
+  /** ": -20 is not allowed; give a length from 100 to 2500 mm". Follows the path and what joins them. */
   readonly text: string;
+  /** The same to somebody who typed it into the window, where that is something else than what stands in a file. */
+  readonly told?: Readonly<Record<Units, string>>;
+}
+
+/** What is told alike in all units, or in each its own way. */
+export function toldAs(words: (units: Units) => string): Required<Pick<Complaint, 'told'>> {
+  return { told: { metric: words('metric'), imperial: words('imperial') } };
 }
 
 /** A value that may not stand where it does. */

@@ -1,12 +1,13 @@
 /** What has to hold between the records of a document, each of which is sound by itself. */
 
-import type { Document } from '../document/document.ts';
+import { find, type Document } from '../document/document.ts';
 import { kindWord } from '../document/labels.ts';
+import { formatApart } from '../document/measures.ts';
 import { edgeOf } from '../document/openings.ts';
 import { referencesOf, type Reference } from '../document/references.ts';
 import type { AnyRecord, Door, Group, Kind, Platform, Setup } from '../document/records.ts';
 import { seatsInRow } from '../document/seating.ts';
-import { notAllowed, shown, type Complaint } from './complaint.ts';
+import { notAllowed, shown, toldAs, type Complaint } from './complaint.ts';
 import {
   MOST_CORNERS,
   MOST_PLACES,
@@ -161,7 +162,8 @@ function referenceBroken(document: Document, record: AnyRecord, reference: Refer
   if (!kinds.includes(target.kind)) {
     return notAllowed(field, id, t`that is a record of kind ${target.kind}; name one of kind ${wanted}`);
   }
-  return meets(record, target) ? null : notAllowed(field, id, apart(target));
+  if (meets(record, target)) return null;
+  return { ...notAllowed(field, id, apart(target)), ...toldAs(() => apartWords(document, target)) };
 }
 
 /** Whether `target` is there whenever `record` is. */
@@ -174,6 +176,12 @@ function meets(record: AnyRecord, target: AnyRecord): boolean {
 function apart(target: AnyRecord): string {
   const setup = 'setup' in target ? target.setup : null;
   return t`it is there only in setup ${shown(setup)}; both must be in the same setup, or what is named must stay for the whole concert`;
+}
+
+function apartWords(document: Document, target: AnyRecord): string {
+  const setup = 'setup' in target ? find(document, target.setup) : undefined;
+  const [name, setupName] = [target.name || kindWord(target.kind), setup?.name ?? ''];
+  return t`: “${name}” is there only in setup “${setupName}”; both must be in the same setup, or it must stay for the whole concert`;
 }
 
 /** A variant is one of a setup of the programme: versions of versions would have no order. */
@@ -205,7 +213,12 @@ function doorsBroken(document: Document): DocumentComplaint | null {
 function doorBroken(platform: Platform, door: Door): Complaint | null {
   const edges = platform.outline.length;
   if (door.edge >= edges) {
-    return notAllowed('edge', door.edge, t`the platform has ${edges} edges, from 0 to ${edges - 1}`);
+    const complaint = notAllowed(
+      'edge',
+      door.edge,
+      t`the platform has ${edges} edges, from 0 to ${edges - 1}`,
+    );
+    return { ...complaint, ...toldAs(() => noSuchEdge(door.edge + 1, edges)) };
   }
   const { a, b } = edgeOf(platform, door.edge);
   const length = Math.hypot(b.x - a.x, b.y - a.y);
@@ -215,7 +228,17 @@ function doorBroken(platform: Platform, door: Door): Complaint | null {
   return {
     field: 'width',
     text: t`: the door reaches ${reach} mm along edge ${door.edge}, which is ${edge} mm long; make offset and width fit`,
+    ...toldAs((units) => beyondEdge(door.edge + 1, formatApart([door.offset + door.width, length], units))),
   };
+}
+
+/** People count edges from 1. */
+function noSuchEdge(edge: number, edges: number): string {
+  return t`: there is no edge ${edge}; the platform has ${edges}`;
+}
+
+function beyondEdge(edge: number, [reach, length]: readonly [string, string]): string {
+  return t`: the door would reach ${reach} along edge ${edge}, which is ${length} long; make it narrower, or begin it nearer to the first corner`;
 }
 
 const ONCE_A_SETUP: readonly Kind[] = ['score', 'pagePlan'];

@@ -1,73 +1,38 @@
-/** Fields as people are told of them whose change was refused. */
+/** Fields as people are told of them: as the window names them, never by their path in the file. */
 
-import { language } from '../words/catalogue.ts';
+import type { Kind } from '../document/records.ts';
 import { t } from '../words/say.ts';
+import { FIELD_WORDS, FIELDS_OF_ALL, type FieldWords } from './field-words/table.ts';
+import { patternOf } from './field-tree.ts';
 
-/** In English the path itself: "lip", "sides[0].pageWidth". In another language the word for its field, if it has one. */
-export function fieldWords(path: string): string {
-  if (language() === 'en') return path;
-  const name =
-    path
-      .replace(/(?:\[\d+\])+$/, '')
-      .split('.')
-      .at(-1) ?? '';
-  return Object.hasOwn(WORDS, name) ? (WORDS[name]?.() ?? path) : path;
+/**
+ * "pages side by side", "corner 4, from the centre line": each entry of a list on the way, and the field itself. What no
+ * schema has is told as it was given.
+ */
+export function fieldWords(kind: Kind, path: string): string {
+  const told = waysTo(path).filter((way) => way === path || way.endsWith(']'));
+  const parts = told.map((way) => wordsOf(kind, way) ?? t`“${lastName(way)}”`);
+  return parts.filter((part) => part !== '').join(', ');
 }
 
-/** What is typed into the window. */
-const WORDS: Readonly<Record<string, () => string>> = {
-  name: () => t`name`,
-  venue: () => t`venue`,
-  date: () => t`date`,
-  revision: () => t`revision`,
-  author: () => t`author`,
-  role: () => t`role`,
-  reachedAt: () => t`reachedAt`,
-  notes: () => t`notes`,
-  order: () => t`order`,
-  changeTime: () => t`changeTime`,
-  seesWell: () => t`seesWell`,
-  houseShare: () => t`houseShare`,
-  edgeDistance: () => t`edgeDistance`,
-  routeWidth: () => t`routeWidth`,
-  x: () => t`x`,
-  y: () => t`y`,
-  facing: () => t`facing`,
-  width: () => t`width`,
-  depth: () => t`depth`,
-  height: () => t`height`,
-  outline: () => t`outline`,
-  openEdges: () => t`openEdges`,
-  offset: () => t`offset`,
-  floor: () => t`floor`,
-  rows: () => t`rows`,
-  seatsPerRow: () => t`seatsPerRow`,
-  seatPitch: () => t`seatPitch`,
-  rowDepth: () => t`rowDepth`,
-  curveRadius: () => t`curveRadius`,
-  aisles: () => t`aisles`,
-  afterSeat: () => t`afterSeat`,
-  frontRail: () => t`frontRail`,
-  firstRow: () => t`firstRow`,
-  eyeHeight: () => t`eyeHeight`,
-  shoulderHeight: () => t`shoulderHeight`,
-  armLength: () => t`armLength`,
-  stature: () => t`stature`,
-  percentile: () => t`percentile`,
-  shoes: () => t`shoes`,
-  mobility: () => t`mobility`,
-  deskWidth: () => t`deskWidth`,
-  deskHeight: () => t`deskHeight`,
-  lip: () => t`lip`,
-  tilt: () => t`tilt`,
-  pagesAcross: () => t`pagesAcross`,
-  pageWidth: () => t`pageWidth`,
-  pageHeight: () => t`pageHeight`,
-  staffSize: () => t`staffSize`,
-  freeTime: () => t`freeTime`,
-  cable: () => t`cable`,
-  owned: () => t`owned`,
-  borrowed: () => t`borrowed`,
-  scale: () => t`scale`,
-  opacity: () => t`opacity`,
-};
+/** Null: nobody has given it words. */
+export function wordsOf(kind: Kind, path: string): string | null {
+  const pattern = patternOf(path);
+  const words = entryOf(FIELD_WORDS[kind], pattern) ?? entryOf(FIELDS_OF_ALL, pattern);
+  const index = Number(/\[(\d+)\]$/.exec(path)?.[1] ?? 0);
+  return words?.(index + 1) ?? null;
+}
+
+function entryOf(words: FieldWords, pattern: string): FieldWords[string] | undefined {
+  return Object.hasOwn(words, pattern) ? words[pattern] : undefined;
+}
+
+/** "sides[1].reader": "sides", "sides[1]", "sides[1].reader". */
+function waysTo(path: string): string[] {
+  const ends = [...path.matchAll(/\.|\[|$/g)].map(({ index }) => index).filter((end) => end > 0);
+  return [...new Set(ends.map((end) => path.slice(0, end)))];
+}
+
+function lastName(path: string): string {
+  return path.split('.').at(-1) ?? path;
+}

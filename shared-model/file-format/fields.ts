@@ -17,7 +17,21 @@ export function field<S extends v.GenericSchema>(title: string, description: str
   return v.pipe(schema, v.title(title), v.description(description)) as unknown as S;
 }
 
+/** What a field measures; by this a refusal can speak in the units that people work in. */
+export interface Measure {
+  readonly of: 'length' | 'share' | 'seconds';
+  readonly least: number;
+  readonly most: number;
+}
+
+/** Told in millimetres or in feet and inches, as the concert's units are. */
 export function lengthBetween(least: number, most: number) {
+  const measure: Measure = { of: 'length', least, most };
+  return v.pipe(millimetresBetween(least, most), v.metadata({ measure }));
+}
+
+/** For what is told in millimetres everywhere: the staves of a part. */
+export function millimetresBetween(least: number, most: number) {
   return numberBetween(least, most, () => t`give a length from ${least} to ${most} mm`);
 }
 
@@ -27,11 +41,15 @@ export function degreesBetween(least: number, most: number) {
 
 /** A share from 0 to 1. */
 export function share() {
-  return numberBetween(0, 1, () => t`give a share from 0 to 1, for instance 0.9 for 90 %`);
+  const measure: Measure = { of: 'share', least: 0, most: 1 };
+  const advice = () => t`give a share from 0 to 1, for instance 0.9 for 90 %`;
+  return v.pipe(numberBetween(0, 1, advice), v.metadata({ measure }));
 }
 
 export function secondsUpTo(most: number) {
-  return numberBetween(0, most, () => t`give a time from 0 to ${most} seconds, or null when it is not known`);
+  const measure: Measure = { of: 'seconds', least: 0, most };
+  const advice = () => t`give a time from 0 to ${most} seconds, or null when it is not known`;
+  return v.pipe(numberBetween(0, most, advice), v.metadata({ measure }));
 }
 
 // The bounds also keep infinity out, which JSON can spell ("1e999").

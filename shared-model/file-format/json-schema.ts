@@ -57,13 +57,20 @@ function recordSchema(kind: Kind): JsonSchema {
     target: 'draft-2020-12',
     typeMode: 'input',
     // A pattern is written for the "u" flag, with which JSON Schema reads every pattern.
-    overrideAction: ({ valibotAction, jsonSchema }) =>
-      'requirement' in valibotAction && valibotAction.requirement instanceof RegExp
+    overrideAction: ({ valibotAction, jsonSchema }) => {
+      // What a field measures is for sentences; a validator knows its bounds.
+      if (valibotAction.type === 'metadata') return withoutMeasure(jsonSchema);
+      return 'requirement' in valibotAction && valibotAction.requirement instanceof RegExp
         ? { ...jsonSchema, pattern: valibotAction.requirement.source }
-        : undefined,
+        : undefined;
+    },
   });
   nameModels(schema, modelsOf(kind));
   return { title: kindWord(kind), description: KIND_DESCRIPTIONS[kind], ...schema, ...ACROSS_FIELDS[kind] };
+}
+
+function withoutMeasure(schema: JsonSchema): JsonSchema {
+  return Object.fromEntries(Object.entries(schema).filter(([name]) => name !== 'measure'));
 }
 
 /** Offers the catalogue's ids as examples wherever the record names a model. */

@@ -26,22 +26,15 @@ export function modelsOf(kind: Kind): readonly string[] {
   return (MODELS[kind] ?? []).map(({ id }) => id);
 }
 
-export interface UnknownModel {
-  /** Where the record names it. */
-  readonly field: string;
-  readonly model: string;
-}
-
 /** The model a record names that the catalogue does not have; null when all is known. */
-export function unknownModel(record: AnyRecord): UnknownModel | null {
+export function unknownModel(record: AnyRecord): string | null {
   const named = modelNamedBy(record);
   const kind = record.kind === 'stock' ? record.item : record.kind;
-  return named && !MODELS[kind]?.some(({ id }) => id === named.model) ? named : null;
+  return named !== null && !MODELS[kind]?.some(({ id }) => id === named) ? named : null;
 }
 
-function modelNamedBy(record: AnyRecord): UnknownModel | null {
+function modelNamedBy(record: AnyRecord): string | null {
   if (record.kind === 'stock' && record.model === '') return null;
-  if ('model' in record) return { field: 'model', model: record.model };
-  if (record.kind !== 'player' || !record.chair) return null;
-  return { field: 'chair.model', model: record.chair.model };
+  if ('model' in record) return record.model;
+  return record.kind === 'player' ? (record.chair?.model ?? null) : null;
 }

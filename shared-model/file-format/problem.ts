@@ -18,6 +18,11 @@ export function failure(message: string, path = ''): Failure {
   return { ok: false, problem: { message, path } };
 }
 
+/** The message, and behind it where in the text of the file to look. */
+export function messageWithPath({ message, path }: Problem): string {
+  return path === '' ? message : `${message.replace(/\.$/, '')} (${path}).`;
+}
+
 /** About a field of the file itself: "version is missing; give 1." */
 export function badField(name: string, value: unknown, advice: string): Failure {
   const { text } = value === undefined ? missing(name, advice) : notAllowed(name, value, advice);

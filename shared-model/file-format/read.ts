@@ -1,17 +1,19 @@
 /** Reads the text of a `.standlines` file, strictly: what is not understood is refused, with the place and a remedy. */
 
 import type { Document } from '../document/document.ts';
-import type { AnyRecord } from '../document/records.ts';
+import { kindWord } from '../document/labels.ts';
+import type { AnyRecord, Kind } from '../document/records.ts';
 import { fieldName, shown, unknownField, type Complaint } from './complaint.ts';
 import { documentRuleBroken, tooManyRecords } from './document-rules.ts';
 import { openEnvelope, type Understanding } from './envelope.ts';
+import { fieldWords } from './field-words.ts';
 import { fieldsHere } from './fields.ts';
 import { MOST_RECORDS } from './limits.ts';
 import { STEPS, type Json } from './migrate.ts';
-import { unknownModel, type UnknownModel } from './models.ts';
+import { unknownModel } from './models.ts';
 import { badField, failure, type Failure } from './problem.ts';
 import { readRecord } from './record.ts';
-import { VERSION } from './schema.ts';
+import { isKind, VERSION } from './schema.ts';
 import { t } from '../words/say.ts';
 
 export type { Problem } from './problem.ts';
@@ -73,22 +75,25 @@ function documentFrom(raw: readonly unknown[]): ReadResult {
 }
 
 function usedTwice(id: string, other: number): Complaint {
-  const text = t`: "${id}" is already the id of records[${other}]; give each record its own`;
+  const text = t`: "${id}" is already the id of record ${other + 1}; give each record its own`;
   return { field: 'id', text };
 }
 
-/** `records[12] (stand "stand-3").lip: -20 is not allowed; give ...` */
+/** `stand "stand-3", lip above the floor: -20 is not allowed; give ...` */
 function aboutRecord(index: number, raw: unknown, { field, text }: Complaint): Failure {
-  const rest = field === '' ? '' : `.${field}`;
-  return failure(`records[${index}]${nameOf(raw)}${rest}${text}.`, `records[${index}]${rest}`);
+  const { name, kind } = namedAs(index, raw);
+  const words = kind ? fieldWords(kind, field) : field;
+  const where = words === '' ? '' : `, ${words}`;
+  return failure(`${name}${where}${text}.`, `records[${index}]${field === '' ? '' : `.${field}`}`);
 }
 
-/** ` (stand "stand-3")`, as far as the record says. */
-function nameOf(raw: unknown): string {
-  if (typeof raw !== 'object' || raw === null) return '';
-  const { kind, id } = raw as { readonly kind?: unknown; readonly id?: unknown };
-  if (typeof kind !== 'string' || typeof id !== 'string') return '';
-  return ` (${JSON.stringify(kind.slice(0, 20)).slice(1, -1)} ${JSON.stringify(id.slice(0, 64))})`;
+/** `stand "stand-3"`, as far as the record says; else its place in the file, from 1. */
+function namedAs(index: number, raw: unknown): { readonly name: string; readonly kind: Kind | null } {
+  const { kind, id, name } = Object(raw) as Partial<Readonly<Record<string, unknown>>>;
+  const called = [name, id].find((each) => typeof each === 'string' && each !== '');
+  if (!isKind(kind) || called === undefined)
+    return { name: t`record ${index + 1}`, kind: isKind(kind) ? kind : null };
+  return { name: `${kindWord(kind)} ${shown(called)}`, kind };
 }
 
 /** More than this nobody reads; how many there are besides is said in one more. */
@@ -99,7 +104,7 @@ function notesOn(records: Iterable<AnyRecord>): string[] {
   let more = 0;
   for (const record of records) {
     const unknown = unknownModel(record);
-    if (!unknown) continue;
+    if (unknown === null) continue;
     if (notes.length === MOST_NOTES) more++;
     else notes.push(noteOn(record, unknown));
   }
@@ -108,6 +113,6 @@ function notesOn(records: Iterable<AnyRecord>): string[] {
     : [...notes, t`The catalogue does not have what ${more} more of the records name.`];
 }
 
-function noteOn({ kind, id }: AnyRecord, { field, model }: UnknownModel): string {
-  return t`${kind} ${shown(id)}: the catalogue has no ${field} ${shown(model)}; it is taken for a usual one.`;
+function noteOn({ kind, id, name }: AnyRecord, model: string): string {
+  return t`${kindWord(kind)} ${shown(name || id)}: the catalogue has no model ${shown(model)}; it is taken for a usual one.`;
 }

@@ -15,7 +15,7 @@ import type {
   Stand,
   Underlay,
 } from '../document/records.ts';
-import { notAllowed, type Complaint } from './complaint.ts';
+import { notAllowed, toldAs, type Complaint } from './complaint.ts';
 import { pagePlanBroken } from './page-plan-rules.ts';
 import { scoreBroken } from './score-rules.ts';
 import { t } from '../words/say.ts';
@@ -106,7 +106,12 @@ function seatsPerRowBroken({ rows, seatsPerRow }: SeatBlock): Complaint | null {
   return {
     field: 'seatsPerRow',
     text: t` names ${seatsPerRow.length} rows but "rows" is ${rows}; give one number for each row`,
+    ...toldAs(() => rowsTold(seatsPerRow.length, rows)),
   };
+}
+
+function rowsTold(named: number, rows: number): string {
+  return t`: there are numbers for ${named} rows, and the block has ${rows}; give one number for each row, or one for all`;
 }
 
 function aislesBroken(block: SeatBlock): Complaint | null {
@@ -153,7 +158,11 @@ function sidesBroken({ form, sides }: Stand): Complaint | null {
 
 function mobilityBroken({ chair, mobility }: Player): Complaint | null {
   if (mobility === 'wheelchair' || chair?.model !== WHEELCHAIR.id) return null;
-  return notAllowed('mobility', mobility, t`who sits in a wheelchair uses it; give "wheelchair"`);
+  const complaint = notAllowed('mobility', mobility, t`who sits in a wheelchair uses it; give "wheelchair"`);
+  return {
+    ...complaint,
+    ...toldAs(() => t`: who sits in a wheelchair comes in it, too; choose another seat first`),
+  };
 }
 
 function linesBroken({ content }: Underlay): Complaint | null {

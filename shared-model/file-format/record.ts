@@ -4,6 +4,7 @@ import * as v from 'valibot';
 import type { AnyRecord } from '../document/records.ts';
 import { fieldName, missing, notAllowed, unknownField, type Complaint } from './complaint.ts';
 import { ruleBroken } from './record-rules.ts';
+import { measureTold } from './measure-words.ts';
 import { isKind, KINDS, schemaOf } from './schema.ts';
 import { t } from '../words/say.ts';
 
@@ -15,7 +16,8 @@ export function readRecord(raw: unknown): RecordResult {
   const kind = kindOf(raw);
   if (!isKind(kind)) return refused(kindComplaint(raw, kind));
   const result = v.safeParse(schemaOf(kind), raw, { abortEarly: true });
-  if (!result.success) return refused(complaintOf(result.issues[0], raw));
+  if (!result.success)
+    return refused(measureTold(kind, complaintOf(result.issues[0], raw), result.issues[0]));
   const broken = ruleBroken(result.output);
   return broken ? refused(broken) : { ok: true, record: result.output };
 }

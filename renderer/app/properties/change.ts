@@ -10,7 +10,7 @@ import { refusalWords } from '#model/commands/refusal-words.ts';
 /** Null when it was done. */
 export function done(editor: Editor, outcome: Outcome): string | null {
   const refusal = editor.session.carryOut(outcome);
-  return refusal && refusalWords(refusal.reason, editor.units);
+  return refusal && refusalWords(refusal, editor.units);
 }
 
 export function set<K extends Kind>(editor: Editor, record: RecordOf<K>, fields: FieldsOf<K>): string | null {

@@ -1,5 +1,6 @@
 /** The tools of an underlay: two points and a distance, the origin, tracing the platform. */
 
+import { refusalWords } from '#model/commands/refusal-words.ts';
 import { tracePlatform } from '#model/commands/underlay-trace.ts';
 import { scaleUnderlay, underlayToOrigin } from '#model/commands/underlay.ts';
 import { allOf, platformOf } from '#model/document/document.ts';
@@ -31,7 +32,7 @@ export async function askForScale(editor: Editor, { id }: Underlay): Promise<voi
     measured,
     refused: (given) => {
       const outcome = scaleUnderlay(editor.session.settled, { id, a, b, ...given });
-      return outcome.ok ? null : outcome.reason;
+      return outcome.ok ? null : refusalWords(outcome, editor.units);
     },
   });
   if (answer) editor.carryOut(scaleUnderlay(editor.session.settled, { id, a, b, ...answer }));

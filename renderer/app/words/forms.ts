@@ -40,6 +40,7 @@ export const formsWords = {
       metric: 'Not a length. Write 820, 2.4 m or 7\' 6": bare numbers are millimetres.',
       imperial: 'Not a length. Write 7\' 6", 90 1/2" or 90: bare numbers are inches.',
     },
+    twoReadings: (one: string, other: string) => `This can be read in two ways. Write ${one} or ${other}.`,
     notAFacing:
       'Not a direction. Write degrees with a side (20 SR, 40 SL), house, upstage, stage left or stage right.',
     beyondHalfTurn:

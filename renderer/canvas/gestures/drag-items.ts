@@ -1,5 +1,6 @@
 /** Drags the selected items, or copies of them; they settle on lines and round figures. */
 
+import { refusalWords } from '#model/commands/refusal-words.ts';
 import { duplicate } from '#model/commands/duplicate.ts';
 import { move } from '#model/commands/move.ts';
 import type { Outcome, Refusal } from '#model/commands/command.ts';
@@ -71,12 +72,12 @@ export function dragItems({ editor, traces }: Bench, lead: string, press: Pointe
       const to = at.add ? straight(settled(at), start, wanted(at)) : settled(at);
       traces.guides = to.guides;
       refusal = session.preview(outcome(at, to));
-      traces.caption = refusal && { at: at.spot, words: refusal.reason };
+      traces.caption = refusal && { at: at.spot, words: refusalWords(refusal, editor.units) };
     },
     finish() {
       clearTraces(traces);
       if (!moved) return;
-      if (refusal) return editor.announce(refusal.reason);
+      if (refusal) return editor.announce(refusalWords(refusal, editor.units));
       session.keepDraft();
       editor.announce(session.selection.map((id) => editor.whereIs(id)).join('; '));
     },

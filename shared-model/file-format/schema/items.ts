@@ -8,6 +8,7 @@ import {
   fields,
   lengthBetween,
   listOf,
+  millimetresBetween,
   oneOf,
   secondsUpTo,
   wholeBetween,
@@ -36,7 +37,7 @@ const side = fields({
     field(
       'Staff size',
       'From the bottom to the top line of a staff as printed, millimetres; null: not known.',
-      v.nullable(lengthBetween(1, 100)),
+      v.nullable(millimetresBetween(1, 100)),
     ),
     null,
   ),

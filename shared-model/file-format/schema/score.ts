@@ -19,6 +19,7 @@ import {
   lengthBetween,
   line,
   listOf,
+  millimetresBetween,
   numberBetween,
   oneOf,
   textLike,
@@ -201,7 +202,7 @@ const partPdf = fields({
     field(
       'Staff size',
       'From the bottom to the top line of a staff as printed, millimetres; null: not known.',
-      v.nullable(lengthBetween(1, 100)),
+      v.nullable(millimetresBetween(1, 100)),
     ),
     null,
   ),

@@ -85,7 +85,7 @@ export const concert = fields({
       'Date of the concert as YYYY-MM-DD, or empty.',
       textLike(
         /^(?:\d{4}-\d{2}-\d{2})?$/,
-        () => t`give a date as YYYY-MM-DD, for instance "2027-03-14", or ""`,
+        () => t`give a date as YYYY-MM-DD, for instance 2027-03-14, or nothing`,
       ),
     ),
     '',

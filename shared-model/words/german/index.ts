@@ -8,6 +8,7 @@ import { catalogue } from './catalogue.ts';
 import { commands } from './commands.ts';
 import { document } from './document.ts';
 import { drawing } from './drawing.ts';
+import { fields } from './fields.ts';
 import { fileFormat } from './file-format.ts';
 import { findings } from './findings.ts';
 import { findingsReading } from './findings-reading.ts';
@@ -27,6 +28,7 @@ export const german: Entries = {
   ...commands,
   ...document,
   ...drawing,
+  ...fields,
   ...fileFormat,
   ...findings,
   ...findingsReading,

@@ -28,13 +28,6 @@ describe('a length', () => {
     expect(readLength(typed, 'metric')).toMatchObject({ ok: true, millimetres: expect.closeTo(expected, 9) });
   });
 
-  test('with a point that may part thousands is not guessed at, and in English is what it was', () => {
-    const ambiguous = ['2.400', '2.400 mm', '1 m + 1.200', '2.400 SL'];
-    expect(ambiguous.map((typed) => readLength(typed, 'metric').ok)).toEqual([false, false, false, false]);
-    speakEnglish();
-    expect(readLength('2.400 m', 'metric')).toMatchObject({ ok: true, millimetres: 2400 });
-  });
-
   test('is read back as it is written', () => {
     fc.assert(
       fc.property(fc.integer({ min: -50_000, max: 50_000 }), (length) => {

@@ -78,6 +78,7 @@ describe('readLength', () => {
     expect(millimetres('-3/4"', 'imperial')).toBeCloseTo(-19.05, 9);
     expect(millimetres('2\' 1/2"', 'imperial')).toBeCloseTo(622.3, 9);
     expect(readLength('8-1/4"', 'imperial').ok).toBe(false);
+    expect(readLength('1\' 8-1/4"', 'imperial').ok).toBe(false);
     expect(readLength('1/0"', 'imperial').ok).toBe(false);
   });
 

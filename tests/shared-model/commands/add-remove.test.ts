@@ -66,12 +66,12 @@ describe('add', () => {
   it('refuses what a file could not hold, and names the field', () => {
     const document = aDocument();
     expect(refusal(document, add(document, withoutId(aStand({ lip: -20 }))))).toBe(
-      'stand, lip: -20 is not allowed; give a length from 100 to 2500 mm.',
+      'stand, lip above the floor: -20 mm is not allowed; give a length from 100 mm to 2500 mm.',
     );
     expect(
       refusal(document, add(document, withoutId(aStand({ sides: [{ ...SIDE, reader: asId('player-9') }] })))),
     ).toMatch(
-      /^stand 1, sides\[0\]\.reader: "player-9" is not allowed; there is no record of that id; name one of kind player/,
+      /^stand 1, reader: "player-9" is not allowed; there is no record of that id; name one of kind player/,
     );
   });
 

@@ -38,10 +38,10 @@ describe('setFields', () => {
     expect(recordOf(after, 'stand-2', 'stand')).toMatchObject({ lip: 900, tilt: 70, x: 0 });
   });
 
-  it('refuses a value that the file format refuses, in the same words', () => {
+  it('refuses a value that the file format refuses, in the words of the window', () => {
     const document = aDocument(aStand());
     expect(refusal(document, setFields(document, { ids: [STAND], fields: { lip: -20 } }))).toBe(
-      'stand 1, lip: -20 is not allowed; give a length from 100 to 2500 mm.',
+      'stand 1, lip above the floor: -20 mm is not allowed; give a length from 100 mm to 2500 mm.',
     );
     expect(refusal(document, setFields(document, { ids: [STAND], fields: { name: 'a\nb' } }))).toMatch(
       /one line/,
@@ -86,7 +86,7 @@ describe('setFields', () => {
     );
     for (const setup of [asId<'setup'>('setup-2'), null]) {
       expect(refusal(document, setFields(document, { ids: [STAND], fields: { setup } }))).toMatch(
-        /only in setup "setup-1"; both must be in the same setup/,
+        /only in setup “Trio”; both must be in the same setup/,
       );
     }
   });
@@ -181,7 +181,7 @@ describe('seatPlayer', () => {
     const document = seated();
     const outcome = seatPlayer(document, { player: PLAYER, chair: { ...chair, height: 5 } });
     expect(refusal(document, outcome)).toMatch(
-      /chair\.height: 5 is not allowed; give a length from 100 to 1500 mm/,
+      /seat height: 5 mm is not allowed; give a length from 100 mm to 1500 mm/,
     );
   });
 });

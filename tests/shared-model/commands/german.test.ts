@@ -9,11 +9,16 @@ import { fieldTitle, KINDS, RECORD_SCHEMAS } from '#model/file-format/schema.ts'
 import { speakEnglish } from '#model/words/catalogue.ts';
 import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
-import type { Outcome } from '#model/commands/command.ts';
+import type { Outcome, Refusal } from '#model/commands/command.ts';
 import { aDocument, aPlayer, aStand } from '../../helpers/build.ts';
 
 const STAND = asId<'stand'>('stand-1');
 const said = (outcome: Outcome): string => (outcome.ok ? outcome.label : outcome.reason);
+
+function refusalOf(outcome: Outcome): Refusal {
+  if (outcome.ok) throw new Error('was not refused');
+  return outcome;
+}
 
 afterEach(speakEnglish);
 
@@ -47,20 +52,24 @@ describe('in German', () => {
 
   it('a refusal can be told in feet and inches', () => {
     const document = aDocument(aStand());
-    const far = said(placeAt(document, { id: 'stand-1', x: 999_999, y: 0 }));
-    expect(far).toBe('Pult 1 wäre mehr als 50000 mm vom Podium entfernt; eine nähere Stelle angeben.');
+    const far = refusalOf(placeAt(document, { id: 'stand-1', x: 999_999, y: 0 }));
+    expect(far.reason).toBe('Pult 1 wäre mehr als 50000 mm vom Podium entfernt; eine nähere Stelle angeben.');
     // 50 m are 164 ft 0.5 in (1 in = 25.4 mm).
     expect(refusalWords(far, 'imperial')).toContain('mehr als etwa 164\'-0 1/2" vom Podium');
-    const lip = said(setFields(document, { ids: [STAND], fields: { lip: 9000 } }));
-    expect(lip).toBe('Pult 1, Pultleiste: 9000 ist nicht erlaubt; eine Länge von 100 bis 2500 mm angeben.');
+    const lip = refusalOf(setFields(document, { ids: [STAND], fields: { lip: 9000 } }));
+    expect(lip.reason).toBe(
+      'Pult 1, Pultleiste über dem Boden: 9000 mm ist nicht erlaubt; eine Länge von 100 mm bis 2500 mm angeben.',
+    );
     expect(refusalWords(lip, 'imperial')).toContain('29\'-6 1/4"');
     expect(refusalWords(lip, 'imperial')).not.toMatch(/\bmm\b|9000/);
     // Staves are in millimetres everywhere.
     const [side] = aStand().sides;
-    const staves = said(
+    const staves = refusalOf(
       setFields(document, { ids: [STAND], fields: { sides: [{ ...side, staffSize: 200 }] } }),
     );
-    expect(staves).toBe('Pult 1, Notenzeile: 200 ist nicht erlaubt; eine Länge von 1 bis 100 mm angeben.');
-    expect(refusalWords(staves, 'imperial')).toBe(staves);
+    expect(staves.reason).toBe(
+      'Pult 1, Notenzeile, gedruckte Höhe: 200 ist nicht erlaubt; eine Länge von 1 bis 100 mm angeben.',
+    );
+    expect(refusalWords(staves, 'imperial')).toBe(staves.reason);
   });
 });

@@ -81,7 +81,7 @@ describe('move', () => {
     const document = threeStands();
     for (const dx of [2e6, Infinity, NaN]) {
       expect(refusal(document, move(document, { ids: ALL, dx, dy: 0 }))).toMatch(
-        /^stand 1, x: .* give a length/,
+        /^stand 1, from the centre line: .* give a length/,
       );
     }
   });
@@ -176,7 +176,7 @@ describe('turn', () => {
     expect(refusal(document, turnTo(document, { ids: ['place-1'], facing: 0 }))).toBe(
       'place 1 cannot be turned.',
     );
-    expect(refusal(document, turnTo(document, { ids, facing: NaN }))).toMatch(/facing: not a number/);
+    expect(refusal(document, turnTo(document, { ids, facing: NaN }))).toMatch(/desk faces: not a number/);
   });
 });
 

@@ -60,7 +60,7 @@ describe('moving corners', () => {
     const after = carriedOut(document, moveCorners(document, { moves: [{ corner: 2, x: 3000, y: 5000 }] }));
     expect(doorAt(after)[0]).toEqual({ x: 3000, y: 5000 });
     const tooShort = moveCorners(document, { moves: [{ corner: 2, x: -3500, y: 5000 }] });
-    expect(refusal(document, tooShort)).toMatch(/^door 1, width: the door reaches 1000 mm along edge 2/);
+    expect(refusal(document, tooShort)).toMatch(/^door 1, width: the door would reach 1000 mm along edge 3/);
   });
 
   it('refuses an outline that crosses itself, and a corner that is not there', () => {

@@ -106,7 +106,9 @@ describe('the time for a changeover', () => {
     expect(recordOf(given, SETUP, 'setup').changeTime).toBe(240);
     const taken = carriedOut(given, setChangeTime(given, { setup: SETUP, seconds: null }));
     expect(recordOf(taken, SETUP, 'setup').changeTime).toBeNull();
-    expect(refusal(given, setChangeTime(given, { setup: SETUP, seconds: -1 }))).toMatch(/change/i);
+    expect(refusal(given, setChangeTime(given, { setup: SETUP, seconds: -1 }))).toMatch(
+      /time there is before it: -1/,
+    );
   });
 });
 

@@ -68,7 +68,7 @@ describe('hostile files are refused in time', () => {
   it('of nearly 64 MB: one text, one number, blanks, empty lists, backslashes, quotes', () => {
     const filled = (piece: string): string => piece.repeat(Math.floor((MOST_TEXT - 200) / piece.length));
     const within = (inner: string): string => `{"format": "standlines", "version": 4, "records": [${inner}]}`;
-    expect(messageOf(readInTime(within(`"${filled('a')}"`)))).toMatch(/records\[0\]: "a{59}… is not allowed/);
+    expect(messageOf(readInTime(within(`"${filled('a')}"`)))).toMatch(/record 1: "a{59}… is not allowed/);
     expect(messageOf(readInTime(within(filled('1'))))).toMatch(/records\[0\]: a number too large to hold/);
     expect(messageOf(readInTime(within(filled(' '))))).toMatch(/There is no concert/);
     expect(messageOf(readInTime(within(`[]${filled(',[]')}`)))).toMatch(
@@ -144,7 +144,7 @@ describe('hostile files are refused in time', () => {
       ['\u202ea\u0007', '"\\u202ea\\u0007"'],
     ] as const) {
       expect(messageOf(readInTime(fileOf([aConcert({ name })])))).toContain(
-        `name: ${spelled} is not allowed`,
+        `name of the concert: ${spelled} is not allowed`,
       );
     }
   });

@@ -90,7 +90,9 @@ describe('version 3', () => {
     const hasPdfs = older.replace('"version": 2', '"version": 4');
     expect(readDocument(hasPdfs)).toMatchObject({
       ok: false,
-      problem: { message: expect.stringContaining('pdfs is missing; give a list with 1 to 500 entries') },
+      problem: {
+        message: expect.stringContaining('PDFs of the parts is missing; give a list with 1 to 500 entries'),
+      },
     });
   });
 });

@@ -110,7 +110,7 @@ describe('a page plan', () => {
     const text = writeDocument(aDocument(aPlayer(), aStand(), aScore(), plan));
     const read = readDocument(text.replace('"place": 1.5', '"place": -2'));
     expect(read.ok ? '' : read.problem.message).toMatch(
-      /^records\[\d+\] \(pagePlan "pagePlan-1"\)\.turns\[0\]\.place: -2 is not allowed; give a place from 0 to/,
+      /^page plan "pagePlan-1", turn number 1, when: -2 is not allowed; give a place from 0 to/,
     );
   });
 });

@@ -61,7 +61,7 @@ describe('pairs of players who need not see each other', () => {
       [pair('player-1', 'player-2'), pair('player-2', 'player-1')],
       'name each pair once',
     ],
-    ['somebody of another setup', [pair('player-1', 'player-4')], 'only in setup "setup-2"'],
+    ['somebody of another setup', [pair('player-1', 'player-4')], 'is there only in setup “'],
     ['nobody', [pair('player-1', 'player-9')], 'there is no record of that id'],
     ['something else', [pair('player-1', 'stalls')], 'of kind seatBlock'],
   ])('may not name %s', (_, pairs, words) => {

@@ -53,6 +53,7 @@ export const formsWords: Widened<typeof english> = {
       metric: 'Keine Länge. Möglich sind 820, 2,4 m oder 7\' 6": bloße Zahlen sind Millimeter.',
       imperial: 'Keine Länge. Möglich sind 7\' 6", 90 1/2" oder 90: bloße Zahlen sind Zoll.',
     },
+    twoReadings: (one, other) => `Das lässt sich zweierlei lesen. Möglich sind ${one} oder ${other}.`,
     notAFacing:
       'Keine Richtung. Möglich sind Grad mit einer Seite (20 li, 40 re), Saal, hinten, links oder rechts (vom Saal).',
     beyondHalfTurn:
