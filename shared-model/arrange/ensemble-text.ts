@@ -1,9 +1,12 @@
-/** An ensemble as people write it down: "2 vl, va, vc", "cl, va, perc" or "Kl, Va, Schlg". */
+/** An ensemble as people write it down: "2 vl, va, vc", "cl va perc", "string quartet + cl" or "Kl, Va, Schlg". */
 
 import { language } from '../words/catalogue.ts';
 import { t } from '../words/say.ts';
 import { memberOf, wordsKnown, type Member } from './instrument-words.ts';
+import { ensembleAsWritten, ensembleNames, playersOfEnsemble } from './named-ensembles.ts';
+import { begunAlike, mistyped } from './nearest-word.ts';
 import { plainWords } from './plain-words.ts';
+import { spacedPieces } from './spaced-words.ts';
 
 /** What stands between two commas. */
 export interface Entry {
@@ -43,7 +46,7 @@ interface Piece {
   readonly at: number;
 }
 
-const BETWEEN = /[,;+&/\n]|\s(?:and|und|et|e)\s/giu;
+const BETWEEN = /[,;+&/\n]|\s(?:and|with|und|mit|et|e)\s/giu;
 
 function pieces(text: string): Piece[] {
   const found: Piece[] = [];
@@ -72,52 +75,81 @@ const COUNT_WORDS = [
   ['seven', 'sieben'],
   ['eight', 'acht'],
 ];
-/** "Violin 2", "vl. II": he is one, whichever. */
-const WHICH = /[\s.]+(?:\d{1,2}|i{1,3}|iv|v|vi{0,3})\.?$/iu;
+/** "Violin 2", "vl2", "vl. II": he is one, whichever. */
+const WHICH = /(?:[\s.]*\d{1,2}|[\s.]+(?:i{1,3}|iv|v|vi{0,3}))\.?$/iu;
+/** "1st violin", "zweite Geige". */
+const WHICH_BEFORE =
+  /^(?:1st|2nd|3rd|4th|first|second|third|fourth|(?:erste|zweite|dritte|vierte)[rs]?)\s+(?=\p{L})/iu;
+
+type Read = { readonly members: readonly Member[] } | { readonly problem: string };
 
 function entryOf(words: string, at: number, room: number): Entry {
-  const { count, name } = counted(words);
-  const member = memberCalled(name);
-  const answer = (members: readonly Member[], problem: string | null): Entry => ({
-    text: words,
-    at,
-    members,
-    problem,
-  });
-  if (!member) return answer([], notUnderstood(words, plainWords(name)));
-  if (count < 1) return answer([], t`“${words}”: give at least one.`);
-  if (count > room)
-    return answer(
-      [],
-      t`“${words}” makes more than ${MOST_MEMBERS} players; set up larger groups one by one.`,
-    );
-  return answer(
-    Array.from({ length: count }, () => member),
-    null,
-  );
+  const read = playersIn(words);
+  if ('problem' in read) return { text: words, at, members: [], problem: read.problem };
+  const { members } = read;
+  if (members.length <= room) return { text: words, at, members, problem: null };
+  return { text: words, at, members: [], problem: tooMany(words) };
 }
 
-/** As it is written, or else the first that another way to write it leads to. */
-function memberCalled(name: string): Member | null {
+function tooMany(words: string): string {
+  return t`“${words}” makes more than ${MOST_MEMBERS} players; set up larger groups one by one.`;
+}
+
+/** One kind of player, a named ensemble, or several with blanks between. */
+function playersIn(words: string): Read {
+  const { count, name } = counted(words);
+  const players = playersCalled(name);
+  if (players?.length === 0) return { problem: t`“${words}” is made up in several ways: write who plays.` };
+  if (players && count < 1) return { problem: t`“${words}”: give at least one.` };
+  if (players) return { members: times(count, players) };
+  const pieces = spacedPieces(words);
+  return pieces ? together(pieces) : { problem: notUnderstood(words, name) };
+}
+
+/** Those of a larger number are no member of anything. */
+function times(count: number, players: readonly Member[]): Member[] {
+  return Array.from({ length: Math.min(count, MOST_MEMBERS + 1) }, () => players).flat();
+}
+
+function together(pieces: readonly string[]): Read {
+  const members: Member[] = [];
+  for (const piece of pieces) {
+    const read = playersIn(piece);
+    if ('problem' in read) return read;
+    members.push(...read.members);
+  }
+  return { members };
+}
+
+/** As it is written, or else the first that another way to write it leads to; empty: an ensemble of several make-ups. */
+function playersCalled(name: string): readonly Member[] | null {
+  for (const way of waysToWrite(name)) {
+    const member = memberOf(way);
+    if (member) return [member];
+    const players = playersOfEnsemble(way);
+    if (players) return players.map(memberOf).filter((each) => each !== null);
+  }
+  return null;
+}
+
+function waysToWrite(name: string): string[] {
   const said = plainWords(name);
-  const ways = [
+  return [
     said,
     said.replaceAll(' ', ''),
+    said.replaceAll('-', ''),
     plainWords(name.replace(WHICH, '')),
+    plainWords(name.replace(WHICH_BEFORE, '')),
     ...singulars(said),
     respelt(said),
   ];
-  for (const way of ways) {
-    const member = memberOf(way);
-    if (member) return member;
-  }
-  return null;
 }
 
 /** "2. Violine": German counts so which of them he is, and not how many. */
 const ORDINAL = /^\d{1,2}\.\s*(?=\p{L})/u;
 
 function counted(words: string): { readonly count: number; readonly name: string } {
+  if (WHICH_BEFORE.test(words)) return { count: 1, name: words };
   if (language() === 'de' && ORDINAL.test(words)) return { count: 1, name: words.replace(ORDINAL, '') };
   const { count, name } = COUNTED.exec(words)?.groups ?? {};
   if (count !== undefined && name !== undefined) return { count: Number(count), name };
@@ -137,36 +169,29 @@ function respelt(name: string): string {
   return name.replaceAll('fon', 'phon').replace(/([aou])e/gu, '$1');
 }
 
-function notUnderstood(words: string, said: string): string {
-  const near = nearest(said);
-  if (near === null)
-    return t`“${words}” is no instrument of the catalogue: write its name, or an abbreviation such as vl, va, vc, cl, pf.`;
-  return t`“${words}” is no instrument of the catalogue: do you mean “${asWritten(near)}”?`;
+function notUnderstood(words: string, name: string): string {
+  const said = plainWords(name);
+  const known = [...wordsKnown(), ...ensembleNames()];
+  const near = mistyped(said, known);
+  if (near !== null) return maybe(words, near);
+  const tokens = name.split(/\s+/u);
+  const strange = tokens.find((token) => !/^\d+$/u.test(token) && playersCalled(token) === null);
+  if (tokens.length > 1 && strange === undefined)
+    return t`“${words}” is not understood: put a comma after each who plays.`;
+  if (tokens.length > 1 && strange !== undefined) return notUnderstood(strange, strange);
+  const like = begunAlike(said, known);
+  if (like !== null) return maybe(words, like);
+  return t`“${words}” is no instrument of the catalogue: write its name, or an abbreviation such as vl, va, vc, cl, pf.`;
 }
 
-/** The words known are in small letters without accents, which is not how German writes a name. */
-function asWritten(word: string): string {
-  if (language() === 'en') return word;
-  return memberOf(word)?.name.replace(/,.*/u, '') ?? word;
-}
-
-/** The word that begins like it for longest, of those the one as long as it; null: not even two letters. */
-function nearest(said: string): string | null {
-  let [best, longest]: [string | null, number] = [null, 1];
-  const longer = (word: string): number => Math.abs(word.length - said.length);
-  for (const word of wordsKnown()) {
-    const common = commonStart(word, said);
-    if (common > longest || (common === longest && best !== null && longer(word) < longer(best))) {
-      [best, longest] = [word, common];
-    }
-  }
-  return best;
-}
-
-function commonStart(a: string, b: string): number {
-  let length = 0;
-  while (length < a.length && a[length] === b[length]) length++;
-  return length;
+/** The name in the language that is spoken, whatever language the word is of. */
+function maybe(words: string, near: string): string {
+  const name =
+    memberOf(near)
+      ?.name.replace(/[,(].*/u, '')
+      .trim() ?? ensembleAsWritten(near);
+  const meant = language() === 'en' ? name.toLowerCase() : name;
+  return t`“${words}” is no instrument of the catalogue: do you mean “${meant}”?`;
 }
 
 function numbered(members: readonly Member[]): Member[] {

@@ -6,7 +6,7 @@ export const ensembleWords = {
   ensemble: {
     action: 'Set an ensemble from text…',
     title: 'Write down who plays',
-    how: 'Names or abbreviations with commas between them, from stage right on: “2 vl, va, vc” or “clarinet, viola, percussion”.',
+    how: 'Names or abbreviations with commas between them, from stage right on: “2 vl, va, vc”, “clarinet, viola, percussion” or “string quartet + cl”.',
     field: 'Ensemble',
     example: '2 vl, va, vc',
     understood: 'Understood as',

@@ -10,6 +10,10 @@ export const arrange: Entries = {
     '„{0}“ ist kein Instrument des Katalogs: seinen Namen schreiben oder eine Abkürzung wie Vl, Va, Vc, Kl, Klav.',
   '“{0}” is no instrument of the catalogue: do you mean “{1}”?':
     '„{0}“ ist kein Instrument des Katalogs: ist „{1}“ gemeint?',
+  '“{0}” is made up in several ways: write who plays.':
+    '„{0}“ gibt es in mehreren Besetzungen: aufschreiben, wer spielt.',
+  '“{0}” is not understood: put a comma after each who plays.':
+    '„{0}“ ist nicht verständlich: zwischen allen, die spielen, ein Komma setzen.',
   Soprano: 'Sopran',
   'Mezzo-soprano': 'Mezzosopran',
   Alto: 'Alt',

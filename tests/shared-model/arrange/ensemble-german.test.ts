@@ -43,6 +43,12 @@ describe('a German ensemble as text', () => {
     ],
     ['Große Trommel, Röhrenglocken', ['Große Trommel mit Ständer', 'Röhrenglocken']],
     ['Klarinette in B, Klarinette in Es', ['Klarinette in B', 'Klarinette in Es']],
+    ['Streichquartett und Klarinette', ['Violine 1', 'Violine 2', 'Viola', 'Violoncello', 'Klarinette']],
+    ['Klaviertrio mit Sopran', ['Violine', 'Violoncello', 'Klavier', 'Sopran']],
+    ['Saxofonquartett', ['Sopransaxophon', 'Altsaxophon', 'Tenorsaxophon', 'Baritonsaxophon']],
+    ['2 Vl Va Vc Kb', ['Violine 1', 'Violine 2', 'Viola', 'Violoncello', 'Kontrabass']],
+    ['zweite Geige, Hörner, Kontrafagotte', ['Violine', 'Horn', 'Kontrafagott']],
+    ['string quartet', ['Violine 1', 'Violine 2', 'Viola', 'Violoncello']],
     ['two violins, cello and 2 horns', ['Violine 1', 'Violine 2', 'Violoncello', 'Horn 1', 'Horn 2']],
   ])('%j', (text, expected) => {
     expect(problems(text).filter(Boolean)).toEqual([]);
@@ -50,11 +56,14 @@ describe('a German ensemble as text', () => {
   });
 
   it('says in German what it does not understand, and names the nearest as German writes it', () => {
-    expect(problems('Flotte, 0 Va, vxylo, 41 Vl')).toEqual([
+    expect(problems('Flotte, 0 Va, qxz, 41 Vl, Blaeserquintet, Streichquintett, clarinett')).toEqual([
       '„Flotte“ ist kein Instrument des Katalogs: ist „Flöte“ gemeint?',
       '„0 Va“: mindestens 1 angeben.',
-      '„vxylo“ ist kein Instrument des Katalogs: seinen Namen schreiben oder eine Abkürzung wie Vl, Va, Vc, Kl, Klav.',
+      '„qxz“ ist kein Instrument des Katalogs: seinen Namen schreiben oder eine Abkürzung wie Vl, Va, Vc, Kl, Klav.',
       '„41 Vl“ ergibt mehr als 40 Spieler; größere Gruppen einzeln aufstellen.',
+      '„Blaeserquintet“ ist kein Instrument des Katalogs: ist „Bläserquintett“ gemeint?',
+      '„Streichquintett“ gibt es in mehreren Besetzungen: aufschreiben, wer spielt.',
+      '„clarinett“ ist kein Instrument des Katalogs: ist „Klarinette“ gemeint?',
     ]);
   });
 

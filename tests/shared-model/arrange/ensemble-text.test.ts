@@ -20,6 +20,30 @@ describe('an ensemble as text', () => {
     ['Sop, mezzo, A, T, B', ['Soprano', 'Mezzo-soprano', 'Alto', 'Tenor', 'Bass voice']],
     ['b.cl., asax, db', ['Bass clarinet', 'Alto saxophone', 'Double bass']],
     ['  , ,, ', []],
+    // Blanks alone, numbers behind, ordinals, plurals, other signs between.
+    ['2 vl va vc', ['Violin 1', 'Violin 2', 'Viola', 'Cello']],
+    ['vl1, vl2, va, vc', ['Violin 1', 'Violin 2', 'Viola', 'Cello']],
+    ['vl 1 vl 2 va vc', ['Violin 1', 'Violin 2', 'Viola', 'Cello']],
+    ['2x vl, 2 x va', ['Violin 1', 'Violin 2', 'Viola 1', 'Viola 2']],
+    ['vln/vla/vcl/db', ['Violin', 'Viola', 'Cello', 'Double bass']],
+    ['fl ob cl hn bsn', ['Flute', 'Oboe', 'Clarinet', 'Horn', 'Bassoon']],
+    ['violin viola cello', ['Violin', 'Viola', 'Cello']],
+    ['1st violin, second violin', ['Violin 1', 'Violin 2']],
+    [
+      '2 cors anglais, 3 double basses',
+      ['Cor anglais 1', 'Cor anglais 2', 'Double bass 1', 'Double bass 2', 'Double bass 3'],
+    ],
+    // Named ensembles: common practice, no source.
+    ['string quartet', ['Violin 1', 'Violin 2', 'Viola', 'Cello']],
+    ['Streichquartett', ['Violin 1', 'Violin 2', 'Viola', 'Cello']],
+    ['string quartet + cl', ['Violin 1', 'Violin 2', 'Viola', 'Cello', 'Clarinet']],
+    ['string quartet with clarinet', ['Violin 1', 'Violin 2', 'Viola', 'Cello', 'Clarinet']],
+    ['string quartet cl', ['Violin 1', 'Violin 2', 'Viola', 'Cello', 'Clarinet']],
+    ['wind quintet', ['Flute', 'Oboe', 'Clarinet', 'Horn', 'Bassoon']],
+    ['Bläserquintett', ['Flute', 'Oboe', 'Clarinet', 'Horn', 'Bassoon']],
+    ['piano trio', ['Violin', 'Cello', 'Piano']],
+    ['brass quintet', ['Trumpet 1', 'Trumpet 2', 'Horn', 'Trombone', 'Tuba']],
+    ['2 string trios', ['Violin 1', 'Viola 1', 'Cello 1', 'Violin 2', 'Viola 2', 'Cello 2']],
   ])('%j', (text, expected) => {
     expect(names(text)).toEqual(expected);
     expect(problems(text).every((problem) => problem === null)).toBe(true);
@@ -36,10 +60,34 @@ describe('an ensemble as text', () => {
     ]);
     expect(entries.map(({ problem }) => problem)).toEqual([
       null,
-      expect.stringMatching(/^“vxylo” is no instrument of the catalogue: write its name, or an abbreviation/),
+      '“vxylo” is no instrument of the catalogue: do you mean “xylophone”?',
       '“0 va”: give at least one.',
       '“marymba” is no instrument of the catalogue: do you mean “marimba”?',
     ]);
+  });
+
+  it.each([
+    ['quietly', /write its name, or an abbreviation such as/],
+    ['zzz', /write its name/],
+    ['claranet', /do you mean “clarinet”/],
+    ['obeo', /do you mean “oboe”/],
+    ['strign quartet', /do you mean “string quartet”/],
+    // A word of another language is answered in English.
+    ['Klarinete', /do you mean “clarinet”/],
+    ['Fagot', /do you mean “bassoon”/],
+    ['2 vl vla celo', /^“celo” .* do you mean “cello”/],
+    // A name of two words is not taken for two players.
+    ['tenor horn', /put a comma after each who plays/],
+    ['alto clarinet', /do you mean “clarinet alto”|do you mean|put a comma/],
+    ['bass guitar', /do you mean|put a comma/],
+    ['piano accordion', /put a comma/],
+    ['vl 2 va', /put a comma/],
+    ['flute quartet', /made up in several ways: write who plays/],
+    ['41 string quartets', /more than 40 players/],
+    ['11 string quartets', /more than 40 players/],
+  ])('%s is nobody', (typed, problem) => {
+    expect(names(typed)).toEqual([]);
+    expect(problems(typed)).toEqual([expect.stringMatching(problem)]);
   });
 
   it('stops at as many as a line of text is good for', () => {

@@ -8,7 +8,7 @@ export const ensembleWords: Widened<typeof english> = {
   ensemble: {
     action: 'Ensemble aus Text…',
     title: 'Aufschreiben, wer spielt',
-    how: 'Namen oder Abkürzungen mit Kommas dazwischen, vom Saal aus von links an: „2 Vl, Va, Vc“ oder „Klarinette, Viola, Schlagzeug“.',
+    how: 'Namen oder Abkürzungen mit Kommas dazwischen, vom Saal aus von links an: „2 Vl, Va, Vc“, „Klarinette, Viola, Schlagzeug“ oder „Streichquartett + Kl“.',
     field: 'Besetzung',
     example: '2 Vl, Va, Vc',
     understood: 'Verstanden als',
