@@ -32,7 +32,7 @@ function ringsAt(distances: readonly number[]): Ring[] {
 export const RINGS: readonly Ring[] = ringsAt([0.7, 3.5, 7, 11, 16, 22, 30, 40, 55]);
 
 /** The same in smaller steps, for large labels that must stand clear; beyond, nobody would look for a thing's figures. */
-export const FINE_RINGS: readonly Ring[] = ringsAt([0.7, 1.7, 2.7, 4, 5.5, 7, 9, 11, 13.5, 16, 19, 22]);
+export const FINE_RINGS: readonly Ring[] = ringsAt([0.7, 1.7, 2.7, 4, 5.5, 7, 9, 11, 13.5, 16]);
 
 export interface Spot {
   readonly box: Box;

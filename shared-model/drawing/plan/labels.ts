@@ -46,7 +46,8 @@ export function findLabelPlaces(
 ): LabelPlaces {
   const requests = labelRequests(context).map((request) => shortened(context, request));
   return placeLabels(requests, {
-    sizeOf: (request) => labelSize(context, request),
+    sizeOf: (request) => (hasCoordinates(context) ? roomySize : labelSize)(context, request),
+    leastSizeOf: (request) => labelSize(context, request),
     texts: createOccupancy([...textBoxes(drawn, context.measure), ...crossBoxes(context)]),
     things: [
       // Labels rather do not cover it.
@@ -59,6 +60,7 @@ export function findLabelPlaces(
     ],
     barred,
     area: context.area,
+    centre: context.origin.x,
   });
 }
 
@@ -93,6 +95,18 @@ export function labelSize(context: LabelTools, request: LabelRequest): Size {
     height: BUBBLE.height + (figures.length > 0 ? FIGURE_GAP + figures.length * FIGURE_LEADING : 0),
   };
 }
+
+/** Room for the letters of any language: the same label stands at the same place on a German print and an English one. */
+function roomySize(context: LabelTools, request: LabelRequest): Size {
+  const { width, height } = labelSize(context, request);
+  const mark = request.mark.replace(/^[^0-9]+/u, WIDEST_LETTERS);
+  const figures = request.figures.map((words) => words.replaceAll(/[^0-9'"/ ·.,-]+/gu, WIDEST_LETTERS));
+  const roomy = labelSize(context, { ...request, mark, figures });
+  return { width: Math.max(width, roomy.width), height };
+}
+
+/** As broad as the one or two letters of any mark ("S", "PU", "OB") and of any figure ("SL", "hi"). */
+const WIDEST_LETTERS = 'OO';
 
 function firstLineWidth(context: LabelTools, { mark, name }: LabelRequest): number {
   const bubble = bubbleWidth(context, mark);

@@ -97,10 +97,10 @@ export const drawing: Entries = {
   'The whole bar must measure {0} in.': 'Die ganze Leiste muss {0} in messen.',
 
   // Beside the plan
-  'reader’s side of a desk': 'Leseseite einer Auflage',
-  'player, facing down': 'Spieler, Blick nach unten',
-  'open edge, drop': 'offene Kante, Absturz',
-  'covered cable': 'abgedecktes Kabel',
+  'reader’s side of a desk': 'Leseseite am Pult',
+  'player, facing down': 'Spieler, Blick abwärts',
+  'open edge, drop': 'offene Kante',
+  'covered cable': 'Kabel, abgedeckt',
   socket: 'Steckdose',
   'room to turn a wheelchair, and its way': 'Wendeplatz und Weg eines Rollstuhls',
   'Marks: {0}.': 'Marken: {0}.',
@@ -109,14 +109,13 @@ export const drawing: Entries = {
     'Unter einer Marke: wo ihr Kreuz liegt, in Millimetern von der Mittellinie (ML) und von der Vorderkante (KANTE); li, re: vom Saal aus gesehen; hi: nach hinten, vo: nach vorn.',
   'Under a mark: where its cross is, in feet and inches from the centre line (CL) to stage left (SL) or right (SR), and upstage (US) of the front edge (EDGE).':
     'Unter einer Marke: wo ihr Kreuz liegt, in Fuß und Zoll von der Mittellinie (ML) und von der Vorderkante (KANTE); li, re: vom Saal aus gesehen; hi: nach hinten, vo: nach vorn.',
-  'Down the house, not shown here: {0}.': 'Weiter hinten im Saal, hier nicht gezeigt: {0}.',
-  'No room here for the figures of {0} (sheet {1}).': 'Ohne Zahlen mangels Platz (siehe Blatt {1}): {0}.',
+  'Down the house, not shown here: {0}.': 'Im Saal, hier nicht gezeigt: {0}.',
+  'No room here for the figures of {0} (sheet {1}).': 'Ohne Zahlen mangels Platz (Blatt {1}): {0}.',
   'No room here for the figures of {0}.': 'Ohne Zahlen mangels Platz: {0}.',
-  'No room here for the names of {0} (sheet {1}).': 'Ohne Namen mangels Platz (siehe Blatt {1}): {0}.',
+  'No room here for the names of {0} (sheet {1}).': 'Ohne Namen mangels Platz (Blatt {1}): {0}.',
   'No room here for the names of {0}.': 'Ohne Namen mangels Platz: {0}.',
   'Not all seats are shown.': 'Nicht alle Plätze sind gezeigt.',
-  'Seats that are not shown here: sheet {0}, Seat map.':
-    'Plätze, die hier nicht gezeigt sind: Blatt {0}, Sichtkarte.',
+  'Seats that are not shown here: sheet {0}, Seat map.': 'Weitere Plätze: Blatt {0}, Sichtkarte.',
   'What the seats see: sheet {0}, Seat map.': 'Was die Plätze sehen: Blatt {0}, Sichtkarte.',
   'Print at 100 % and check the bar with a ruler. Local codes, the venue and licensed practice come before this plot.':
     'Mit 100 % drucken und die Leiste mit dem Lineal prüfen. Örtliche Vorschriften, das Haus und zugelassene Fachleute gehen diesem Plan vor.',

@@ -1,6 +1,6 @@
 /** What belongs to the building off the platform: it takes no scale away, and stands whole on the plot or not at all. */
 
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { VENUE_MODELS } from '#model/catalogue/venues.ts';
 import { outlineOf } from '#model/catalogue/outlines.ts';
 import { changeoverPlanScale } from '#model/drawing/changeover/plan.ts';
@@ -12,7 +12,11 @@ import { mapPoint } from '#model/drawing/affine.ts';
 import type { PaperName } from '#model/drawing/papers.ts';
 import { planLayout, type PlanLayout } from '#model/drawing/sheet/plan-layout.ts';
 import { changeover } from '#model/programme/changeover.ts';
-import { aConcert, aDocument, aSetup, aShape, SETUP } from '../../helpers/build.ts';
+import { speakEnglish } from '#model/words/catalogue.ts';
+import { german } from '#model/words/german/index.ts';
+import { speakFrom } from '#model/words/speak-from.ts';
+import { createMeasure } from '../../../electron/services/fonts.ts';
+import { aConcert, aDocument, aPlayer, aSetup, aShape, aStand, SETUP } from '../../helpers/build.ts';
 import { groupsOf, roughMeasure, textsIn } from './drawings.ts';
 import { plotRequest, sheetsOf } from './plot-request.ts';
 
@@ -22,8 +26,10 @@ const UNITS = ['metric', 'imperial'] as const;
 const houseOf = (model: (typeof VENUE_MODELS)[number], isWhole: boolean): Document =>
   documentOf([aConcert(), aSetup(), ...model.records().filter(({ kind }) => isWhole || kind !== 'shape')]);
 
+const measure = createMeasure();
+
 function requestOn(document: Document, paper: PaperName, units: (typeof UNITS)[number] = 'metric') {
-  return plotRequest(document, { units, options: { paper, orientation: 'auto', scale: null } });
+  return plotRequest(document, { measure, units, options: { paper, orientation: 'auto', scale: null } });
 }
 
 function layoutOf(...asked: Parameters<typeof requestOn>): PlanLayout {
@@ -44,6 +50,27 @@ describe.each(VENUE_MODELS.map((model) => [model.id, model] as const))('the plot
   it.each(PAPERS)('on %s is as large as the platform allows', (paper) => {
     for (const units of UNITS)
       expect(layoutOf(whole, paper, units).scale).toBe(layoutOf(houseOf(model, false), paper, units).scale);
+  });
+});
+
+/** Notes and keys are longer in German; they must not take a scale from the plan. */
+describe('a German plot', () => {
+  afterEach(speakEnglish);
+
+  it.each(VENUE_MODELS.map((model) => [model.id, model] as const))('of %s is as large', (_, model) => {
+    const players = [-1, 1].flatMap((side) => [
+      aPlayer({ id: `player-${side}`, x: side * 900, y: 1500 }),
+      aStand({ id: `stand-${side}`, x: side * 500, y: 1200 }),
+    ]);
+    const document = documentOf([...houseOf(model, true).records.values(), ...players]);
+    for (const units of UNITS) {
+      for (const paper of PAPERS) {
+        speakEnglish();
+        const english = layoutOf(document, paper, units).scale;
+        speakFrom('de', german);
+        expect(layoutOf(document, paper, units).scale, `${paper} ${units}`).toBe(english);
+      }
+    }
   });
 });
 
