@@ -23,7 +23,7 @@ export const DEMO_IN_GERMAN: Readonly<Record<string, string>> = {
   'Seating and changes to this pack': 'Sitzordnung und Änderungen an dieser Mappe',
   'Shaker table': 'Shaker-Tisch',
   'Stage manager': 'Inspizienz',
-  'Steps to the house': 'Stufen zum Saal',
+  'Steps to the house': 'Treppe zum Saal',
   'The same piece, set again so that the house sees all three.':
     'Dasselbe Stück, neu gestellt, damit der Saal alle drei sieht.',
   'Wheelchair place left': 'Rollstuhlplatz links',

@@ -8,6 +8,7 @@ import type { Document } from '#model/document/document.ts';
 import type { Entry } from '#model/document/history.ts';
 import { readDocument } from '#model/file-format/read.ts';
 import { writeDocument } from '#model/file-format/write.ts';
+import { AS_THEY_ARE, inOwnWords, type OwnWords } from './given-names.ts';
 
 /** Which file the open concert lies in. */
 export interface FileIdentity {
@@ -86,6 +87,8 @@ export class FileDesk {
   readonly #parts: DeskParts;
   #identity: FileIdentity;
   #saving: Promise<boolean> | null = null;
+  /** What the file of the open document calls things that the window shows in its own language. */
+  #inFile: OwnWords['inFile'] = (document) => document;
   /** What was last found on disk in place of the open file. */
   #foreignHash: string | null = null;
 
@@ -100,8 +103,18 @@ export class FileDesk {
 
   /** Puts a document that lies in no file on the desk. */
   begin(document: Document, name: string, options: { readonly pristine: boolean }): void {
-    this.#parts.concert.open(document, options.pristine);
+    this.#open(AS_THEY_ARE(document), options.pristine);
     this.#become(nowhere(name));
+  }
+
+  /** As it is written to a file: with the file's own names where the window only shows others. */
+  inFile(document: Document): Document {
+    return this.#inFile(document);
+  }
+
+  #open({ document, inFile }: OwnWords, isInFile: boolean): void {
+    this.#inFile = inFile;
+    this.#parts.concert.open(document, isInFile);
   }
 
   /**
@@ -145,7 +158,7 @@ export class FileDesk {
     const { text, ...file } = answer.value;
     const reading = readDocument(text);
     if (!reading.ok) return this.#failed(`${file.name}: ${reading.problem.message}`);
-    this.#parts.concert.open(reading.document, false);
+    this.#open(inOwnWords(reading.document), false);
     // With the hash that the work began from, a save tells the untouched file from one that changed since.
     this.#become({ ...nowhere(file.name), ...file, recoveredFrom: id });
     return true;
@@ -182,7 +195,7 @@ export class FileDesk {
   async #write(target: Target): Promise<boolean> {
     const { host, concert } = this.#parts;
     const at = concert.lastEntry;
-    const text = writeDocument(concert.settled);
+    const text = writeDocument(this.#inFile(concert.settled));
     const answer = await host.call('files.save', { ...target, text });
     if (!answer.ok) return this.#refused(answer.error, target);
     concert.markSaved(at);
@@ -235,7 +248,7 @@ export class FileDesk {
   #opened(file: FileText): boolean {
     const reading = readDocument(file.text);
     if (!reading.ok) return this.#failed(`${file.name}: ${reading.problem.message}`);
-    this.#parts.concert.open(reading.document, true);
+    this.#open(inOwnWords(reading.document), true);
     const { name, location, handle, hash, readOnly } = file;
     this.#become({ ...nowhere(name), location, handle, hash, readOnly });
     for (const note of reading.notes)

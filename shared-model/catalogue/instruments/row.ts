@@ -1,5 +1,6 @@
 /** One instrument as a row of a table. */
 
+import { instrumentName } from '../../document/instrument-words.ts';
 import type { Millimetres } from '../../document/records.ts';
 import type { Hands, HeldBox, InstrumentFamily, InstrumentModel } from './model.ts';
 import { COMMON_PRACTICE } from '../sources.ts';
@@ -16,10 +17,10 @@ interface Row {
 
 /** Makes the rows of one family; nobody publishes these figures, so each says that it is common practice. */
 export function rowsOf(family: InstrumentFamily) {
-  return (id: string, name: () => string, row: Row): InstrumentModel => ({
+  return (id: string, row: Row): InstrumentModel => ({
     id,
     get name() {
-      return name();
+      return instrumentName(id);
     },
     family,
     playing: row.playing ?? 'both',

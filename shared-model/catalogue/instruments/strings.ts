@@ -1,7 +1,6 @@
 /** Strings, bowed and plucked. Bowing room: the right elbow and the bow swing out sideways, downstage of the bridge. */
 
 import type { HeldBox } from './model.ts';
-import { t } from '../../words/say.ts';
 import { rowsOf } from './row.ts';
 
 const bowed = rowsOf('bowed');
@@ -29,19 +28,19 @@ const bassBox: HeldBox = {
 
 export const BOWED = [
   // The left hand keeps the instrument; the right turns with the bow between the fingers.
-  bowed('violin', () => t`Violin`, { free: 'right', room: [200, 350], ahead: 450 }),
-  bowed('viola', () => t`Viola`, { free: 'right', room: [220, 380], ahead: 500 }),
-  bowed('viol-treble', () => t`Treble viol`, { free: 'left', room: [150, 350], ahead: 350, down: 300 }),
+  bowed('violin', { free: 'right', room: [200, 350], ahead: 450 }),
+  bowed('viola', { free: 'right', room: [220, 380], ahead: 500 }),
+  bowed('viol-treble', { free: 'left', room: [150, 350], ahead: 350, down: 300 }),
   // Held between the knees, so the left hand can go while the right keeps the bow.
-  bowed('viol-bass', () => t`Bass viol`, {
+  bowed('viol-bass', {
     free: 'left',
     room: [200, 450],
     ahead: 400,
     down: 550,
     held: celloBox,
   }),
-  bowed('cello', () => t`Cello`, { free: 'left', room: [200, 450], ahead: 450, down: 600, held: celloBox }),
-  bowed('double-bass', () => t`Double bass`, {
+  bowed('cello', { free: 'left', room: [200, 450], ahead: 450, down: 600, held: celloBox }),
+  bowed('double-bass', {
     free: 'right',
     room: [300, 450],
     ahead: 550,
@@ -64,20 +63,20 @@ const luteBox: HeldBox = { ...guitarBox, bottom: -80, top: 250, depth: 170 };
 
 export const PLUCKED = [
   // Lies on the leg: either hand can go while the other steadies it.
-  plucked('guitar', () => t`Guitar`, {
+  plucked('guitar', {
     free: 'both',
     room: [450, 200],
     ahead: 300,
     down: 120,
     held: guitarBox,
   }),
-  plucked('lute', () => t`Lute`, { free: 'right', room: [450, 200], ahead: 320, down: 80, held: luteBox }),
-  plucked('theorbo', () => t`Theorbo`, {
+  plucked('lute', { free: 'right', room: [450, 200], ahead: 320, down: 80, held: luteBox }),
+  plucked('theorbo', {
     free: 'right',
     room: [1000, 200],
     ahead: 400,
     down: 80,
     held: luteBox,
   }),
-  plucked('mandolin', () => t`Mandolin`, { free: 'right', room: [300, 180], ahead: 280, down: 50 }),
+  plucked('mandolin', { free: 'right', room: [300, 180], ahead: 280, down: 50 }),
 ];

@@ -1,6 +1,7 @@
 /** Ensembles that are written as text. */
 
 import type { Entries } from '../catalogue.ts';
+import { members } from './members.ts';
 
 export const arrange: Entries = {
   '“{0}”: give at least one.': '„{0}“: mindestens 1 angeben.',
@@ -14,15 +15,5 @@ export const arrange: Entries = {
     '„{0}“ gibt es in mehreren Besetzungen: aufschreiben, wer spielt.',
   '“{0}” is not understood: put a comma after each who plays.':
     '„{0}“ ist nicht verständlich: zwischen allen, die spielen, ein Komma setzen.',
-  Soprano: 'Sopran',
-  'Mezzo-soprano': 'Mezzosopran',
-  Alto: 'Alt',
-  Countertenor: 'Countertenor',
-  Tenor: 'Tenor',
-  Baritone: 'Bariton',
-  'Bass voice': 'Bassstimme',
-  Voice: 'Stimme',
-  Speaker: 'Sprecher',
-  Piano: 'Klavier',
-  Percussion: 'Schlagzeug',
+  ...members,
 };

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { INSTRUMENT_MODELS } from '#model/catalogue/instruments.ts';
+import { instrumentWord } from '#model/document/instrument-words.ts';
 import { countOfKind } from '#model/document/kind-counts.ts';
 import { labelOf } from '#model/document/labels.ts';
 import {
@@ -59,9 +60,29 @@ describe('in German', () => {
   });
 });
 
-test('every carried instrument of the catalogue has a German word', () => {
-  const inEnglish = INSTRUMENT_MODELS.filter(({ id }) => german[id.replaceAll('-', ' ')] === undefined);
-  expect(inEnglish.map(({ id }) => id)).toEqual([]);
+test('every carried instrument of the catalogue has a name of its own in both languages', () => {
+  const inGerman = INSTRUMENT_MODELS.map(({ name }) => name);
+  speakEnglish();
+  const inEnglish = INSTRUMENT_MODELS.map(({ name }) => name);
+  // What has no name goes by its id, in small letters; what has no German stays English.
+  expect([...inGerman, ...inEnglish].filter((name) => !/^[A-ZÄÖÜ]/.test(name))).toEqual([]);
+  expect(inEnglish.filter((name) => german[name] === undefined)).toEqual([]);
+  expect(new Set(inGerman).size).toBe(INSTRUMENT_MODELS.length);
+});
+
+test('within a sentence an instrument has the small letter of English and the capital of German', () => {
+  expect(['clarinet-b-flat', 'bongos', 'of-glass'].map(instrumentWord)).toEqual([
+    'Klarinette in B',
+    'Bongos',
+    'of glass',
+  ]);
+  speakEnglish();
+  expect(['clarinet-b-flat', 'bongos', 'recorder', 'of-glass'].map(instrumentWord)).toEqual([
+    'clarinet in B flat',
+    'bongos',
+    'recorder',
+    'of glass',
+  ]);
 });
 
 test('no letters mean one thing on an English plan and another on a German one', () => {

@@ -20,6 +20,8 @@ const EXEMPT: Readonly<Record<string, string>> = {
   'shared-model/catalogue/paper.ts': 'names sources, which nobody is shown',
   'shared-model/arrange/abbreviations.ts': 'has words that are read when an ensemble is typed',
   'shared-model/arrange/instrument-words.ts': 'has words that are read when an ensemble is typed',
+  'shared-model/arrange/named-ensembles.ts': 'has words that are read when an ensemble is typed',
+  'shared-model/arrange/spaced-words.ts': 'has words that are read when an ensemble is typed',
   'shared-model/checks/about/cited.ts': 'has titles of publications, which stay as they are',
   'shared-model/drawing/to-svg.ts': 'names typefaces',
   'electron/services/svg-lettering.ts': 'names typefaces',
