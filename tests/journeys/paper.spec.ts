@@ -242,6 +242,8 @@ test('the preview shows the pages of the part where the print has them', async (
   await withParts(program.home, ['clarinet', 'viola']);
   await editor.openFile('printed');
   await expect(editor.title).toContainText('printed');
+  // Whoever saves before it is known where the parts are gets their pages, not blanks.
+  await page.route(/part\.hash/, (route) => setTimeout(() => void route.fallback(), 1500));
   await openPaper(editor, page);
   await editor.dialog.getByLabel('Paper of stand 1').selectOption('a3');
   await editor.dialog.getByRole('button', { name: 'Save 2 PDFs…' }).click();

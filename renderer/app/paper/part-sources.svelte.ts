@@ -20,6 +20,7 @@ export class PartSources {
   all: readonly PartSource[] = $state.raw([]);
   problem: string | null = $state(null);
   readonly #editor: Editor;
+  readonly #looked: Promise<unknown>;
 
   constructor(editor: Editor, planned: PlannedPaper) {
     this.#editor = editor;
@@ -27,13 +28,19 @@ export class PartSources {
       const pdf = pdfOf(planned, id);
       return { player: id, pdf, outcome: pdf ? 'looking' : 'none', handle: null };
     });
-    for (const source of this.all) void this.#look(source);
+    this.#looked = Promise.all(this.all.map((source) => this.#look(source)));
   }
 
   get found(): readonly { readonly player: string; readonly handle: Handle }[] {
     return this.all.flatMap(({ player, outcome, handle }) =>
       outcome === 'found' && handle !== null ? [{ player, handle }] : [],
     );
+  }
+
+  /** What is at hand once it has been looked for everywhere: whoever is quicker must not get blank pages for it. */
+  async foundAtLast(): Promise<PartSources['found']> {
+    await this.#looked;
+    return this.found;
   }
 
   async #look({ player, pdf }: PartSource): Promise<void> {

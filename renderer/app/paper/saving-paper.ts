@@ -15,7 +15,9 @@ export interface PaperFile {
 
 export interface Saving {
   readonly files: readonly PaperFile[];
-  readonly common: Pick<PaperRequest, 'text' | 'setup' | 'pdfs'>;
+  readonly common: Pick<PaperRequest, 'text' | 'setup'>;
+  /** Where the parts are; it may still have to be found out. */
+  readonly pdfs: () => Promise<PaperRequest['pdfs']>;
   /** Files beside the first one may be replaced; of the first one the user is asked. */
   readonly replace: boolean;
   readonly progress: (done: number) => void;
@@ -74,17 +76,23 @@ async function placesOf(
 
 async function saveEach(
   { host }: Editor,
-  { files, common, progress, isStopped }: Saving,
+  { files, common, pdfs, progress, isStopped }: Saving,
   places: readonly Place[],
 ): Promise<SavingOutcome> {
   const [saved, notes]: [string[], Set<string>] = [[], new Set()];
   const told = (problem: string | null): SavingOutcome => ({ saved, notes: [...notes], problem });
+  const request = { ...common, pdfs: await pdfs() };
   for (const [index, { booklets, cards }] of files.entries()) {
     const place = places[index];
     if (!place) break;
     if (isStopped()) return told(text.paper.stopped(index, files.length));
     progress(index);
-    const result = await host.call('paper.save', { ...common, booklets, cards }, place.handle, place.replace);
+    const result = await host.call(
+      'paper.save',
+      { ...request, booklets, cards },
+      place.handle,
+      place.replace,
+    );
     if (!result.ok) return told(result.error.message);
     saved.push(result.value.name);
     for (const note of result.value.notes) notes.add(note);

@@ -11,6 +11,8 @@ import type { Affine } from '../affine.ts';
 import { circle, line, polygon, polyline, rectangle } from '../outline.ts';
 import type { PathItem, Primitive } from '../primitives.ts';
 import { DASH, WEIGHT } from '../style.ts';
+import type { Palette } from '../palette.ts';
+import { caseSymbol, type CaseSymbol } from './case-symbols.ts';
 import { itemToPage, paint, pen, type PlanContext } from './context.ts';
 
 export function drawPiano(context: PlanContext, piano: Piano): Primitive[] {
@@ -57,8 +59,25 @@ export function drawLargeInstrument(context: PlanContext, instrument: LargeInstr
       paint(map, circle({ x, y }, width / 2 - 25), { fill: palette.page, ...pen(palette.ink, WEIGHT.hair) }),
     ]);
   }
+  const symbol = caseSymbol(model);
+  if (symbol) return drawCase({ palette, map }, model, symbol);
   const bars = isBars(model) ? [paint(map, barLines(model), pen(palette.ink, WEIGHT.hair))] : [];
   return [paint(map, polygon(model.outline), body), ...bars];
+}
+
+/** A hair line round the room that it takes where the body leaves some of that free. */
+function drawCase(
+  { palette, map }: { readonly palette: Palette; readonly map: Affine },
+  { outline }: LargeInstrumentModel,
+  { body, pale, lines, edges }: CaseSymbol,
+): Primitive[] {
+  return [
+    paint(map, polygon(outline), pen(palette.faint, WEIGHT.hair, DASH.dotted)),
+    ...(edges ? [paint(map, edges, pen(palette.metal, WEIGHT.bold))] : []),
+    paint(map, body, { fill: palette.wood, ...pen(palette.ink, WEIGHT.fine) }),
+    ...(pale ? [paint(map, pale, { fill: palette.page, ...pen(palette.ink, WEIGHT.hair) })] : []),
+    ...(lines ? [paint(map, lines, pen(palette.ink, WEIGHT.hair))] : []),
+  ];
 }
 
 /** A shell seen from above is as deep as it is wide. */
