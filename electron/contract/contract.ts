@@ -29,8 +29,6 @@ export interface Hello {
   readonly notice: string | null;
   /** The file named on the command line, if any. */
   readonly open: Handle | null;
-  /** Language tag of the system, for dates. */
-  readonly locale: string;
 }
 
 export interface FileText {

@@ -42,7 +42,6 @@ const loopback = await startLoopback({
     get notice() {
       return values.notice ?? whyBrowser(values.browser, values.because);
     },
-    locale: Intl.DateTimeFormat().resolvedOptions().locale,
     open: positionals[0] === undefined ? null : resolve(positionals[0]),
     dialogs: null,
   }),

@@ -1,7 +1,7 @@
 /** A window of the program. */
 
 import { join } from 'node:path';
-import { app, BrowserWindow, type BrowserWindowConstructorOptions } from 'electron';
+import { BrowserWindow, type BrowserWindowConstructorOptions } from 'electron';
 import { createHandlers, type Services } from '../services/handlers.ts';
 import { programFolder } from '../services/program.ts';
 import { WINDOW_ORIGIN } from './app-protocol.ts';
@@ -14,7 +14,6 @@ export function openWindow(services: Services, file: string | null): void {
   const handlers = createHandlers(services, {
     shell: 'electron',
     notice: null,
-    locale: app.getLocale(),
     open: file,
     dialogs: dialogsOver(window),
   });

@@ -54,7 +54,6 @@ export interface Services {
 export interface WindowShell {
   readonly shell: Hello['shell'];
   readonly notice: string | null;
-  readonly locale: string;
   /** Path of the file it was opened for. */
   readonly open: string | null;
   /** Null when the shell has no dialogs of the system. */

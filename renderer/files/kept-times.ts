@@ -1,4 +1,4 @@
-/** When pieces of unsaved work were kept, in words that tell them apart. */
+/** When work was kept or saved, in words; those of several pieces tell them apart. */
 
 import { language } from '#model/words/catalogue.ts';
 
@@ -13,6 +13,11 @@ export function keptTimes(kept: readonly { readonly savedAt: string }[], locale:
   return written('short').map((time, index, all) =>
     all.indexOf(time) === all.lastIndexOf(time) ? time : (exact[index] ?? time),
   );
+}
+
+/** "14:32", as it is written where the window is. */
+export function timeOfDay(date: Date, locale: string): string {
+  return new Intl.DateTimeFormat(spokenHere(locale), { timeStyle: 'short' }).format(date);
 }
 
 /** The system may be in another language than the window: the region of its locale stays. */

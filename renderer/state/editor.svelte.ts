@@ -11,6 +11,7 @@ import { MediaQuery } from 'svelte/reactivity';
 import { text } from '../app/text.ts';
 import { FileDesk, type Asking, type DeskNews, type FileIdentity } from '../files/file-desk.ts';
 import { rememberFile } from '../files/window-memory.ts';
+import { timeOfDay } from '../files/kept-times.ts';
 import { WorkKeeper } from '../files/work-keeper.ts';
 import { UNREACHABLE } from '../host.ts';
 import { Checks } from './checks.svelte.ts';
@@ -195,7 +196,7 @@ export class Editor {
         rememberFile(now.handle);
       },
       saved: (name) => {
-        this.done = text.files.saved;
+        this.done = text.files.savedAt(timeOfDay(new Date(), navigator.language), name);
         this.announce(text.files.savedAs(name));
       },
       remark: (message, topic) => this.#say({ kind: kindOf(topic), topic, message }),

@@ -71,7 +71,7 @@ export function triedAdvice(
 }
 
 function turnTogetherWords([first = '', ...others]: readonly string[], by: number): string {
-  return t`Turn ${first} by ${turnWords(by)}, and ${listed(others)} round with the place`;
+  return t`Turn ${first} by ${turnWords(by)}, and swing ${listed(others)} round to match`;
 }
 
 function turnWords(by: number): string {

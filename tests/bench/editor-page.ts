@@ -58,7 +58,7 @@ export async function openEditor({ program, browser, files, flags }: Start): Pro
   await page.goto(served.address);
   await page.getByRole('application').waitFor();
   await page.getByRole('region', { name: 'What the house sees' }).getByRole('button').first().waitFor();
-  const away = page.getByRole('button', { name: 'Put away' });
+  const away = page.getByRole('button', { name: 'Skip these' });
   if (await away.isVisible()) await away.click();
   const memory = await watchMemory(chrome);
   return {

@@ -37,6 +37,6 @@ export function testShell(change: Partial<Services> = {}, window: Partial<Window
     packs: createPackJobs(() => new Date()),
     ...change,
   };
-  const shell = { shell: 'loopback', notice: null, locale: 'en', open: null, dialogs: null } as const;
+  const shell = { shell: 'loopback', notice: null, open: null, dialogs: null } as const;
   return { folder, services, handlers: createHandlers(services, { ...shell, ...window }) };
 }

@@ -177,7 +177,7 @@ test('a duo is set up and printed without a mouse', async ({ editor, page, progr
   await keyboard.press('Control+a');
   await keyboard.type('duo');
   await keyboard.press('Enter');
-  await expect(editor.title).toContainText(/duo.*saved/);
+  await expect(editor.title).toContainText(/Saved \d.*duo/);
   await keyboard.press('Control+p');
   await expect(editor.dialog.getByText(/exactly 1:\d+/)).toBeVisible();
   await page.getByRole('button', { name: 'Save as PDF…' }).focus();

@@ -422,7 +422,7 @@ test('single keys work after a click on a tab or a button, and not in a field', 
   const close = await editor.ratio();
   await keyboard.press('0');
   await expect.poll(() => editor.ratio()).toBeGreaterThan(close);
-  await page.getByRole('button', { name: 'Larger' }).click();
+  await page.getByRole('button', { name: 'Zoom in' }).click();
   await keyboard.press('s');
   await expect(section).toBeVisible();
   await search.press('s');

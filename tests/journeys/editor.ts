@@ -126,7 +126,7 @@ export class Editor {
   }
 
   async putHintsAway(): Promise<void> {
-    const away = this.page.getByRole('button', { name: 'Put away' });
+    const away = this.page.getByRole('button', { name: 'Skip these' });
     if (!(await away.isVisible())) return;
     await away.click();
     // The plan has their room now, and shows the platform anew.
@@ -273,7 +273,7 @@ export class Editor {
     await this.page.keyboard.press('Control+Shift+S');
     await this.dialog.getByLabel('File name').fill(name);
     await this.dialog.getByRole('button', { name: 'Save here' }).click();
-    await expect(this.title).toContainText(new RegExp(`${name}\\.standlines.*(?<!not )saved(?! yet)`), {
+    await expect(this.title).toContainText(new RegExp(`Saved \\d.* to ${name}\\.standlines`), {
       timeout: 20_000,
     });
   }

@@ -130,7 +130,7 @@ test('from an empty concert to the printed plot with nothing but the keyboard', 
   await keyboard.press('Control+A');
   await keyboard.type('trio');
   await keyboard.press('Enter');
-  await expect(editor.title).toContainText(/trio.*saved/);
+  await expect(editor.title).toContainText(/Saved \d.*trio/);
   await keyboard.press('Control+P');
   await expect(editor.dialog.getByText(/exactly 1:\d+/)).toBeVisible();
   await tabTo(page, page.getByRole('button', { name: 'Save as PDF…' }));

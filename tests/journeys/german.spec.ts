@@ -130,6 +130,6 @@ test('the language is changed in the menu, and stays', async ({ page, program })
   await page.keyboard.press('Control+k');
   await page.keyboard.type('Deutsch');
   await page.keyboard.press('Enter');
-  await asked.getByRole('button', { name: 'Let them go' }).click();
+  await asked.getByRole('button', { name: 'Discard them' }).click();
   await expect(list(page)).toBeVisible();
 });

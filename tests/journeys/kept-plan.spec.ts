@@ -114,7 +114,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await page.keyboard.press('Control+o');
     await editor.dialog.getByRole('button', { name: 'kept.standlines' }).dblclick();
     // What was taken back since it was saved is let go.
-    await editor.dialog.getByRole('button', { name: 'Let them go' }).click();
+    await editor.dialog.getByRole('button', { name: 'Discard them' }).click();
     await expect(editor.dialog).toHaveCount(0);
     await page.getByRole('tab', { name: '1 Lock Gates', exact: true }).click();
     await expect(rules.getByRole('button')).toHaveCount(sentences.length);
@@ -180,7 +180,7 @@ test('the focus stays in the page turns when what had it goes, and goes to the p
   await press('Put paper on stand 1');
   await expect(heading).toBeFocused();
 
-  await press('Put the page turns away');
+  await press('Close the page turns');
   await expect(turns).toHaveCount(0);
   await expect(editor.plan).toBeFocused();
 });

@@ -9,7 +9,7 @@ export const dialogsWords = {
       title: (name: string) => `Save the changes to “${name}”?`,
       words: 'They would be lost otherwise.',
       save: 'Save',
-      discard: 'Let them go',
+      discard: 'Discard them',
     },
     conflict: {
       title: 'The file has changed on disk',
@@ -22,18 +22,18 @@ export const dialogsWords = {
     },
     notSaved: {
       title: 'Not saved',
-      replace: 'Save it all the same',
+      replace: 'Save anyway',
       elsewhere: 'Save somewhere else…',
     },
     recovery: {
       title: 'Unsaved work was found',
-      words: 'This was not saved before the window closed. Nothing is thrown away until you say so.',
+      words: 'This was not saved before the window closed. Nothing is discarded until you say so.',
       at: (when: string) => `kept ${when}`,
       never: 'never saved to a file',
       open: 'Open it',
-      discard: 'Throw away',
+      discard: 'Discard',
       later: 'Decide later',
-      sure: 'Really throw away?',
+      sure: 'Really discard it?',
     },
     place: {
       openTitles: {
@@ -72,7 +72,7 @@ export const dialogsWords = {
     },
     otherHouse: {
       title: 'Another house',
-      words: 'Platform, doors and seats are exchanged. What stands on the platform stays where it is.',
+      words: 'Platform, doors and seats are replaced. What stands on the platform stays where it is.',
       take: 'Take this house',
     },
     plainHouse: {
@@ -86,7 +86,7 @@ export const dialogsWords = {
     },
     sheets: {
       preview: 'Preview',
-      earlier: 'Sheet before',
+      earlier: 'Previous sheet',
       later: 'Next sheet',
       sheet: (number: number, count: number) => `Sheet ${number} of ${count}`,
     },
@@ -94,7 +94,7 @@ export const dialogsWords = {
       title: 'Print the plot',
       paper: 'Paper',
       orientation: 'Orientation',
-      orientations: { auto: 'As it fits best', portrait: 'Upright', landscape: 'Sideways' },
+      orientations: { auto: 'Whichever fits best', portrait: 'Portrait', landscape: 'Landscape' },
       scale: 'Scale',
       bestScale: 'Largest that fits',
       ratio: (scale: number) => `1:${scale}`,

@@ -80,6 +80,6 @@ export const findingsWords = {
     count: (fails: number, cautions: number) =>
       `${fails} failing, ${counted(cautions, 'caution', 'cautions')}`,
     disclaimer:
-      'Edges, cables, routes and loads are cautions of this tool. Local codes, the venue and licensed practice decide.',
+      'On edges, cables, routes and loads this tool only gives cautions. Local codes, the venue and licensed practice decide.',
   },
 } as const;

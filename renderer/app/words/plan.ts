@@ -10,8 +10,8 @@ export const planWords = {
       `Arrow keys move what is selected by ${fine}, with Shift by ${coarse}.${brackets ? ' Square brackets turn it.' : ''} The list “On the platform” has every item with its position.`,
     summary: (setup: string, items: number, seats: number) =>
       `${setup === '' ? '' : `${setup}: `}${items === 0 ? 'Nothing' : counted(items, 'item', 'items')} on the platform, ${seats === 0 ? 'no places' : places(seats)} in the house.`,
-    zoomIn: 'Larger',
-    zoomOut: 'Smaller',
+    zoomIn: 'Zoom in',
+    zoomOut: 'Zoom out',
     fit: 'Show everything',
     fitStage: 'Show the platform',
     fitSelection: 'Show what is selected',
@@ -41,7 +41,7 @@ export const planWords = {
     close: 'Close the section',
     look: 'How the section is looked at',
     fit: 'Show all of the section',
-    keys: 'Plus and minus look closer and farther, the arrows move, 0 shows all of it.',
+    keys: 'Plus and minus zoom, the arrows move, 0 shows all of it.',
     rows: {
       label: 'C-values row by row',
       row: 'Row',

@@ -15,7 +15,7 @@ export const turnsWords = {
   turns: {
     label: 'Page turns',
     action: 'Page turns of this setup',
-    close: 'Put the page turns away',
+    close: 'Close the page turns',
     why: 'Finds which page goes where, who turns it and in which rest: with as few turns, stands and printed panels as can be.',
     plan: 'Plan the page turns',
     again: 'Plan again',
@@ -88,7 +88,7 @@ export const turnsWords = {
     side: (index: number) => `side ${index + 1}`,
 
     keep: 'Keep this plan',
-    letGo: 'Let the kept plan go',
+    letGo: 'Discard the kept plan',
     empty: 'Start an empty plan',
     keptPlan: (candidate: string) => `Kept: ${candidate}`,
     notJudged: 'A page plan is kept, but it cannot be judged now:',

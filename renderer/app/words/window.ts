@@ -5,7 +5,7 @@ import { counted } from './counting.ts';
 export const windowWords = {
   later: {
     coming: 'One moment…',
-    failed: 'This part of the window could not be fetched: try again, or start the program anew.',
+    failed: 'This part of the window could not be loaded: try again, or restart the program.',
   },
   start: {
     opening: 'Opening…',
@@ -34,9 +34,9 @@ export const windowWords = {
     commands: 'Find a command',
     view: 'View',
     theme: 'Light or dark',
-    themes: { system: 'As the system', light: 'Light', dark: 'Dark' },
+    themes: { system: 'Same as the system', light: 'Light', dark: 'Dark' },
     language: 'Language',
-    languages: { system: 'As the system', en: 'English', de: 'Deutsch' },
+    languages: { system: 'Same as the system', en: 'English', de: 'Deutsch' },
     singleKeys: 'Single letters as keys',
     units: 'Units',
     unitChoices: { document: 'As the concert says', metric: 'Metric', imperial: 'Feet and inches' },
@@ -89,13 +89,13 @@ export const windowWords = {
 
   lost: {
     title: 'The program behind this window does not answer.',
-    kept: 'Your work is safe here as long as this window stays open; it keeps trying to reach it.',
+    kept: 'Your work is safe here as long as this window stays open; it keeps trying to reach the program.',
     copy: 'Save a copy with the browser',
     back: 'The program answers again.',
     because: (cause: string) => `The program behind this window does not answer (${cause}).`,
   },
 
-  banner: { dismiss: 'Put this away' },
+  banner: { dismiss: 'Dismiss' },
 
   hints: {
     label: 'First steps',
@@ -103,7 +103,7 @@ export const windowWords = {
     count: (step: number, steps: number) => `Try this, ${step} of ${steps}`,
     next: 'Next',
     show: 'Show me',
-    away: 'Put away',
+    away: 'Skip these',
     steps: (lengths: string) => [
       'Each seat is coloured and filled as far as it sees the player it sees worst. Choose another player below the plan.',
       'Setup 2b has real faults: click one in the list of findings and the plan goes there.',
@@ -114,7 +114,7 @@ export const windowWords = {
   },
 
   files: {
-    saved: 'saved',
+    savedAt: (time: string, name: string) => `Saved ${time} to ${name}`,
     savedAs: (name: string) => `Saved ${name}`,
     notKept: (name: string, message: string) =>
       `The unsaved work in “${name}” cannot be kept safe on the side; save it to a file soon. (${message})`,

@@ -93,8 +93,8 @@ export const drawing: Entries = {
   'Route to an exit': 'Weg zu einem Ausgang',
   'Room to turn a wheelchair: {0}': 'Platz zum Wenden eines Rollstuhls: {0}',
   'Scale bar, {0}. {1}': 'Maßstabsleiste, {0}. {1}',
-  'The whole bar must measure {0} mm.': 'Die ganze Leiste muss {0} mm messen.',
-  'The whole bar must measure {0} in.': 'Die ganze Leiste muss {0} in messen.',
+  'The whole bar must measure {0} mm.': 'Die ganze Maßstabsleiste muss {0} mm messen.',
+  'The whole bar must measure {0} in.': 'Die ganze Maßstabsleiste muss {0} Zoll messen.',
 
   // Beside the plan
   'reader’s side of a desk': 'Leseseite am Pult',
@@ -118,7 +118,7 @@ export const drawing: Entries = {
   'Seats that are not shown here: sheet {0}, Seat map.': 'Weitere Plätze: Blatt {0}, Sichtkarte.',
   'What the seats see: sheet {0}, Seat map.': 'Was die Plätze sehen: Blatt {0}, Sichtkarte.',
   'Print at 100 % and check the bar with a ruler. Local codes, the venue and licensed practice come before this plot.':
-    'Mit 100 % drucken und die Leiste mit dem Lineal prüfen. Örtliche Vorschriften, das Haus und zugelassene Fachleute gehen diesem Plan vor.',
+    'Mit 100 % drucken und die Maßstabsleiste mit dem Lineal prüfen. Örtliche Vorschriften, das Haus und zugelassene Fachleute gehen diesem Plan vor.',
 
   // Marks
   Mark: 'Marke',
@@ -139,7 +139,7 @@ export const drawing: Entries = {
   'on riser, +{0}': 'auf Podest, +{0}',
   'stays for the whole concert': 'bleibt das ganze Konzert stehen',
   'part of the building': 'Teil des Gebäudes',
-  'brought in': 'wird gebracht',
+  'brought in': 'wird hereingebracht',
   'lid fully open': 'Deckel ganz offen',
   stands: 'steht',
   'changes to {0}': 'wechselt zu {0}',
@@ -326,7 +326,7 @@ export const drawing: Entries = {
   'Dashed: where a thing stood. Drawn in full: where it comes to stand. Faint: stands still meanwhile. An arrow leads from the one to the other; beyond an opening it is cut short.':
     'Gestrichelt: wo etwas stand. Voll gezeichnet: wo es hinkommt. Blass: bleibt solange stehen. Ein Pfeil führt vom einen zum anderen; jenseits einer Öffnung ist er gekürzt.',
   'White on black: the step in the lists, and who takes it, A, B or both (AB). In bubbles: marks as on the stage plot; “was S1”: its mark in the setup before. Players walk by themselves. Print at 100 % and check the bar. Local codes, the venue and licensed practice come first.':
-    'Weiß auf Schwarz: der Schritt in den Listen und wer ihn tut, A, B oder beide (AB). In Blasen: Marken wie im Bühnenplan; „war PU1“: Marke in der Aufstellung davor. Spieler gehen selbst. Mit 100 % drucken und die Leiste prüfen. Örtliche Vorschriften, das Haus und zugelassene Fachleute gehen vor.',
+    'Weiß auf Schwarz: der Schritt in den Listen und wer ihn tut, A, B oder beide (AB). In Blasen: Marken wie im Bühnenplan; „war PU1“: Marke in der Aufstellung davor. Spieler gehen selbst. Mit 100 % drucken und die Maßstabsleiste prüfen. Örtliche Vorschriften, das Haus und zugelassene Fachleute gehen vor.',
   'Person {0}': 'Person {0}',
   'Step by step. “with {0}”: both carry; wait for each other. “after 3”: begin when step 3 of the other list is done. Through at about {1}.':
     'Schritt für Schritt. „mit {0}“: beide tragen; aufeinander warten. „nach 3“: erst beginnen, wenn Schritt 3 der anderen Liste getan ist. Fertig nach etwa {1}.',
@@ -344,6 +344,6 @@ export const drawing: Entries = {
   'Grip: reach': 'Griff: erreichbar',
   'Grip: lean': 'Griff: mit Vorbeugen',
   'Grip: step': 'Griff: mit einem Schritt',
-  'Grip: walk': 'Griff: mit Gehen',
+  'Grip: walk': 'Griff: mit Hingehen',
   'Grip: none': 'Griff: nicht möglich',
 };

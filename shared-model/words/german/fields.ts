@@ -103,7 +103,7 @@ export const fields: Entries = {
   form: 'Form',
   'desk width': 'Breite der Auflage',
   'desk height': 'Höhe der Auflage',
-  'lip above the floor': 'Pultleiste über dem Boden',
+  'lip above the floor': 'Leiste über dem Boden',
   'tilt of the desk': 'Neigung der Auflage',
   sides: 'Pultseiten',
   'other side': 'andere Seite',

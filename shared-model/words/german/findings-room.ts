@@ -34,7 +34,7 @@ export const findingsRoom: Entries = {
     'Um {0} nach innen rücken oder die Kante kennzeichnen und beaufsichtigen.',
   'Move them in by {0}, or mark and watch the edge.':
     'Um {0} nach innen rücken oder die Kante kennzeichnen und beaufsichtigen.',
-  '{0} stands before {1}': '{0} steht vor {1}',
+  '{0} stands before {1}': '{0} steht vor einer Tür: {1}',
   '{0} are free before the door; {1} are wanted.': 'Vor der Tür sind {0} frei; gebraucht werden {1}.',
   'Keep the way through the door free.': 'Den Weg durch die Tür frei halten.',
   '{0} has no way out': '{0} hat keinen Weg zum Ausgang',
@@ -44,7 +44,7 @@ export const findingsRoom: Entries = {
   'The way out for {0} is narrow': '{0} hat nur einen engen Weg zum Ausgang',
   '{0} at its narrowest{1}; {2}.': '{0} an der engsten Stelle{1}; {2}.',
   '{0} at its narrowest{1}; {2} are wanted.': '{0} an der engsten Stelle{1}; gebraucht werden {2}.',
-  ', at {0}': ', an {0}',
+  ', at {0}': ' ({0})',
   ', beside {0}': ', neben {0}',
   ', between {0} and {1}': ', zwischen {0} und {1}',
   'the edge of the platform': 'Podiumskante',
@@ -86,7 +86,7 @@ export const findingsRoom: Entries = {
     '{0} hat für den Rollstuhl nur einen engen Weg zum Ausgang',
   '{0} has little room to turn a wheelchair at the place':
     '{0} hat am Platz wenig Raum, den Rollstuhl zu wenden',
-  '{0} has little room to turn a wheelchair at {1}': '{0} hat an {1} wenig Raum, den Rollstuhl zu wenden',
+  '{0} has little room to turn a wheelchair at {1}': '{0} hat wenig Raum, den Rollstuhl zu wenden: {1}',
   '{0} has little room to turn a wheelchair where the way out turns back':
     '{0} hat in der Kehre des Wegs zum Ausgang wenig Raum, den Rollstuhl zu wenden',
   'The widest free circle there measures {0}; ADA/ABA 304.3.1 speaks of {1}.':

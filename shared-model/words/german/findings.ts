@@ -119,7 +119,7 @@ export const findings: Entries = {
   'stage right': 'links (vom Saal)',
   'Turn {0} by {1}': '{0} um {1} drehen',
   '{0}° towards {1}': '{0}° nach {1}',
-  'Turn {0} by {1}, and {2} round with the place': '{0} um {1} drehen, {2} um dieselbe Stelle mitdrehen',
+  'Turn {0} by {1}, and swing {2} round to match': '{0} um {1} drehen und {2} entsprechend mitdrehen',
   'Cover the cable of {0} with a ramp or mat': 'Kabel mit Rampe oder Matte abdecken ({0})',
   'There is no such cable any more.': 'Dieses Kabel gibt es nicht mehr.',
   'There is no "{0}" any more.': '„{0}“ gibt es nicht mehr.',

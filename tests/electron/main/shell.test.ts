@@ -156,7 +156,7 @@ describe('17: who may call', () => {
     expect(electron.ipcMain.on).not.toHaveBeenCalled();
     expect(await listener(eventFrom(), 'app.hello', [])).toMatchObject({
       ok: true,
-      value: { shell: 'electron', nativeDialogs: true, locale: 'en-GB' },
+      value: { shell: 'electron', nativeDialogs: true },
     });
   });
 

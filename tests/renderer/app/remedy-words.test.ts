@@ -89,7 +89,7 @@ describe('a suggested change in words', () => {
     [{ kind: 'turn', item: 'stand-1', by: -5 }, 'Turn stand 1 by 5° towards stage right'],
     [
       { kind: 'turnTogether', items: ['player-1', 'stand-1', 'stand-2'], by: 12 },
-      'Turn player 1 by 12° towards stage left, and stand 1 and stand 2 round with the place',
+      'Turn player 1 by 12° towards stage left, and swing stand 1 and stand 2 round to match',
     ],
     [
       { kind: 'moveTogether', items: ['player-1', 'stand-1'], dx: -120, dy: 0 },

@@ -78,7 +78,7 @@ test('a thing is described in the order of German', () => {
 describe('figures', () => {
   it('have the decimal comma where they are read', () => {
     const bar = scaleBar({ scale: 48, units: 'metric', palette: PALETTES.print, x: 0, y: 0, width: 60 });
-    expect(textsIn([bar]).map(({ text }) => text)).toContain('Die ganze Leiste muss 41,7 mm messen.');
+    expect(textsIn([bar]).map(({ text }) => text)).toContain('Die ganze Maßstabsleiste muss 41,7 mm messen.');
     expect(gridStep('metric', 20).figure(1)).toBe('0,5 m');
     const outline = [
       { x: -4000, y: 0 },

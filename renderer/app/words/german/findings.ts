@@ -36,7 +36,7 @@ export const findingsWords: Widened<typeof english> = {
       reach: 'in Reichweite',
       lean: 'vorgebeugt',
       step: 'mit einem Schritt',
-      walk: 'nur mit Gehen',
+      walk: 'nur mit Hingehen',
       none: 'nicht zu erreichen',
     },
     takes: (seconds) => `etwa ${fixed(seconds, 1)}\u00a0s`,
@@ -80,7 +80,7 @@ export const findingsWords: Widened<typeof english> = {
     looking: 'Abhilfe wird gesucht…',
     show: 'Im Plan zeigen',
     showAll: (count) => `Alle ${count} zeigen`,
-    count: (fails, cautions) => `${fails} verfehlt, ${cautions} zur Vorsicht`,
+    count: (fails, cautions) => `${fails}-mal verfehlt, ${cautions}-mal Vorsicht`,
     disclaimer:
       'Zu Kanten, Kabeln, Wegen und Lasten gibt dieses Werkzeug nur Sicherheitshinweise. Es entscheiden die örtlichen Vorschriften, die Spielstätte und zugelassene Fachleute.',
   },

@@ -103,7 +103,7 @@ export const formsWords: Widened<typeof english> = {
   stand: {
     form: 'Form',
     forms: { single: 'Einzelpult', backToBack: 'Doppelpult' },
-    lip: 'Pultleiste über dem Boden',
+    lip: 'Leiste über dem Boden',
     tilt: 'Neigung der Auflage',
     tiltHint: 'von waagrecht an; 90 ist senkrecht',
     deskWidth: 'Breite der Auflage',

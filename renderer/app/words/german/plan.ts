@@ -15,8 +15,8 @@ export const planWords: Widened<typeof english> = {
       `Pfeiltasten verschieben das Ausgewählte um ${fine}, mit der Umschalttaste um ${coarse}.${brackets ? ' Eckige Klammern drehen es.' : ''} In der Liste „Auf dem Podium“ steht jedes Element mit seiner Lage.`,
     summary: (setup, items, seats) =>
       `${setup === '' ? '' : `${setup}: `}${items === 0 ? 'Nichts' : elements(items)} auf dem Podium, ${seats === 0 ? 'keine Plätze' : places(seats)} im Saal.`,
-    zoomIn: 'Größer',
-    zoomOut: 'Kleiner',
+    zoomIn: 'Vergrößern',
+    zoomOut: 'Verkleinern',
     fit: 'Alles zeigen',
     fitStage: 'Podium zeigen',
     fitSelection: 'Auswahl zeigen',

@@ -45,7 +45,7 @@ export const programmeWords: Widened<typeof english> = {
       seenWell: (player) => `Gut gesehen: ${player}`,
       worstPlace: 'Schlechtester Platz sieht',
       fails: 'Verfehlte Grenzwerte',
-      cautions: 'Zur Vorsicht',
+      cautions: 'Vorsicht geboten',
       notes: 'Hinweise',
       reachMargin: 'Kleinste Reserve an Reichweite',
       stepsToReach: 'Nur mit einem Schritt erreicht',

@@ -118,7 +118,7 @@ export const windowWords: Widened<typeof english> = {
   },
 
   files: {
-    saved: 'gespeichert',
+    savedAt: (time, name) => `Um ${time} gespeichert in ${name}`,
     savedAs: (name) => `Gespeichert: ${name}`,
     notKept: (name, message) =>
       `Die ungespeicherte Arbeit in „${name}“ lässt sich nicht nebenher sichern; bald in eine Datei speichern. (${message})`,
