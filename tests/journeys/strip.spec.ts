@@ -171,7 +171,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await expect(strip).not.toContainText('The concert has changed');
     await expect(slider).toBeVisible();
 
-    await strip.getByRole('button', { name: 'Put the time strip away' }).click();
+    await strip.getByRole('button', { name: 'Close the time strip' }).click();
     await expect(strip).toBeHidden();
   });
 }

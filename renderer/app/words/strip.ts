@@ -4,7 +4,7 @@ export const stripWords = {
   strip: {
     label: 'Time strip',
     action: 'Time strip of this setup',
-    close: 'Put the time strip away',
+    close: 'Close the time strip',
     why: 'Plays the planned page turns along the music: the desks on the plan show what each player sees at the moment.',
     noPlan: 'There is no plan of the page turns of this setup yet.',
     noneFound: 'No plan of the page turns was found.',
@@ -16,7 +16,7 @@ export const stripWords = {
     time: 'Time',
     play: 'Play',
     pause: 'Pause',
-    turnBefore: 'Turn before',
+    turnBefore: 'Previous turn',
     turnAfter: 'Next turn',
     speed: 'Speed',
     speeds: (speed: number) => (speed === 0.5 ? '½×' : `${speed}×`),

@@ -256,7 +256,7 @@ export const drawing: Entries = {
   'Print at 100 %, not fitted to the page. Before measuring on the paper, check the scale bar with a ruler: copies and screens change sizes.':
     'Mit 100 % drucken, nicht an die Seite angepasst. Vor dem Messen auf dem Papier die Maßstabsleiste mit dem Lineal prüfen: Kopien und Bildschirme verändern die Größe.',
   'Distances run along the floor from the centre line and from the front edge to the middle of a thing: for a stand the middle of its desk, for a back-to-back pair the ridge, for a player the axis of head and shoulders. Left and right are those of a player who faces the house.':
-    'Maße laufen am Boden von der Mittellinie und von der Vorderkante bis zur Mitte eines Dings: beim Pult bis zur Mitte der Auflage, bei zwei Pulten Rücken an Rücken bis zum First, beim Spieler bis zur Achse von Kopf und Schultern. Links und rechts sind vom Saal aus gesehen.',
+    'Maße laufen am Boden von der Mittellinie und von der Vorderkante bis zur Mitte eines Gegenstands: beim Pult bis zur Mitte der Auflage, bei zwei Pulten Rücken an Rücken bis zum First, beim Spieler bis zur Achse von Kopf und Schultern. Links und rechts sind vom Saal aus gesehen.',
   'Sight and reach are computed for bodies as entered and for seated eyes at the heights entered. People differ: let them try before the doors open.':
     'Sicht und Reichweite sind für Körper wie eingegeben und für sitzende Augen in den eingegebenen Höhen berechnet. Menschen sind verschieden: vor dem Einlass ausprobieren lassen.',
 
@@ -278,7 +278,7 @@ export const drawing: Entries = {
   'from {0}: {1}': 'ab {0}: {1}',
   clear: 'frei',
   'cut by a head in front': 'von einem Kopf davor unterbrochen',
-  'cut by a thing, a rail or the platform': 'von Ding, Geländer oder Podium unterbrochen',
+  'cut by a thing, a rail or the platform': 'von Gegenstand, Geländer oder Podium unterbrochen',
   'what is looked at': 'worauf geblickt wird',
   'window of a player': 'Fenster eines Spielers',
   'C over the head in line': 'C über dem Kopf in Linie',

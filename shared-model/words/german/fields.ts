@@ -61,7 +61,7 @@ export const fields: Entries = {
   'first row is called': 'erste Reihe heißt',
   use: 'Nutzung',
   'opening that it is carried through': 'Öffnung, durch die getragen wird',
-  'kind of thing': 'Art des Dings',
+  'kind of thing': 'Art',
   own: 'eigene',
   borrowed: 'geliehene',
   'waits in': 'Lager',

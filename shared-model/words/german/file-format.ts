@@ -46,7 +46,7 @@ export const fileFormat: Entries = {
   'a setup has one {0} at most; leave one out':
     'je Aufstellung ist nur einmal möglich: {0}; das Überzählige weglassen',
   'a thing is in one group at most, and once; leave it out here':
-    'jedes Ding ist höchstens in einer Gruppe, und einmal; hier weglassen',
+    'jedes Element ist höchstens in einer Gruppe, und nur einmal; hier weglassen',
   'a group and all that is in it are there in the same setup, or all for the whole concert':
     'eine Gruppe und alles darin gehören zu derselben Aufstellung oder bleiben das ganze Konzert über',
   'The file is larger than {0} MB.': 'Die Datei ist größer als {0} MB.',

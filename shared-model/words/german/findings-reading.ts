@@ -65,7 +65,7 @@ export const findingsReading: Entries = {
   'From {0} to {1} away even a space of the staves that librarians find most readable (MOLA guidelines, 2017) looks {2} minutes of arc tall.':
     'Aus {0} bis {1} Entfernung erscheint selbst ein Zwischenraum der Notenzeilen, die Orchesterbibliothekare am besten lesbar finden (MOLA guidelines, 2017), {2} Bogenminuten hoch.',
   'Under {0} is a caution of this tool’s own: so small are the details of letters of {1} minutes, the least of ISO 9241-3. For staves no standard sets a limit.':
-    'Die Grenze von {0} ist eine eigene Vorsicht dieses Programms: So klein sind Einzelheiten von Buchstaben mit {1} Bogenminuten, dem Mindestmaß nach ISO 9241-3. Für Notenzeilen setzt keine Norm eine Grenze.',
+    'Die Grenze von {0} setzt das Programm selbst, zur Vorsicht: So klein sind Einzelheiten von Buchstaben mit {1} Bogenminuten, dem Mindestmaß nach ISO 9241-3. Für Notenzeilen setzt keine Norm eine Grenze.',
   'Bring the pages to within about {0} of the eyes.': 'Seiten bis auf etwa {0} an die Augen heranrücken.',
   '{0} sees {1} on edge or from behind': '{0} sieht die Seiten auf {1} von der Kante oder von hinten',
   'From there the line of sight meets the page {0} off square, and from {1}° on nothing can be read.':

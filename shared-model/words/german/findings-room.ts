@@ -27,9 +27,9 @@ export const findingsRoom: Entries = {
   '{0} is near an open edge of {1}': '{0} ist nah an einer offenen Kante von {1}',
   '{0} to the edge, with a drop of {1}; {2}.': '{0} bis zur Kante, Fallhöhe {1}; {2}.',
   '{0} from the edge of {1}, which drops {2}; {3}.': '{0} bis zur Kante von {1}, Fallhöhe {2}; {3}.',
-  'The distance is the tool’s own precaution.': 'Der Abstand ist eine eigene Vorsicht dieses Programms.',
+  'The distance is the tool’s own precaution.': 'Diesen Abstand setzt das Programm selbst, zur Vorsicht.',
   'The distance is the tool’s own precaution; over drops of more than {0} IBC 1015.2 asks for guards.':
-    'Der Abstand ist eine eigene Vorsicht dieses Programms; bei mehr als {0} Fallhöhe verlangt IBC 1015.2 Geländer.',
+    'Diesen Abstand setzt das Programm selbst, zur Vorsicht; bei mehr als {0} Fallhöhe verlangt IBC 1015.2 Geländer.',
   'Move it in by {0}, or mark and watch the edge.':
     'Um {0} nach innen rücken oder die Kante kennzeichnen und beaufsichtigen.',
   'Move them in by {0}, or mark and watch the edge.':

@@ -98,10 +98,10 @@ export const findings: Entries = {
     'Der Winkel zur Richtung gerade zum Saal beträgt {0}; ein Profil sind {1}°.',
   'Turn them back by {0}, to a profile.': 'Um {0} zurückdrehen, bis zum Profil.',
   'Leave it if it is meant so.': 'So lassen, wenn es so gemeint ist.',
-  'The page plan that is kept breaks a rule': 'Der behaltene Seitenplan verstößt gegen eine Regel',
-  'The page plan that is kept breaks {0} rules': 'Der behaltene Seitenplan verstößt gegen {0} Regeln',
-  'The page turns list the other.': 'Der andere Verstoß steht bei den Wendestellen.',
-  'The page turns list the other {0}.': 'Die anderen {0} Verstöße stehen bei den Wendestellen.',
+  'The page plan that is kept breaks a rule': 'Der gespeicherte Seitenplan verletzt eine Regel',
+  'The page plan that is kept breaks {0} rules': 'Der gespeicherte Seitenplan verletzt {0} Regeln',
+  'The page turns list the other.': 'Die andere verletzte Regel steht bei den Wendestellen.',
+  'The page turns list the other {0}.': 'Die anderen {0} verletzten Regeln stehen bei den Wendestellen.',
   'Change the turns or the pages by hand, or plan the page turns again.':
     'Wendestellen oder Seiten von Hand ändern oder die Wendestellen neu planen.',
   'None of the changes tried clears this without making something else worse.':

@@ -10,7 +10,7 @@ export const pack: Entries = {
   'Inventory and power': 'Stückliste und Strom',
   'the setup': 'die Aufstellung',
   'The pack of this concert has no sheet "{0}": no plan of page turns is kept. Plan the turns first: in the window open the page turns, plan them and keep the plan. Cue cards alone come from the verb turns with --cards.':
-    'Die Druckmappe dieses Konzerts hat kein Blatt „{0}“: Es ist kein Seitenplan festgehalten. Zuerst die Wendestellen planen: im Fenster die Wendestellen öffnen, planen und den Plan festhalten. Stichwortkarten allein macht das Wort turns mit --cards.',
+    'Die Druckmappe dieses Konzerts hat kein Blatt „{0}“: Es ist kein Seitenplan gespeichert. Zuerst die Wendestellen planen: im Fenster die Wendestellen öffnen, planen und den Plan speichern. Stichwortkarten allein macht das Wort turns mit --cards.',
   'The pack of this concert has no sheet "{0}". It can have {1}.':
     'Die Druckmappe dieses Konzerts hat kein Blatt „{0}“. Haben kann sie {1}.',
   '{0}: the plan of the changeover fits on this paper at no standard scale; its lists are printed.':
@@ -33,7 +33,7 @@ export const pack: Entries = {
   Programme: 'Programm',
   'In the order in which it is played.': 'In der Reihenfolge, in der gespielt wird.',
   Players: 'Spieler',
-  'Things set': 'Dinge gestellt',
+  'Things set': 'Aufgestellt',
   'Time to set it': 'Zeit zum Umbau',
   Contacts: 'Ansprechpersonen',
   'Whom to ask, as given for this concert.': 'Wer zu fragen ist, wie für dieses Konzert angegeben.',
@@ -125,9 +125,9 @@ export const pack: Entries = {
 
   // Printing
   'There is nothing to print: choose a sheet.': 'Es gibt nichts zu drucken: ein Blatt wählen.',
-  'The pack was stopped before it was whole.': 'Die Druckmappe wurde angehalten, bevor sie ganz war.',
-  'That pack is no longer there: make it again.': 'Diese Druckmappe ist nicht mehr da: neu machen.',
-  'The pack is not whole yet.': 'Die Druckmappe ist noch nicht ganz.',
+  'The pack was stopped before it was whole.': 'Die Druckmappe wurde angehalten, bevor sie fertig war.',
+  'That pack is no longer there: make it again.': 'Diese Druckmappe ist nicht mehr da: neu erstellen.',
+  'The pack is not whole yet.': 'Die Druckmappe ist noch nicht fertig.',
   'The pack could not be drawn ({0}).': 'Die Druckmappe ließ sich nicht zeichnen ({0}).',
   'A picture can have {0} to {1} dots per inch, not {2}.':
     'Ein Bild kann {0} bis {1} Punkte je Zoll haben, nicht {2}.',

@@ -22,7 +22,7 @@ export const shell: Entries = {
   "This window runs in {0}, because Electron's sandbox does not work for root. Everything else is the same.":
     'Dieses Fenster läuft in {0}, weil Electron als root nicht abgeschirmt laufen kann. Alles andere ist gleich.',
   "This window runs in {0}, because Electron's runtime is not on this machine and could not be fetched. Everything else is the same.":
-    'Dieses Fenster läuft in {0}, weil Electron auf diesem Rechner fehlt und nicht geholt werden konnte. Alles andere ist gleich.',
+    'Dieses Fenster läuft in {0}, weil Electron auf diesem Rechner fehlt und nicht geladen werden konnte. Alles andere ist gleich.',
   'This window runs in {0}, because Electron did not run on this machine. Everything else is the same.':
     'Dieses Fenster läuft in {0}, weil Electron auf diesem Rechner nicht lief. Alles andere ist gleich.',
   'This call does not come from a window of the program.':
@@ -65,7 +65,7 @@ export const shell: Entries = {
   'Bring All to Front': 'Alle nach vorne bringen',
   'The concert has no setup "{0}".': 'Das Konzert hat keine Aufstellung „{0}“.',
   'No permission for "{0}" in {1}. Have it given to you, or choose another place.':
-    'Keine Berechtigung für „{0}“ in {1}. Sie sich geben lassen oder einen anderen Ort wählen.',
+    'Keine Berechtigung für „{0}“ in {1}. Eine Berechtigung einholen oder einen anderen Ort wählen.',
   '"{0}" is not there (looked in {1}).': '„{0}“ ist nicht da (gesucht in {1}).',
   '"{0}" is not there: {1} is not a folder.': '„{0}“ ist nicht da: {1} ist kein Ordner.',
   '{0} is read-only, so "{1}" cannot be written there. Choose another place.':

@@ -37,7 +37,7 @@ export const stripWords: Widened<typeof english> = {
     player: 'Spieler',
     page: 'Seite',
     where: 'Wo',
-    does: 'Tut',
+    does: 'Tätigkeit',
     noPage: 'keine',
     place: (stand, slot, of) =>
       of > 1 ? `${stand}, ${PLACES[of]?.[slot] ?? `${slot + 1}. Seite von ${of}`}` : stand,
