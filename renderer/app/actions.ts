@@ -21,7 +21,7 @@ import * as grouping from './grouping.ts';
 import * as looking from './looking.ts';
 import * as filing from './filing.ts';
 import { removeFrom } from './removing.ts';
-import { HELP_ACTIONS } from './help/help-actions.ts';
+import { HELP_ACTIONS, HELP_PAGE_ACTIONS } from './help/help-actions.ts';
 import { showMusic } from './music/giving-music.ts';
 import { toggleStrip } from './strip/showing-strip.ts';
 import { toggleTurns } from './turns/showing-turns.ts';
@@ -530,6 +530,7 @@ export const ACTIONS: readonly Action[] = [
   action({ id: 'setup.add', words: w.setupAdd, run: addEmptySetup }),
   action({ id: 'setup.copy', words: w.setupCopy, run: addSetupCopy }),
   action({ id: 'setup.rename', words: w.setupRename, run: askForSetupName }),
+  ...HELP_PAGE_ACTIONS.map(action),
 ];
 
 /** The keys of an action that do something: without the single letters and signs when those are switched off. */

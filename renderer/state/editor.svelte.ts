@@ -68,6 +68,8 @@ export class Editor {
   remarks: readonly Remark[] = $state.raw([]);
   /** Said politely to a screen reader. */
   announcement = $state('');
+  /** The same, for whoever announces from an effect: that must not run again for what it says itself. */
+  #said = '';
   /** The last thing that went well, beside the document's name. */
   done = $state('');
 
@@ -153,8 +155,10 @@ export class Editor {
     this.remarks = settled(this.remarks, topics);
   }
 
+  /** The same words once more would be no change, which nobody hears: they get a space that is neither seen nor said. */
   announce(message: string): void {
-    this.announcement = message;
+    this.#said = message === this.#said ? `${message}\u00a0` : message;
+    this.announcement = this.#said;
   }
 
   /** "Clarinet (player 1): 820 SL, 1450 US". */

@@ -1,59 +1,34 @@
 /** Everything for everybody: axe-core on the main states, the points it cannot see, and a concert without a mouse. */
 
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import type { Page } from '@playwright/test';
+import { axeComplaints } from './axe.ts';
 import { expect, test } from './editor.ts';
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-interface Violation {
-  readonly id: string;
-  readonly nodes: readonly { readonly target: unknown; readonly failureSummary?: string }[];
-}
-
-/** WCAG 2.2 A and AA, as far as axe-core can tell. */
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  const found = await page.evaluate(async () => {
-    const run = (
-      globalThis as unknown as { axe: { run: (where: Document, how: unknown) => Promise<unknown> } }
-    ).axe;
-    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-    return (await run.run(document, { runOnly: { type: 'tag', values: tags } })) as {
-      violations: Violation[];
-    };
-  });
-  return found.violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ target, failureSummary }) => `${id}: ${JSON.stringify(target)} ${failureSummary ?? ''}`),
-  );
-}
 
 for (const colorScheme of ['light', 'dark'] as const) {
   test(`axe-core finds nothing in the main states, ${colorScheme}`, async ({ editor, page }) => {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     await editor.showSetup('2b Hedgerow Dances');
-    expect(await violations(page), 'nothing selected').toEqual([]);
+    expect(await axeComplaints(page), 'nothing selected').toEqual([]);
     for (const item of [/^Clarinet/, /^stand 1/]) {
       await editor.select(item);
-      expect(await violations(page), String(item)).toEqual([]);
+      expect(await axeComplaints(page), String(item)).toEqual([]);
     }
     await editor.select(/^Viola/);
     await page.getByRole('button', { name: 'Enlarge the picture' }).click();
     await expect(editor.dialog.getByRole('img')).toBeVisible();
-    expect(await violations(page), 'what a player sees').toEqual([]);
+    expect(await axeComplaints(page), 'what a player sees').toEqual([]);
     await page.keyboard.press('Escape');
     await editor.findings.getByRole('button').first().click();
-    expect(await violations(page), 'a finding').toEqual([]);
+    expect(await axeComplaints(page), 'a finding').toEqual([]);
     await editor.plan.focus();
     await page.keyboard.press('s');
     await expect(page.getByRole('region', { name: 'Section', exact: true })).toBeVisible();
-    expect(await violations(page), 'the section').toEqual([]);
+    expect(await axeComplaints(page), 'the section').toEqual([]);
     for (const keys of ['Control+p', 'Control+k', 'Control+Shift+s', 'Control+Alt+n']) {
       await page.keyboard.press(keys);
       await expect(editor.dialog).toBeVisible();
-      expect(await violations(page), keys).toEqual([]);
+      expect(await axeComplaints(page), keys).toEqual([]);
       await page.keyboard.press('Escape');
       await expect(editor.dialog).toBeHidden();
     }

@@ -26,7 +26,12 @@ test('the tree is walked, opened, closed and searched by letters, and tells wher
   // Letters lead to names, and do not act on the plan: "v" is no hand here.
   await editor.typeAtOnce('vio');
   await expect.poll(active).toMatch(/^Viola \(player 2\), \d+ S[LR], \d+ US/);
-  await expect(row(/^Viola/)).toHaveAccessibleName(/, \d+ findings?$/);
+  await expect(row(/^Viola/)).toHaveAccessibleName(/, \d+ findings, the gravest: Fails$/);
+  // And what they say, of the row that the keys are at.
+  await expect(row(/^Viola/)).toHaveAccessibleDescription(
+    /places do not see Viola \(player 2\) well\. Viola/,
+  );
+  await expect(row(/^Clarinet/)).toHaveAccessibleDescription('');
 
   // Two things become a group, which opens, closes and leads to its members.
   await keyboard.press('Shift+ArrowDown');

@@ -1,4 +1,4 @@
-/** The help among the commands: all of it, and each page by its title. */
+/** The help among the commands: all of it, the first things to try, and each page by its title. */
 
 import type { Editor } from '../../state/editor.svelte.ts';
 import { text } from '../text.ts';
@@ -18,9 +18,11 @@ interface HelpSketch {
 export const HELP_ACTIONS: readonly HelpSketch[] = [
   { id: 'help.pages', words: () => text.help.action, keys: ['F1'], run: (editor) => showHelp(editor) },
   { id: 'help.hints', words: () => text.help.hints, run: ({ view }) => (view.hints = true) },
-  ...helpPageIds().map((id) => ({
-    id: `help.page.${id}`,
-    words: () => text.help.page(titleOf(id)),
-    run: (editor: Editor) => showHelp(editor, id),
-  })),
 ];
+
+/** Named as what they are about is named: who searches for that wants to do it first. */
+export const HELP_PAGE_ACTIONS: readonly HelpSketch[] = helpPageIds().map((id) => ({
+  id: `help.page.${id}`,
+  words: () => text.help.page(titleOf(id)),
+  run: (editor: Editor) => showHelp(editor, id),
+}));

@@ -1,6 +1,7 @@
 /** The dialogs. */
 
-import { places } from './counting.ts';
+import { counted, places } from './counting.ts';
+
 export const dialogsWords = {
   dialogs: {
     cancel: 'Cancel',
@@ -111,6 +112,7 @@ export const dialogsWords = {
       title: 'Find a command',
       search: 'What do you want to do?',
       nothing: 'No command fits these words.',
+      found: (count: number) => counted(count, 'command', 'commands'),
       list: 'Commands',
     },
     setupName: { keep: 'Keep' },

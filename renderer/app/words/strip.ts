@@ -3,6 +3,7 @@
 export const stripWords = {
   strip: {
     label: 'Time strip',
+    lanes: 'Players and what they turn',
     action: 'Time strip of this setup',
     close: 'Close the time strip',
     why: 'Plays the planned page turns along the music: the desks on the plan show what each player sees at the moment.',

@@ -70,6 +70,7 @@ export const windowWords = {
     search: 'Search: viola, stand, table…',
     withStand: 'Players come with a stand',
     nothing: (search: string) => `Nothing called “${search}”.`,
+    found: (count: number) => counted(count, 'thing', 'things'),
     how: 'Drag one onto the plan, or click one, then click on the plan. Enter puts it in the middle.',
     placing: (name: string) => `Click on the plan to set down: ${name}`,
     carrying: (name: string) => `Let go to set down: ${name}`,
@@ -83,7 +84,8 @@ export const windowWords = {
     empty: 'Nothing stands here yet.',
     house: 'Platform and house',
     hiddenUnderlay: 'Underlay, hidden',
-    findings: (count: number) => counted(count, 'finding', 'findings'),
+    findings: (count: number, gravest: string) =>
+      `${counted(count, 'finding', 'findings')}, ${count === 1 ? gravest : `the gravest: ${gravest}`}`,
     things: (count: number) => counted(count, 'thing', 'things'),
   },
 

@@ -1,5 +1,6 @@
 /** The dialogs. */
 
+import { counted } from '../counting.ts';
 import type { dialogsWords as english } from '../dialogs.ts';
 import type { Widened } from '../widened.ts';
 import { places } from './counting.ts';
@@ -114,6 +115,7 @@ export const dialogsWords: Widened<typeof english> = {
     commands: {
       title: 'Befehl suchen',
       search: 'Was soll geschehen?',
+      found: (count) => counted(count, 'Befehl', 'Befehle'),
       nothing: 'Kein Befehl passt zu diesen Worten.',
       list: 'Befehle',
     },

@@ -8,6 +8,7 @@ const HANDS = { left: 'linke Hand', right: 'rechte Hand' } as const;
 export const stripWords: Widened<typeof english> = {
   strip: {
     label: 'Zeitleiste',
+    lanes: 'Spieler und was sie umblättern',
     action: 'Zeitleiste dieser Aufstellung',
     close: 'Zeitleiste schließen',
     why: 'Spielt die geplanten Wendestellen mit der Musik ab: Die Auflagen im Plan zeigen, was jeder Spieler in diesem Augenblick sieht.',

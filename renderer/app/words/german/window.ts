@@ -74,6 +74,7 @@ export const windowWords: Widened<typeof english> = {
     search: 'Suchen: Cello, Pult, Tisch…',
     withStand: 'Spieler kommen mit Pult',
     nothing: (search) => `Nichts gefunden zu „${search}“.`,
+    found: elements,
     how: 'Auf den Plan ziehen oder anklicken und dann auf den Plan klicken. Die Eingabetaste stellt es in die Mitte.',
     placing: (name) => `Auf den Plan klicken, um hinzustellen: ${name}`,
     carrying: (name) => `Loslassen, um hinzustellen: ${name}`,
@@ -87,7 +88,8 @@ export const windowWords: Widened<typeof english> = {
     empty: 'Hier steht noch nichts.',
     house: 'Podium und Saal',
     hiddenUnderlay: 'Unterlage, ausgeblendet',
-    findings: (count) => counted(count, 'Befund', 'Befunde'),
+    findings: (count, gravest) =>
+      `${counted(count, 'Befund', 'Befunde')}, ${count === 1 ? gravest : `der schwerste: ${gravest}`}`,
     things: elements,
   },
 

@@ -4,7 +4,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { speakEnglish } from '#model/words/catalogue.ts';
 import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
-import { HELP_ACTIONS } from '../../../../renderer/app/help/help-actions.ts';
+import { HELP_PAGE_ACTIONS } from '../../../../renderer/app/help/help-actions.ts';
 import { helpPages, pagesWith } from '../../../../renderer/app/help/pages.ts';
 
 const found = (search: string): string[] => pagesWith(helpPages('metric'), search).map(({ id }) => id);
@@ -29,7 +29,7 @@ describe('the help', () => {
   });
 
   test('is among the commands by the titles of the language that is spoken then', () => {
-    const words = (): string[] => HELP_ACTIONS.map((action) => action.words());
+    const words = (): string[] => HELP_PAGE_ACTIONS.map((action) => action.words());
     expect(words()).toContain('Help: Open edges');
     speakFrom('de', german);
     expect(words().join('\n')).toContain('Offene Kanten');

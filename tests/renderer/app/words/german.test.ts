@@ -129,7 +129,10 @@ describe('the window in German', () => {
 describe('its grammar', () => {
   it('counts one and many', () => {
     const { outline, hands, turns, pdf, underlay, plan } = german;
-    expect([1, 2].map(outline.findings)).toEqual(['1 Befund', '2 Befunde']);
+    expect([1, 2].map((count) => outline.findings(count, 'Verfehlt'))).toEqual([
+      '1 Befund, Verfehlt',
+      '2 Befunde, der schwerste: Verfehlt',
+    ]);
     expect([1, 2].map(turns.planned)).toEqual(['Geplant: 1 Wendestelle.', 'Geplant: 2 Wendestellen.']);
     expect([1, 3].map(hands.hiddenCount)).toEqual([
       '1 Element ist ausgeblendet; Prüfungen zählen es mit',
