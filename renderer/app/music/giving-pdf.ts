@@ -56,13 +56,12 @@ export function keepPart(
   return problem;
 }
 
-/** What is wrong with it, or null; without the place in the file, which says nothing to who typed it. */
+/** What is wrong with it, or null. */
 export function setPdf(editor: Editor, { score, part }: PartOf, pdf: PartPdf | null): string | null {
   const { staffSize } = pdf ?? { staffSize: null };
   if (staffSize !== null && !(staffSize >= STAFF_LEAST && staffSize <= STAFF_MOST))
     return text.pdf.staffBad(STAFF_LEAST, STAFF_MOST);
-  const problem = done(editor, setPartPdf(editor.session.settled, { score, part, pdf }));
-  return problem?.replace(/^[^:]*\bpdfs\[\d+\][^:]*: /, '') ?? null;
+  return done(editor, setPartPdf(editor.session.settled, { score, part, pdf }));
 }
 
 export function pdfOf(editor: Editor, { score, part }: PartOf): PartPdf | null {

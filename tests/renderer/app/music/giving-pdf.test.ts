@@ -22,11 +22,8 @@ it.each([null, 1, 7.2, 100])('a staff may be %s mm high, as the file takes it', 
   expect(setPdf(editor, which, aPdf({ staffSize }))).toBeNull();
 });
 
-it('other refusals leave the place in the file out', () => {
-  const pdf = aPdf({ file: '../oboe.pdf' });
-  const plain = setPartPdf(settled, { ...which, pdf });
-  expect(plain).toMatchObject({ reason: expect.stringContaining('pdfs[0].file') });
-  const said = setPdf(editor, which, pdf);
-  expect(said).toMatch(/name of a PDF without a folder/);
-  expect(said).not.toMatch(/pdfs|score 1/);
+it('other refusals name the part and no place in the file', () => {
+  const said = setPdf(editor, which, aPdf({ file: '../oboe.pdf' }));
+  expect(said).toMatch(/^score 1, PDF of part 1, file: .*name of a PDF without a folder/);
+  expect(said).not.toMatch(/pdfs/);
 });
