@@ -80,6 +80,6 @@ export const findingsWords = {
     count: (fails: number, cautions: number) =>
       `${fails} failing, ${counted(cautions, 'caution', 'cautions')}`,
     disclaimer:
-      'On edges, cables, routes and loads this tool only gives cautions. Local codes, the venue and licensed practice decide.',
+      'Edges, cables, routes and loads: this tool only gives cautions. Local codes, the venue and licensed practice decide.',
   },
 } as const;
