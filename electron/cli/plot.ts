@@ -30,7 +30,8 @@ export async function plot(order: PlotOrder, surroundings: Surroundings): Promis
     const { warning } = await savePrint(fs, out, bytes);
     tellNotes(ofReading, surroundings);
     const sheets = `${pages} ${pages === 1 ? 'sheet' : 'sheets'}`;
-    const done = `${order.out}: "${setup.name || setup.id}" at 1:${choice.scale} on ${choice.paper} ${choice.orientation}, ${sheets}`;
+    const at = choice.scale === null ? '' : ` at 1:${choice.scale}`;
+    const done = `${order.out}: "${setup.name || setup.id}"${at} on ${choice.paper} ${choice.orientation}, ${sheets}`;
     for (const line of [done, ...notes, ...(warning ? [warning] : [])]) print(`${onOneLine(line)}\n`);
     return 0;
   } catch (error) {

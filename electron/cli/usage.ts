@@ -3,6 +3,7 @@
 import { parseArgs, type ParseArgsConfig } from 'node:util';
 import type { PlotOptions } from '#contract/contract.ts';
 import { PAPER_MODELS } from '#model/catalogue/paper.ts';
+import { PLOT_PARTS } from '#model/drawing/sheet/request.ts';
 import { LANGUAGES, type Language } from '#model/words/languages.ts';
 import { PACK_FORMATS, type PackFormat } from '../services/pack-formats.ts';
 
@@ -20,9 +21,12 @@ export const HELP = `Standlines without a window.
                   lower, or turned; and against every finding changes are tried, however long it takes
       --strict    exit code 1 when a finding fails a limit
   standlines plot FILE --out FILE.pdf [--setup SETUP] [--paper A4|A3|Letter|Tabloid]
-                  [--scale 1:50] [--orientation portrait|landscape] [--language en|de]
+                  [--scale 1:50] [--orientation portrait|landscape] [--sheets plot,marks] [--language en|de]
       Prints the plot of a setup. If none is given: the paper used last in the window, otherwise A4 for
       metric concerts and Letter for imperial ones; the largest standard scale that fits.
+      --sheets  which of plot (the plan), seats (seat map), section, marks (table of marks), inventory, figures,
+                findings and cautions are printed; all of them if left out. They keep this order, and from
+                marks on they share sheets
   standlines pack FILE --out-dir DIR [--sheets cover,plot,marks-2] [--paper A4|A3|Letter|Tabloid]
                   [--scale 1:50] [--format pdf,svg,png,dxf,csv] [--dpi 150] [--replace] [--language en|de]
       Prints the pack of a concert as DIR/pack.pdf: one PDF with bookmarks and numbered sheets.
@@ -254,11 +258,13 @@ function plotOrder(words: readonly string[]): Order {
     paper: text,
     scale: text,
     orientation: text,
+    sheets: text,
     language: text,
     help: { type: 'boolean' },
   });
   if (values['help']) return { verb: 'help' };
   const out = pdfOut('plot', textOf(values['out']));
+  const parts = sheetsOf(textOf(values['sheets']))?.map((name) => oneOf('--sheets', name, PLOT_PARTS));
   return {
     verb: 'plot',
     file: oneFile('plot', positionals),
@@ -273,6 +279,7 @@ function plotOrder(words: readonly string[]): Order {
         'landscape',
       ]),
       scale: scaleOf(textOf(values['scale'])),
+      ...(parts ? { parts } : {}),
     },
   };
 }

@@ -4,6 +4,7 @@
  */
 
 import * as v from 'valibot';
+import { PLOT_PARTS } from '#model/drawing/sheet/request.ts';
 import { LANGUAGES } from '#model/words/languages.ts';
 import type { Arguments, Channel } from './contract.ts';
 
@@ -53,6 +54,9 @@ const plotRequest = v.strictObject({
     paper: paperName,
     orientation: v.picklist(['portrait', 'landscape', 'auto']),
     scale,
+    parts: v.exactOptional(
+      v.pipe(v.array(v.picklist(PLOT_PARTS)), v.minLength(1), v.maxLength(PLOT_PARTS.length)),
+    ),
   }),
 });
 

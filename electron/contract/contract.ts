@@ -5,6 +5,7 @@
  */
 
 import type { Music } from '#model/document/music.ts';
+import type { PlotPart } from '#model/drawing/sheet/request.ts';
 import type { LanguageChoice } from '#model/words/languages.ts';
 
 export type Result<T> =
@@ -169,6 +170,8 @@ export interface PlotOptions {
   readonly orientation: 'portrait' | 'landscape' | 'auto';
   /** The ratio's denominator, 50 for 1:50; null picks the largest standard scale that fits. */
   readonly scale: number | null;
+  /** What is printed, at least one; left out: everything. */
+  readonly parts?: readonly PlotPart[];
 }
 
 export interface PackOrder {

@@ -8,7 +8,7 @@ import { concertOf, find, type Document } from '#model/document/document.ts';
 import { asId, type Id } from '#model/document/ids.ts';
 import { dayOf } from '#model/drawing/issued.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
-import { plotSheets, type FittingChoice } from '#model/drawing/plot-sheet.ts';
+import { plotSheets, type PlotSheetsByPart } from '#model/drawing/plot-sheet.ts';
 import type { Sheet } from '#model/drawing/primitives.ts';
 import { readDocument } from '#model/file-format/read.ts';
 import { language } from '#model/words/catalogue.ts';
@@ -20,7 +20,7 @@ import { paintPdf } from './pdf-painter.ts';
 export interface Plot {
   readonly bytes: Uint8Array;
   readonly pages: number;
-  readonly choice: FittingChoice;
+  readonly choice: PlotSheetsByPart['choice'];
   /** What the one who prints should know: labels without room, characters without a font. */
   readonly notes: readonly string[];
 }

@@ -222,7 +222,9 @@ function paintRemark(pen: Pen, remark: Remark, { camera, view, inks }: OverlayFr
   strokeLine(pen, [spot, at], colour, 1.5);
   disc(pen, spot, 2, colour);
   if (remark.more > 0 && !isSmall) paintMore(pen, { ...at, x: at.x + size }, remark.more, inks);
-  paintHead(pen, { at, size, severity: remark.severity, colour }, inks);
+  // A triangle is narrow where the figures stand.
+  const head = remark.severity === 'caution' && remark.number > 9 && !isSmall ? size * WIDER : size;
+  paintHead(pen, { at, size: head, severity: remark.severity, colour }, inks);
   if (isSmall) return;
   const onHead = { fail: inks.paper, caution: inks.pencil, note: inks.ink }[remark.severity];
   pen.fillStyle = onHead;
@@ -233,6 +235,9 @@ function paintRemark(pen: Pen, remark: Remark, { camera, view, inks }: OverlayFr
     { weight: 700 },
   );
 }
+
+/** By so much a triangle round two figures is larger than round one. */
+const WIDER = 1.25;
 
 /** "+2" on a slip of paper that comes out from under the head. */
 function paintMore(pen: Pen, { x, y }: Vec2, more: number, inks: OverlayInks): void {

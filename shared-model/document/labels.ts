@@ -1,9 +1,10 @@
 /** What an item is called on the plot, in findings and in lists: "stand 3", or its name. */
 
-import { find, inSetup, programmeOf, type Document } from './document.ts';
+import { find, inSetup, platformOf, programmeOf, type Document } from './document.ts';
 import { asId, compareIds, type Id } from './ids.ts';
 import type { AnyRecord, Kind } from './records.ts';
 import { isPlaced } from './records.ts';
+import { openingKind, type OpeningKind } from './openings.ts';
 import { instrumentWord } from './instrument-words.ts';
 import { t } from '../words/say.ts';
 
@@ -64,8 +65,18 @@ function placeInOrder(records: readonly AnyRecord[], id: string): number {
 
 /** "stand 3": kind and number, the same on the plot and in the marks table. */
 export function markOf(document: Document, setup: Id<'setup'>, record: AnyRecord): string {
-  return `${kindWord(record.kind)} ${numberOf(document, setup, record)}`;
+  const word =
+    record.kind === 'door'
+      ? OPENING_WORDS[openingKind(platformOf(document), record)]()
+      : kindWord(record.kind);
+  return `${word} ${numberOf(document, setup, record)}`;
 }
+
+const OPENING_WORDS: Readonly<Record<OpeningKind, () => string>> = {
+  door: () => t`door`,
+  steps: () => t`steps`,
+  ramp: () => t`ramp`,
+};
 
 /**
  * The name if it has one, with the mark behind it for things that are set: "Clarinet (player 1)", "stand 3". A carried

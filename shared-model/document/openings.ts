@@ -29,3 +29,11 @@ export function doorway(platform: Platform, door: Door): Segment {
   });
   return { a: at(door.offset), b: at(door.offset + door.width) };
 }
+
+export type OpeningKind = 'door' | 'steps' | 'ramp';
+
+/** What leads down over an open edge is no door. */
+export function openingKind(platform: Platform, { edge, stepFree }: Door): OpeningKind {
+  if (platform.height <= 0 || !platform.openEdges.includes(edge)) return 'door';
+  return stepFree ? 'ramp' : 'steps';
+}

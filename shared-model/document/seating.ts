@@ -3,6 +3,7 @@
 import { facingVector, type Vec2 } from '../geometry/frame.ts';
 import { allOf, platformOf, type Document } from './document.ts';
 import type { Place, SeatBlock } from './records.ts';
+import { t } from '../words/say.ts';
 
 export interface HousePlace {
   /** `block/A-12`, or the id of a single place. */
@@ -22,8 +23,46 @@ export interface HousePlace {
 /** Every place of the house, block by block, front row first, seats from the sitter's left. */
 export function housePlaces(document: Document): HousePlace[] {
   const houseFloor = -platformOf(document).height;
-  const places = allOf(document, 'seatBlock').flatMap((block) => placesOfBlock(block, houseFloor));
+  const blocks = allOf(document, 'seatBlock');
+  const ambiguous = withSharedRows(blocks);
+  const places = blocks.flatMap((block, index) => {
+    const own = placesOfBlock(block, houseFloor);
+    return ambiguous.has(block) ? namedByBlock(block, own, index + 1) : own;
+  });
   for (const place of allOf(document, 'place')) places.push(singlePlace(place, houseFloor));
+  return places;
+}
+
+/** The list of a document's blocks is made once, and asked about for every frame of a drag. */
+const shared = new WeakMap<readonly SeatBlock[], ReadonlySet<SeatBlock>>();
+
+/** Where another block has a row A, too, "A 6" is two places. */
+function withSharedRows(blocks: readonly SeatBlock[]): ReadonlySet<SeatBlock> {
+  const before = shared.get(blocks);
+  if (before) return before;
+  const counts = new Map<string, number>();
+  for (const block of blocks)
+    for (const name of rowNames(block)) counts.set(name, (counts.get(name) ?? 0) + 1);
+  const found = new Set(
+    blocks.filter((block) => rowNames(block).some((name) => (counts.get(name) ?? 0) > 1)),
+  );
+  shared.set(blocks, found);
+  return found;
+}
+
+function rowNames({ firstRow, rows }: SeatBlock): string[] {
+  return Array.from({ length: rows }, (_, row) => rowName(firstRow, row));
+}
+
+/** "A 6 (Stalls)". */
+const named = new WeakMap<readonly HousePlace[], { readonly name: string; readonly places: HousePlace[] }>();
+
+function namedByBlock(block: SeatBlock, own: readonly HousePlace[], number: number): readonly HousePlace[] {
+  const name = block.name || `${t`seat block`} ${number}`;
+  const before = named.get(own);
+  if (before?.name === name) return before.places;
+  const places = own.map((place) => ({ ...place, label: `${place.label} (${name})` }));
+  named.set(own, { name, places });
   return places;
 }
 

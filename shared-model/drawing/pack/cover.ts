@@ -1,5 +1,6 @@
 /** The cover: what concert it is, what is played, whom to call, and which sheet is where. */
 
+import { dayOnPrint } from '../issued.ts';
 import { concertOf, inSetup, programmeOf } from '../../document/document.ts';
 import type { Concert } from '../../document/records.ts';
 import { thingsStanding } from '../../programme/units.ts';
@@ -32,10 +33,12 @@ const TOP = 8;
 
 function titleBlocks(request: PackRequest, width: number): Block[] {
   const concert = concertOf(request.document);
-  const under = [concert.venue, concert.date].map(oneLine).filter((words) => words !== '');
+  const under = [concert.venue, dayOnPrint(concert.date, request.units, 'long')]
+    .map(oneLine)
+    .filter((words) => words !== '');
   const issue = [
     concert.revision === '' ? '' : t`Revision ${oneLine(concert.revision)}`,
-    request.issued === '' ? '' : t`issued ${request.issued}`,
+    request.issued === '' ? '' : t`issued ${dayOnPrint(request.issued, request.units, 'long')}`,
     concert.author === '' ? '' : t`drawn by ${oneLine(concert.author)}`,
   ].filter((words) => words !== '');
   return [

@@ -2,7 +2,7 @@
 
 import { allOf, platformOf } from '../../document/document.ts';
 import { formatLength } from '../../document/measures.ts';
-import { doorway, edgeOf } from '../../document/openings.ts';
+import { doorway, edgeOf, openingKind } from '../../document/openings.ts';
 import type { Door, Platform } from '../../document/records.ts';
 import { t } from '../../words/say.ts';
 import { boxOfPoints } from '../bounds.ts';
@@ -135,18 +135,18 @@ function drawDoor(context: PlanContext, { platform, taken }: Surroundings, door:
   const { palette, units } = context;
   const edge = pageEdge(context, platform, doorway(platform, door));
   const { length } = edge;
-  const words = [
-    door.exit ? t`EXIT` : t`DOOR`,
-    formatLength(door.width, units),
-    door.stepFree ? t`step-free` : t`steps`,
-  ].join(', ');
+  const passage = openingWords(platform, door);
+  const how = door.stepFree ? t`step-free` : t`steps`;
+  const words = [door.exit ? t`EXIT` : passage.name, formatLength(door.width, units)]
+    .concat(door.exit || passage.isDoor ? [how] : [])
+    .join(', ');
   const jambs = [0, length].flatMap((at) => line(besideEdge(edge, at, -1), besideEdge(edge, at, THRESHOLD)));
   const threshold = line(besideEdge(edge, 0, THRESHOLD), besideEdge(edge, length, THRESHOLD));
   for (const box of doorBoxes(edge, door.exit)) taken.take(box);
   return {
     kind: 'group',
     subject: door.id,
-    description: `${door.name || t`Door`}: ${words}`,
+    description: `${door.name || passage.what}: ${words}`,
     children: [
       { kind: 'path', path: line(edge.a, edge.b), ...pen(palette.platform, WEIGHT.heavy * 1.5) },
       { kind: 'path', path: jambs, ...pen(palette.ink, WEIGHT.bold) },
@@ -159,6 +159,22 @@ function drawDoor(context: PlanContext, { platform, taken }: Surroundings, door:
       ),
     ],
   };
+}
+
+interface OpeningWords {
+  /** On the plan where nobody may leave by it. */
+  readonly name: string;
+  readonly what: string;
+  /** Steps and ramps say by their names how one passes. */
+  readonly isDoor: boolean;
+}
+
+function openingWords(platform: Platform, door: Door): OpeningWords {
+  const kind = openingKind(platform, door);
+  if (kind === 'door') return { name: t`DOOR`, what: t`Door`, isDoor: true };
+  return kind === 'ramp'
+    ? { name: t`RAMP`, what: t`Ramp`, isDoor: false }
+    : { name: t`STEPS`, what: t`Steps`, isDoor: false };
 }
 
 interface Doorway {

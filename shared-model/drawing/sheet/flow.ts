@@ -38,11 +38,24 @@ export function heightWithHeaders(blocks: readonly Block[]): number {
 
 /** The same pages, each drawn when it is asked for. */
 export function pagesOf(blocks: readonly Block[], body: Box): (() => Primitive[])[] {
+  return laidOut(blocks, body).map(({ draw }) => draw);
+}
+
+export interface FlowPage {
+  /** What stands on it, headers of tables as often as they are repeated. */
+  readonly blocks: readonly Block[];
+  readonly draw: () => Primitive[];
+}
+
+export function laidOut(blocks: readonly Block[], body: Box): FlowPage[] {
   const columns = columnsOf(body);
   const stacks = evenColumns(blocks, body.height, columns.length);
-  return Array.from({ length: Math.ceil(stacks.length / columns.length) }, (_, page) => () => {
-    const first = page * columns.length;
-    return columns.flatMap((column, index) => drawStack(stacks[first + index] ?? [], column));
+  return Array.from({ length: Math.ceil(stacks.length / columns.length) }, (_, page) => {
+    const own = stacks.slice(page * columns.length, (page + 1) * columns.length);
+    return {
+      blocks: own.flat(),
+      draw: () => columns.flatMap((column, index) => drawStack(own[index] ?? [], column)),
+    };
   });
 }
 

@@ -1,5 +1,6 @@
 /** What every sheet has round what it shows: a border, and below it title, piece, dates, scale, paper, units and number. */
 
+import { dayOnPrint } from '../issued.ts';
 import { concertOf, find } from '../../document/document.ts';
 import { t } from '../../words/say.ts';
 import { rectangle } from '../outline.ts';
@@ -33,8 +34,8 @@ export function titleFields(source: TitleSource, { paper }: Page, facts: SheetFa
     owner: concert.venue,
     title: titleOf(source),
     piece: pieceOf(source),
-    concertDate: concert.date,
-    issued: source.issued,
+    concertDate: dayOnPrint(concert.date, source.units, 'short'),
+    issued: dayOnPrint(source.issued, source.units, 'short'),
     revision: concert.revision,
     creator: concert.author,
     units: source.units === 'metric' ? 'mm' : 'ft, in',

@@ -12,8 +12,8 @@ import type { Box, GroupPrimitive, Primitive } from '../primitives.ts';
 import { SIGHT_BANDS } from '../sight-bands.ts';
 import { largestScale } from '../scales.ts';
 import { fitted } from '../text.ts';
-import { LEADING, TEXT } from '../style.ts';
-import { bandKey, BAND_ROW, notes, placeCount } from './legend.ts';
+import { headsCounted } from './heads.ts';
+import { bandKey, BAND_ROW, notes, notesHeight, placeCount } from './legend.ts';
 import { heading, HEADING_TYPE, type Block } from './blocks.ts';
 import type { PlotSheetRequest } from './request.ts';
 
@@ -22,17 +22,26 @@ export interface SeatMap {
   readonly children: readonly Primitive[];
 }
 
-const KEY_HEIGHT = Math.max(5 * BAND_ROW, SCALE_BAR_HEIGHT) + 3;
+/** Over the key, mm. */
+const KEY_AIR = 3;
+const NOTES_AIR = 1;
+
+/** Bands on the left, scale bar and notes on the right. */
+function keyHeight(request: PlotSheetRequest, width: number): number {
+  const words = explanation(request, WORST_SEEN);
+  const right = SCALE_BAR_HEIGHT + NOTES_AIR + notesHeight(words, width - BAR_AT, request);
+  return Math.max(5 * BAND_ROW, right) + KEY_AIR;
+}
 
 /** Null when there are no places, or when the house fits at no standard scale. `player`: a player's id, or `WORST_SEEN`. */
 export function seatMap(request: PlotSheetRequest, body: Box, player = WORST_SEEN): SeatMap | null {
   const scale = seatMapScale(request, body);
   if (scale === null) return null;
   const title = titleFor(request, body, player);
-  const area = mapArea(body, title.height);
+  const area = mapArea(request, body, title.height);
   const extent = planExtent(request.document);
   const counts = request.report ? bandCounts(request, player) : null;
-  const key = { x: body.x, y: body.y + body.height - KEY_HEIGHT + 3 };
+  const key = { x: body.x, y: area.y + area.height + KEY_AIR };
   return {
     scale,
     children: [
@@ -47,11 +56,16 @@ export function seatMap(request: PlotSheetRequest, body: Box, player = WORST_SEE
         y: key.y,
         width: body.width - BAR_AT,
       }),
-      ...explanation(request, player, {
-        x: body.x + BAR_AT,
-        y: key.y + SCALE_BAR_HEIGHT + 1,
-        width: body.width - BAR_AT,
-      }),
+      notes(
+        explanation(request, player),
+        {
+          x: body.x + BAR_AT,
+          y: key.y + SCALE_BAR_HEIGHT + NOTES_AIR,
+          width: body.width - BAR_AT,
+          height: body.y + body.height - key.y - SCALE_BAR_HEIGHT - NOTES_AIR,
+        },
+        request,
+      ),
     ],
   };
 }
@@ -59,7 +73,7 @@ export function seatMap(request: PlotSheetRequest, body: Box, player = WORST_SEE
 /** The standard scale at which the whole house goes into the body of a sheet; null: at none, or there are no places. */
 export function seatMapScale(request: PlotSheetRequest, body: Box): number | null {
   if (housePlaces(request.document).length === 0) return null;
-  const area = mapArea(body, titleFor(request, body, WORST_SEEN).height);
+  const area = mapArea(request, body, titleFor(request, body, WORST_SEEN).height);
   const extent = planExtent(request.document);
   return largestScale(
     request.units,
@@ -76,8 +90,9 @@ function titleFor(request: PlotSheetRequest, body: Box, player: string): Block {
   return heading(words, body.width, request);
 }
 
-function mapArea(body: Box, titleHeight: number): Box {
-  return { ...body, y: body.y + titleHeight, height: body.height - titleHeight - KEY_HEIGHT };
+function mapArea(request: PlotSheetRequest, body: Box, titleHeight: number): Box {
+  const height = body.height - titleHeight - keyHeight(request, body.width);
+  return { ...body, y: body.y + titleHeight, height };
 }
 
 /** Below the last row, mm on paper; and where the scale bar begins, right of the key. */
@@ -138,15 +153,12 @@ function bandCounts(request: PlotSheetRequest, player: string): number[] {
   return SIGHT_BANDS.map((band) => bands.filter((each) => each === band).length);
 }
 
-function explanation(
-  request: PlotSheetRequest,
-  player: string,
-  { x, y, width }: { x: number; y: number; width: number },
-): Primitive[] {
+/** What counts comes first, for nothing else on the map shows it. */
+function explanation(request: PlotSheetRequest, player: string): string[] {
   if (!request.report) return [];
   const words =
     player === WORST_SEEN
       ? t`Each place is marked by the share it sees of whichever player it sees worst: a darker seat sees less, and the disc on it is filled as far as that player is seen.`
       : t`Each place is marked by the share it sees of ${labelOf(request.document, request.setup, player)}: a darker seat sees less, and the disc on it is filled as far as that player is seen.`;
-  return [notes([words], { x, y, width, height: 3 * TEXT.small * LEADING }, request)];
+  return [headsCounted(request), words];
 }

@@ -18,6 +18,7 @@ import { bandMark, bandRim } from '../sight-bands.ts';
 import { ASCENT, CAP_HEIGHT, DASH, LEADING, TEXT, WEIGHT } from '../style.ts';
 import { fitted, textLine } from '../text.ts';
 import { BODY_BOLD, grouped, heading, type Spot, type TextTools } from './blocks.ts';
+import { headsInSections } from './heads.ts';
 import { notes, notesHeight } from './legend.ts';
 import type { PlotSheetRequest } from './request.ts';
 
@@ -144,11 +145,12 @@ function drawViews(views: readonly View[], scale: number, area: Box): GroupPrimi
   });
 }
 
-function noteWords({ units }: PlotSheetRequest): string[] {
+function noteWords({ document, units }: PlotSheetRequest): string[] {
   const head = clearanceWords(EYE_TO_CROWN, units);
   const unit = units === 'metric' ? 'mm' : 'in';
   const least = `${clearanceWords(CLEARANCE_BANDS[1].from, units)} ${unit}`;
   return [
+    headsInSections({ document }),
     t`C: how far the line of sight of a row passes above the eyes of the row before it. A head reaches ${head} ${unit} above its eyes (ANSUR II, median); a line that passes lower is drawn as cut.`,
     t`The words beside the discs are no rule for a concert hall. From ${least} on: ${CLEARANCE_BANDS[1].source}; below: ${CLEARANCE_BANDS[0].source}.`,
   ];

@@ -7,6 +7,7 @@ import { heading, paragraph, type Block, type TextTools } from './blocks.ts';
 import { cautions } from './cautions.ts';
 import { reachTable, sightTable } from './figures.ts';
 import { findingBlocks } from './findings.ts';
+import { headsCounted } from './heads.ts';
 import { inventoryTable } from './inventory.ts';
 import { marksTable } from './marks-table.ts';
 import type { PlotSheetRequest } from './request.ts';
@@ -98,7 +99,8 @@ function noPlaces(): string {
 
 function sightIntro({ document }: PlotSheetRequest): string {
   const well = Math.round(concertOf(document).limits.seesWell * 100);
-  return t`Seen well: share of the places that see at least ${well} % of the player. Median and worst: share of the player that is seen. On the right: places in each band, in % seen.`;
+  const columns = t`Seen well: share of the places that see at least ${well} % of the player. Median and worst: share of the player that is seen. On the right: places in each band, in % seen.`;
+  return `${columns} ${headsCounted({ document })}`;
 }
 
 export function findingsSection(request: PlotSheetRequest, width: number): Block[] {

@@ -7,6 +7,7 @@ export const document: Entries = {
   'page plan': 'Seitenplan',
   platform: 'Podium',
   door: 'Tür',
+  ramp: 'Rampe',
   'seat block': 'Block',
   place: 'Platz',
   storage: 'Lager',

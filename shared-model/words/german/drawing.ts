@@ -29,6 +29,10 @@ export const drawing: Entries = {
   Sections: 'Schnitte',
   'Marks and figures': 'Marken und Zahlen',
   Changeover: 'Umbau',
+  'No room on the plan for the labels {0}: print the table of marks, too.':
+    'Auf dem Plan ist kein Platz für die Beschriftungen {0}: auch die Markentabelle drucken.',
+  'Of what was chosen there is nothing to print: choose another sheet as well.':
+    'Von dem Gewählten gibt es nichts zu drucken: noch ein Blatt wählen.',
   'No room on the plan for the labels {0}; they are in the table of marks.':
     'Auf dem Plan ist kein Platz für die Beschriftungen {0}; sie stehen in der Markentabelle.',
   'The house fits on this paper at no standard scale, so there is no seat map.':
@@ -73,6 +77,10 @@ export const drawing: Entries = {
   EXIT: 'AUSGANG',
   DOOR: 'TÜR',
   Door: 'Tür',
+  RAMP: 'RAMPE',
+  Ramp: 'Rampe',
+  STEPS: 'STUFEN',
+  Steps: 'Stufen',
   'step-free': 'stufenlos',
   steps: 'Stufen',
   Seats: 'Plätze',
@@ -109,6 +117,12 @@ export const drawing: Entries = {
     'Unter einer Marke: wo ihr Kreuz liegt, in Millimetern von der Mittellinie (ML) und von der Vorderkante (KANTE); li, re: vom Saal aus gesehen; hi: nach hinten, vo: nach vorn.',
   'Under a mark: where its cross is, in feet and inches from the centre line (CL) to stage left (SL) or right (SR), and upstage (US) of the front edge (EDGE).':
     'Unter einer Marke: wo ihr Kreuz liegt, in Fuß und Zoll von der Mittellinie (ML) und von der Vorderkante (KANTE); li, re: vom Saal aus gesehen; hi: nach hinten, vo: nach vorn.',
+  'The heads of the people in front count.': 'Die Köpfe der davor Sitzenden zählen.',
+  'The heads of the people in front do not count.': 'Die Köpfe der davor Sitzenden zählen nicht.',
+  'Here the heads of the rows in front count, as they do on the seat map.':
+    'Hier zählen die Köpfe der Reihen davor, wie auf der Sichtkarte.',
+  'Here the heads of the rows in front count; on the seat map they do not.':
+    'Hier zählen die Köpfe der Reihen davor; auf der Sichtkarte zählen sie nicht.',
   'Down the house, not shown here: {0}.': 'Im Saal, hier nicht gezeigt: {0}.',
   'No room here for the figures of {0} (sheet {1}).': 'Ohne Zahlen mangels Platz (Blatt {1}): {0}.',
   'No room here for the figures of {0}.': 'Ohne Zahlen mangels Platz: {0}.',

@@ -48,6 +48,10 @@ it.each<[string, object]>([
   ['schema', { verb: 'schema' }],
   ['help', { verb: 'help' }],
   ['--help', { verb: 'help' }],
+  [
+    'plot demo --out a.pdf --sheets Plot,marks',
+    { options: { paper: null, orientation: 'auto', scale: null, parts: ['plot', 'marks'] } },
+  ],
   ['plot --help', { verb: 'help' }],
 ])('%s', (line, order) => {
   expect(readOrder(line.split(' '))).toMatchObject(order);
@@ -79,6 +83,11 @@ it.each([
   ['plot demo --out a.pdf --scale fifty', 'not a ratio'],
   ['plot demo --out a.pdf --scale 1:1e9', 'not a ratio'],
   ['plot demo --out a.pdf --scale NaN', 'not a ratio'],
+  [
+    'plot demo --out a.pdf --sheets plot,mark',
+    '--sheets "mark" is not one of plot, seats, section, marks, inventory, figures, findings, cautions',
+  ],
+  ['plot demo --out a.pdf --sheets ,', '--sheets names no sheet'],
   ['plot demo --out a.pdf --orientation up', 'not one of auto, portrait, landscape'],
   ['booklet a.json', 'booklet needs --out'],
   ['booklet --out a.pdf', 'booklet needs a FILE'],

@@ -3,7 +3,7 @@
 import measurementData from 'cldr-core/supplemental/measurementData.json' with { type: 'json' };
 import territoryInfo from 'cldr-core/supplemental/territoryInfo.json' with { type: 'json' };
 import { expect, test } from 'vitest';
-import { paperIn, unitsIn } from '#model/document/regions.ts';
+import { dayIn, paperIn, unitsIn } from '#model/document/regions.ts';
 
 const { measurementSystem, paperSize } = measurementData.supplemental.measurementData;
 const regions = Object.keys(territoryInfo.supplemental.territoryInfo).filter((region) =>
@@ -34,4 +34,25 @@ test.each(['en', 'de', '', 'not a tag', 'es-419', 'x-private'])('"%s" names no s
 
 test.each(['es-Latn-US', 'en-us', 'en-US-u-hc-h12'])('"%s" names one', (tag) => {
   expect([unitsIn(tag), paperIn(tag)]).toEqual(['imperial', 'Letter']);
+});
+
+// Unicode CLDR 48, dates of de, en-GB and en-US (main/*/ca-gregorian.json, dateFormats medium and long), and what is usual there.
+test.each([
+  ['de-DE', '26.11.2026', '26.11.2026'],
+  ['en-GB', '26/11/2026', '26 November 2026'],
+  ['en-US', 'Nov 26, 2026', 'Nov 26, 2026'],
+])('a day in %s', (tag, short, long) => {
+  expect([dayIn(tag, '2026-11-26', 'short'), dayIn(tag, ' 2026-11-26 ', 'long')]).toEqual([short, long]);
+});
+
+test.each([
+  '',
+  'in the spring',
+  '2026-02-31',
+  '2026-13-01',
+  '26.11.2026',
+  '0050-01-01',
+  '2026-11-26 at 19:30',
+])('"%s" is no such day and stays as it is', (words) => {
+  for (const tag of ['de-DE', 'en-GB', 'en-US']) expect(dayIn(tag, words, 'short')).toBe(words);
 });

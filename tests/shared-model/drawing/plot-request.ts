@@ -4,7 +4,7 @@ import type { Report } from '#model/checks/report.ts';
 import { inSetup, type Document } from '#model/document/document.ts';
 import { housePlaces } from '#model/document/seating.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
-import type { PlotSheetRequest, PlotSheets } from '#model/drawing/plot-sheet.ts';
+import type { PlotSheetRequest, PlotSheetsByPart } from '#model/drawing/plot-sheet.ts';
 import { plotSheets } from '#model/drawing/plot-sheet.ts';
 import { SETUP } from '../../helpers/build.ts';
 import { roughMeasure } from './drawings.ts';
@@ -28,7 +28,7 @@ export function plotRequest(document: Document, fields: Partial<PlotSheetRequest
   };
 }
 
-export function sheetsOf(request: PlotSheetRequest): PlotSheets {
+export function sheetsOf(request: PlotSheetRequest): PlotSheetsByPart {
   const result = plotSheets(request);
   if (!result.ok) throw new Error(result.message);
   return result;

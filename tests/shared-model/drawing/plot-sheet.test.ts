@@ -41,7 +41,7 @@ describe('plotSheets', () => {
     for (const paper of ['A4', 'A3', 'Letter', 'Tabloid'] as const) {
       const { choice } = sheetsOf(plotRequest(trio, { options: options({ paper }) }));
       expect(ISO_SCALES).toContain(choice.scale);
-      const larger = ISO_SCALES[ISO_SCALES.indexOf(choice.scale) - 1];
+      const larger = ISO_SCALES[ISO_SCALES.indexOf(choice.scale ?? 0) - 1];
       if (larger === undefined) throw new Error('the platform should not fit at 1:10');
       expect(plotSheets(plotRequest(trio, { options: options({ paper, scale: larger }) })).ok).toBe(false);
     }
@@ -95,8 +95,8 @@ describe('plotSheets', () => {
       'Lindenhof',
       'Evening',
       'Trio',
-      '2027-03-14',
-      '2027-02-20',
+      '14/03/2027',
+      '20/02/2027',
       'B',
       'M. Okafor',
       'SCALE 1:50',
@@ -153,7 +153,7 @@ describe('plotSheets', () => {
       for (const paper of ['A4', 'A3', 'Letter', 'Tabloid'] as const) {
         const { choice } = sheetsOf(plotRequest(trio, { units, options: options({ paper }) }));
         const scales = offeredScales(units);
-        const larger = scales.slice(0, scales.indexOf(choice.scale));
+        const larger = scales.slice(0, scales.indexOf(choice.scale ?? 0));
         for (const scale of larger)
           expect(plotSheets(plotRequest(trio, { units, options: options({ paper, scale }) })).ok).toBe(false);
       }

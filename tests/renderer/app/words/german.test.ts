@@ -59,6 +59,7 @@ const ALIKE: Readonly<Record<string, string>> = {
   'turns.turnFields.hand': SAME_WORD,
   'pdf.look': SAME_WORD,
   percent: FIGURES,
+  'dialogs.print.parts.plot': SAME_WORD,
   'dialogs.print.ratio': FIGURES,
   'house.change': FIGURES,
   'house.figure': FIGURES,

@@ -68,7 +68,7 @@ describe('a pack', () => {
     for (const { sheet, entry } of sheetsOf(packOf(EVENING))) {
       const words = textsIn(sheet.children).map(({ text }) => text);
       const piece = entry.setup === null ? 'Whole concert' : /-2/.test(entry.name) ? 'Second' : 'First';
-      for (const said of ['Evening', piece, '2027-03-14', '2027-02-20', 'B', 'mm', 'A4'])
+      for (const said of ['Evening', piece, '14/03/2027', '20/02/2027', 'B', 'mm', 'A4'])
         expect(words, entry.name).toContain(said);
       expect(words.some((each) => /^SCALE 1:\d+$|^not to scale$/.test(each))).toBe(true);
       const isDrawing = ['plot', 'floor', 'section', 'seats'].includes(entry.kind);
