@@ -2,17 +2,26 @@
 
 import type { WhatIf } from '#model/checks/remedies/what-if.ts';
 import type { Remedy } from '#model/checks/finding.ts';
+import type { Sufferer } from '#model/checks/sufferer.ts';
 import type { HouseFigure, Report } from '#model/checks/report.ts';
 import type { Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
 import type { Changeover } from '#model/programme/changeover.ts';
 import type { Comparison } from '#model/programme/compare.ts';
+import type { EnsembleOrder } from '../store/ensemble-records.ts';
+import { latestWins } from '../workers/latest-wins.ts';
 import type { SeatView } from '../workers/protocol.ts';
 import { startChecksWorker, WorkerClient } from '../workers/worker-client.ts';
-import { Examiner, type Subject } from './examiner.ts';
+import { Examiner, type Mending, type Subject } from './examiner.ts';
 
 /** In a large hall a worker holds some 100 MB. */
 const IDLE_AFTER_MS = 300;
+
+export interface EnsembleQuestion {
+  readonly document: Document;
+  readonly words: string;
+  readonly order: EnsembleOrder;
+}
 
 export class Checks {
   report: Report | null = $state.raw(null);
@@ -21,6 +30,7 @@ export class Checks {
   /** House figures before the last change, to set beside the new ones. */
   before: readonly HouseFigure[] = $state.raw([]);
   remedies: ReadonlyMap<string, readonly Remedy[]> = $state.raw(new Map());
+  mendings: ReadonlyMap<Sufferer, Mending> = $state.raw(new Map());
   failure: string | null = $state(null);
 
   readonly #live = new WorkerClient(startChecksWorker);
@@ -28,6 +38,7 @@ export class Checks {
   readonly #patient = new WorkerClient(startChecksWorker, IDLE_AFTER_MS);
   /** Whole setups are checked one after the other, which in a large hall takes a while. */
   readonly #comparing = new WorkerClient(startChecksWorker, IDLE_AFTER_MS);
+  readonly #arranging = new WorkerClient(startChecksWorker, IDLE_AFTER_MS * 20);
   readonly #carrying = new WorkerClient(startChecksWorker, IDLE_AFTER_MS);
   readonly #examiner = new Examiner({
     live: this.#live,
@@ -44,6 +55,9 @@ export class Checks {
       },
       remedies: (remedies) => {
         if (remedies.size > 0 || this.remedies.size > 0) this.remedies = remedies;
+      },
+      mendings: (mendings) => {
+        if (mendings.size > 0 || this.mendings.size > 0) this.mendings = mendings;
       },
       failed: (error) => this.failed(error),
     },
@@ -82,6 +96,11 @@ export class Checks {
   changeover(document: Document, from: Id<'setup'> | null, to: Id<'setup'> | null): Promise<Changeover> {
     return this.#carrying.ask(document, 'changeover', { from, to });
   }
+
+  /** The best fashion for what was asked last; null where something else was asked meanwhile. */
+  readonly ensemble = latestWins(async ({ document, words, order }: EnsembleQuestion) => ({
+    best: await this.#arranging.ask(document, 'ensemble', { words, order }),
+  }));
 
   /** Fails when another comparison is asked for meanwhile. */
   compared(document: Document, setups: readonly Id<'setup'>[]): Promise<Comparison> {

@@ -4,9 +4,11 @@
  * Suggestions come from a worker of their own, which is stopped as soon as the document changes.
  */
 
-import type { Finding, Remedy } from '#model/checks/finding.ts';
+import type { Finding, Remedy, RemedyChange } from '#model/checks/finding.ts';
+import { MOST_TOGETHER } from '#model/checks/remedies/mend-most.ts';
 import type { HouseFigure, Report } from '#model/checks/report.ts';
 import type { SeatPoint } from '#model/checks/scene.ts';
+import { bySufferer, type Sufferer } from '#model/checks/sufferer.ts';
 import type { Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
 import { latestWins } from '../workers/latest-wins.ts';
@@ -33,7 +35,16 @@ export interface ExaminerNews {
   /** The findings of the report are about this document. */
   judged(subject: Subject): void;
   remedies(remedies: ReadonlyMap<string, readonly Remedy[]>): void;
+  /** What clears most of what somebody suffers from, by whom. */
+  mendings(mendings: ReadonlyMap<Sufferer, Mending>): void;
   failed(error: unknown): void;
+}
+
+/** One change against several findings. */
+export interface Mending {
+  readonly change: RemedyChange;
+  readonly mends: readonly Finding[];
+  readonly leaves: readonly Finding[];
 }
 
 export interface ExaminerParts {
@@ -85,6 +96,7 @@ export class Examiner {
     this.#stopResting();
     this.#parts.patient.stop();
     this.#parts.news.remedies(new Map());
+    this.#parts.news.mendings(new Map());
     this.#begin({ subject, whole: !subject.drafting });
   }
 
@@ -151,6 +163,36 @@ export class Examiner {
       if (remedies === null) return;
       found.set(keyOf(finding), remedies);
       this.#parts.news.remedies(new Map(found));
+    }
+    await this.#mend({ document, setup }, findings, found);
+  }
+
+  /** For whoever suffers from several findings: what of all that was found clears most of them. */
+  async #mend(
+    { document, setup }: Pick<Subject, 'document' | 'setup'>,
+    findings: readonly Finding[],
+    remedies: ReadonlyMap<string, readonly Remedy[]>,
+  ): Promise<void> {
+    const mendings = new Map<Sufferer, Mending>();
+    const each = findings.map((finding) => ({ members: [{ finding }] }));
+    for (const { sufferer, findings: theirs } of bySufferer(document, each)) {
+      const list = theirs
+        .flatMap(({ members }) => members.map(({ finding }) => finding))
+        .slice(0, MOST_TOGETHER);
+      const changes = list.flatMap((finding) => remedies.get(keyOf(finding)) ?? []);
+      if (list.length < 2 || changes.length === 0) continue;
+      const best = await this.#parts.patient
+        .ask(document, 'mendMost', { setup, findings: list, changes })
+        .catch(() => undefined);
+      if (best === undefined) return;
+      if (!best) continue;
+      const at = (index: number): Finding[] => list.slice(index, index + 1);
+      mendings.set(sufferer, {
+        change: best.change,
+        mends: best.mends.flatMap(at),
+        leaves: best.leaves.flatMap(at),
+      });
+      this.#parts.news.mendings(new Map(mendings));
     }
   }
 

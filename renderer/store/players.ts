@@ -53,14 +53,15 @@ interface PlayedThing {
   readonly model: string;
 }
 
-/** Whoever plays it first, then the thing itself. */
+/** Whoever plays it first, then the thing itself; a piano's tail turned upstage by `turned` degrees. */
 export function itemWithPlayer(
   { kind, model: id }: PlayedThing,
   spot: Spot,
   ids: ReturnType<typeof freshIds>,
+  turned = 0,
 ): [Player, AnyRecord] {
   const model = kind === 'piano' ? pianoModel(id) : largeInstrumentModel(id);
-  const facing = kind === 'piano' ? 90 : spot.facing;
+  const facing = kind === 'piano' ? 90 + turned : spot.facing;
   const seat = kind === 'piano' ? chairOf('piano-bench') : null;
   const stands = placed({ ...spot, facing }, model?.playerAt ?? { x: 0, y: 900 });
   const player = playerAt(ids('player'), model?.name ?? '', { ...spot, ...stands, facing }, seat);

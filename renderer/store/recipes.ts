@@ -12,7 +12,6 @@ import type { NewRecord } from '#model/commands/add.ts';
 import type { Id } from '#model/document/ids.ts';
 import type { Units } from '#model/document/measures.ts';
 import type { Chair, Person, Point, Stand, StandSide } from '#model/document/records.ts';
-import { text } from '../app/text.ts';
 
 /** Where and how something new is set. */
 export interface Spot extends Point {
@@ -144,9 +143,9 @@ export const newRiser = (width: number, depth: number, spot: Spot): NewRecord =>
 });
 
 /** Of the whole concert, like the house. */
-export const newStorage = ({ x, y }: Point): NewRecord => ({
+export const newStorage = ({ x, y }: Point, name: string): NewRecord => ({
   kind: 'storage',
-  name: text.toPlace.named.storage,
+  name,
   x,
   y,
   door: null,

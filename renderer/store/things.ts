@@ -104,7 +104,9 @@ export const THINGS: readonly Thing[] = [
     ),
   ),
   {
-    ...single('house', ['storage', words.storage, by.storage], (spot) => recipes.newStorage(spot)),
+    ...single('house', ['storage', words.storage, by.storage], (spot) =>
+      recipes.newStorage(spot, text.toPlace.named.storage),
+    ),
     beyond: true,
   },
 ];

@@ -1,8 +1,9 @@
 /** The checks worker without the worker: a copy of the document and the answers to questions about it. */
 
+import { readEnsemble } from '#model/arrange/ensemble-text.ts';
 import { checkSetup } from '#model/checks/check-setup.ts';
 import { whatIf } from '#model/checks/remedies/what-if.ts';
-import { suggestRemedies } from '#model/checks/remedy.ts';
+import { mendingMost, suggestRemedies } from '#model/checks/remedy.ts';
 import type { Scene } from '#model/checks/scene.ts';
 import { buildScene } from '#model/checks/scene/build-scene.ts';
 import { houseFigures } from '#model/checks/sightlines/house-figures.ts';
@@ -14,6 +15,7 @@ import type { Id } from '#model/document/ids.ts';
 import type { SightReport } from '#model/checks/report.ts';
 import { changeover } from '#model/programme/changeover.ts';
 import { compareSetups, type Comparison } from '#model/programme/compare.ts';
+import { bestFashion } from '../store/ensemble-search.ts';
 import { touchesHouse, withChanges, type RecordChanges } from './mirror.ts';
 import type {
   Asked,
@@ -53,9 +55,11 @@ export class Answerer {
       return judgement;
     },
     remedies: ({ setup, finding }) => suggestRemedies(this.#document, setup, finding),
+    mendMost: (question) => mendingMost({ document: this.#document, ...question }),
     seat: ({ setup, seat }) => seatView(this.#sightOf(setup).scene, seat),
     whatIf: ({ setup, record }) => whatIf(this.#document, setup, record),
     compared: ({ setups }) => comparison(this.#document, setups),
+    ensemble: ({ words, order }) => bestFashion(this.#document, readEnsemble(words).members, order),
     changeover: ({ from, to }) => changeover(this.#document, from, to),
   };
 

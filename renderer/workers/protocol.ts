@@ -1,8 +1,9 @@
 /** What the window asks its workers, and what they answer. Plain values that can be cloned or handed over. */
 
-import type { Finding, Remedy } from '#model/checks/finding.ts';
+import type { Finding, Remedy, RemedyChange } from '#model/checks/finding.ts';
 import type { FacingResults } from '#model/checks/facing/facing.ts';
 import type { ReadingResult } from '#model/checks/reading/reading.ts';
+import type { MendMost } from '#model/checks/remedies/mend-most.ts';
 import type { WhatIf } from '#model/checks/remedies/what-if.ts';
 import type { HouseFigure, ReachResult, RouteResult } from '#model/checks/report.ts';
 import type { Occluder, SeatPoint, Target } from '#model/checks/scene.ts';
@@ -13,6 +14,8 @@ import type { ViewRequest } from '#model/drawing/view/view-drawing.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
 import type { Changeover } from '#model/programme/changeover.ts';
 import type { Comparison } from '#model/programme/compare.ts';
+import type { EnsembleOrder } from '../store/ensemble-records.ts';
+import type { BestFashion } from '../store/ensemble-search.ts';
 import type { RecordChanges } from './mirror.ts';
 import type { PaintedPlan, PlanQuestion } from './painted-plan.ts';
 
@@ -41,12 +44,20 @@ export interface CheckQuestions {
   judge: { readonly setup: Id<'setup'> };
   /** Changes that were tried and help against the finding, the best first. */
   remedies: { readonly setup: Id<'setup'>; readonly finding: Finding };
+  /** Of changes that help against some of these findings the one that clears most of them. */
+  mendMost: {
+    readonly setup: Id<'setup'>;
+    readonly findings: readonly Finding[];
+    readonly changes: readonly RemedyChange[];
+  };
   /** What one place of the house sees. */
   seat: { readonly setup: Id<'setup'>; readonly seat: string };
   /** What the house would see without a thing, with it lower, or turned. */
   whatIf: { readonly setup: Id<'setup'>; readonly record: string };
   /** Variants of a setup side by side. */
   compared: { readonly setups: readonly Id<'setup'>[] };
+  /** In which fashion an ensemble that is written down is set best. */
+  ensemble: { readonly words: string; readonly order: EnsembleOrder };
   /** From one setup to the next. */
   changeover: { readonly from: Id<'setup'> | null; readonly to: Id<'setup'> | null };
 }
@@ -85,10 +96,14 @@ export interface CheckAnswers {
   sight: SightAnswer;
   judge: Judgement;
   remedies: readonly Remedy[];
+  /** Null: none clears two of them. */
+  mendMost: MendMost | null;
   seat: SeatView | null;
   /** Null: the thing hides nobody. */
   whatIf: WhatIf | null;
   compared: Comparison;
+  /** Null: it does not go on the platform in this shape. */
+  ensemble: BestFashion | null;
   changeover: Changeover;
 }
 

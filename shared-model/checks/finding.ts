@@ -68,12 +68,13 @@ export interface ItemChange {
 }
 
 /**
- * A change that might clear a finding. `lowerAll`: several desks together, each as far as its stand goes.
- * `moveTogether`, `turnTogether`: somebody, who is the first, with the stands that he alone reads from; turned about his
- * spot. `cover`: a cable gets a ramp or a mat.
+ * One change that might clear a finding. `lowerAll`: several desks together, each as far as its stand goes. `flatten`: a
+ * desk laid so many degrees flatter. `moveTogether`, `turnTogether`: somebody, who is the first, with the stands that he
+ * alone reads from; turned about his spot. `cover`: a cable gets a ramp or a mat.
  */
-export type RemedyChange =
+export type SingleChange =
   | ({ readonly kind: 'lower' } & ItemChange)
+  | ({ readonly kind: 'flatten' } & ItemChange)
   | { readonly kind: 'lowerAll'; readonly items: readonly ItemChange[] }
   | { readonly kind: 'move'; readonly item: string; readonly dx: number; readonly dy: number }
   | {
@@ -85,6 +86,10 @@ export type RemedyChange =
   | ({ readonly kind: 'turn' } & ItemChange)
   | { readonly kind: 'turnTogether'; readonly items: readonly string[]; readonly by: number }
   | { readonly kind: 'cover'; readonly item: string };
+
+/** `both`: one after the other, where neither helps alone. */
+export type RemedyChange =
+  SingleChange | { readonly kind: 'both'; readonly first: SingleChange; readonly second: SingleChange };
 
 /** A change that was tried on the document and clears the finding; `after` is what the check measured then. */
 export type Remedy = RemedyChange & { readonly after: number };

@@ -23,6 +23,15 @@ export function remedyWords(remedy: RemedyChange, nameOf: NameOf, units: Units):
   switch (remedy.kind) {
     case 'lower':
       return lowerWords(remedy, nameOf, units);
+    case 'flatten':
+      return t`Lay ${nameOf(remedy.item)} ${Math.round(remedy.by)}° flatter`;
+    case 'both': {
+      const [first, second] = [
+        remedyWords(remedy.first, nameOf, units),
+        remedyWords(remedy.second, nameOf, units),
+      ];
+      return t`${first}, and: ${second}`;
+    }
     case 'lowerAll':
       return listed(remedy.items.map((item) => lowerWords(item, nameOf, units)));
     case 'move':

@@ -21,14 +21,21 @@ export function suffererOf(document: Document, { code, subjects, measured }: Fin
   return subjects.find((id) => document.records.get(id)?.kind === 'player') ?? ALL;
 }
 
+/** Of several findings with one cause he who suffers from all of them, or everybody. */
+function suffererOfAll(document: Document, members: readonly { readonly finding: Finding }[]): Sufferer {
+  const sufferers = new Set(members.map(({ finding }) => suffererOf(document, finding)));
+  const [first = ALL] = sufferers;
+  return sufferers.size > 1 ? ALL : first;
+}
+
 /** In the order in which each comes first, and for each in the order given. */
-export function bySufferer<F extends { readonly finding: Finding }>(
+export function bySufferer<F extends { readonly members: readonly { readonly finding: Finding }[] }>(
   document: Document,
   findings: readonly F[],
 ): Suffering<F>[] {
   const groups = new Map<Sufferer, F[]>();
   for (const each of findings) {
-    const sufferer = suffererOf(document, each.finding);
+    const sufferer = suffererOfAll(document, each.members);
     const theirs = groups.get(sufferer);
     if (theirs) theirs.push(each);
     else groups.set(sufferer, [each]);

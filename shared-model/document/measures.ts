@@ -6,7 +6,7 @@ import type { Concert, Millimetres, Point } from './records.ts';
 
 export type Units = Concert['units'];
 
-const INCH = 25.4;
+export const INCH = 25.4;
 
 /** "820 mm" or `2'-8 1/4"`; under a foot `7/8"`. */
 export function formatLength(length: Millimetres, units: Units): string {

@@ -39,6 +39,11 @@ test('a quartet in an empty house, written down and set in under 40 actions', as
 
   await type('2 vl, va, vc');
   await expect(dialog.getByRole('list', { name: 'Understood as' })).toHaveText(/2 × Violin\s*Viola\s*Cello/);
+  await test.step('what the checks will find is told before anything is set', async () => {
+    await expect(dialog.getByText(/^Nothing fails|^The checks find nothing/)).toBeVisible({
+      timeout: 30_000,
+    });
+  });
   await press('Enter');
   await expect(dialog).toHaveCount(0);
   expect(actions).toBeLessThan(MOST_ACTIONS);
@@ -47,6 +52,9 @@ test('a quartet in an empty house, written down and set in under 40 actions', as
     await expect(editor.house.getByRole('button', { name: new RegExp(`^${name}`) })).toBeVisible();
   // The tool's own limits are kept by what it sets itself.
   await expect(editor.findings.getByText(/edge|room for/)).toHaveCount(0);
+  // No fault remains: the whole check says so, once it has looked at the new setup.
+  await expect(editor.findings.getByText(/^0 failing/)).toBeVisible();
+  await expect(editor.findings.getByText(/places do not see/)).toHaveCount(0);
   await page.getByRole('button', { name: 'Undo add 4 players' }).click();
   await expect(editor.house.getByRole('button', { name: /^Viola/ })).toHaveCount(0);
 });
@@ -122,7 +130,8 @@ test('from an empty concert to the printed plot with nothing but the keyboard', 
   await keyboard.press('F6');
   await keyboard.press('Shift+ArrowUp');
   expect((await editor.position()).y).toBe(before.y + 100);
-  await expect(page.getByRole('status').last()).toContainText(/^Cello .*US/);
+  // Where it is, and soon what that did to what the house sees.
+  await expect(page.getByRole('status').last()).toContainText(/^Cello( .*US|: \d+\s% of places)/);
   await expect(page.getByRole('button', { name: /^Undo move Cello/ })).toBeVisible();
 
   await keyboard.press('Control+S');

@@ -17,6 +17,17 @@ export const ensembleWords = {
     withShared: 'With music stands',
     shared: 'Two who face each other share one, back to back',
     preview: 'How they would be placed',
+    looking: 'Looking for places from which they see each other and the house sees them…',
+    remains: (fails: number, cautions: number, notes: number) => {
+      if (fails + cautions + notes === 0) return 'The checks find nothing in this placing.';
+      const rest = [
+        cautions === 0 ? '' : counted(cautions, 'caution', 'cautions'),
+        notes === 0 ? '' : counted(notes, 'note', 'notes'),
+      ].filter(Boolean);
+      const parts = [fails === 0 ? 'Nothing fails' : `${fails} failing`, ...rest];
+      return `${parts.join(', ')}: no placing of this shape that was tried is better in this house.`;
+    },
+    remainsList: 'What will remain, and why',
     set: (count: number) => (count === 0 ? 'Set them' : `Set ${counted(count, 'player', 'players')}`),
   },
 } as const;

@@ -75,6 +75,9 @@ export const findingsWords = {
     tryIt: 'Try it',
     tried: 'A change that was tried and helps',
     looking: 'Looking for a remedy…',
+    mendsAll: (count: number) => `Mends all ${count} of these at once`,
+    mendsMost: (count: number, of: number, left: string) => `Mends ${count} of these ${of}; leaves: ${left}`,
+    oneCause: (count: number) => `${count} with one cause`,
     show: 'Show it on the plan',
     showAll: (count: number) => `Show all ${count}`,
     count: (fails: number, cautions: number) =>

@@ -62,10 +62,11 @@ export interface AboutPage<Id extends string = string> {
 /** Lengths in words, as the page's reader measures. */
 export interface Teller {
   readonly length: (length: number) => string;
+  readonly units: Units;
 }
 
 export function tellerIn(units: Units): Teller {
-  return { length: (length) => formatLength(length, units) };
+  return { length: (length) => formatLength(length, units), units };
 }
 
 /** 0.9 is "90 %". */

@@ -3,11 +3,11 @@
 import type { Remedy } from '../finding.ts';
 import { cableFindings } from '../room/route-findings.ts';
 import { routeResults } from '../room/routes.ts';
-import { attemptsAt, type Task } from './attempt.ts';
+import { attemptsAt, type Search, type Task } from './attempt.ts';
 import { createHarmCheck } from './harm.ts';
 
 /** A ramp or a mat over it. Where wheels go over it as well, that stays a note. */
-export function cableRemedies(task: Task): Remedy[] {
+export function cableRemedies(task: Task): Search {
   const { document, setup, finding } = task;
   const [lamp = ''] = finding.subjects;
   // Nobody goes another way for a cover.
@@ -21,6 +21,9 @@ export function cableRemedies(task: Task): Remedy[] {
         : 0,
     harms: createHarmCheck(task),
   });
-  const after = attempt({ kind: 'cover', item: lamp });
-  return after === null ? [] : [{ kind: 'cover', item: lamp, after }];
+  const least = (): Remedy[] => {
+    const after = attempt({ kind: 'cover', item: lamp });
+    return after === null ? [] : [{ kind: 'cover', item: lamp, after }];
+  };
+  return { attempt, least, things: [] };
 }

@@ -6,7 +6,7 @@ import { move } from '../../commands/move.ts';
 import { propose } from '../../commands/propose.ts';
 import { turnBy } from '../../commands/turn.ts';
 import { nameOf, namesOf } from '../../commands/words.ts';
-import { applyDiff } from '../../document/diff.ts';
+import { applyDiff, composeDiffs } from '../../document/diff.ts';
 import type { Document } from '../../document/document.ts';
 import type { Stand } from '../../document/records.ts';
 import { t } from '../../words/say.ts';
@@ -24,6 +24,10 @@ export function remedyOutcome(document: Document, change: RemedyChange): Outcome
       return turnBy(document, { ids: change.items, by: change.by, about: 'first' });
     case 'cover':
       return covered(document, change.item);
+    case 'flatten':
+      return flattened(document, change);
+    case 'both':
+      return bothOutcome(document, change.first, change.second);
     case 'lower':
       return lowered(document, [change]);
     case 'lowerAll':
@@ -35,6 +39,23 @@ export function remedyOutcome(document: Document, change: RemedyChange): Outcome
 export function carriedOut(document: Document, change: RemedyChange): Document | null {
   const outcome = remedyOutcome(document, change);
   return outcome.ok ? applyDiff(document, outcome.diff) : null;
+}
+
+/** One step, so that one undo takes both back. */
+function bothOutcome(document: Document, first: RemedyChange, second: RemedyChange): Outcome {
+  const before = remedyOutcome(document, first);
+  if (!before.ok) return before;
+  const after = remedyOutcome(applyDiff(document, before.diff), second);
+  if (!after.ok) return after;
+  const label = t`${before.label}, ${after.label}`;
+  return { ok: true, diff: composeDiffs(before.diff, after.diff), label };
+}
+
+function flattened(document: Document, { item, by }: ItemChange): Outcome {
+  const stand = document.records.get(item);
+  if (stand?.kind !== 'stand') return refuse(t`There is no "${item}" any more.`);
+  const edits = new Map([[stand.id, { ...stand, tilt: stand.tilt - by }]]);
+  return propose(document, edits, { label: t`lay ${nameOf(document, stand)} flatter` });
 }
 
 function covered(document: Document, item: string): Outcome {

@@ -5,7 +5,7 @@ import { facingResults } from '../facing/facing.ts';
 import { PROFILE } from '../facing/published.ts';
 import type { Remedy } from '../finding.ts';
 import { isBeyond } from '../reading/gaze.ts';
-import { attemptsAt, type Attempt, type Task } from './attempt.ts';
+import { attemptsAt, type Attempt, type Search, type Task } from './attempt.ts';
 import { moveOfWeight, remediesOfEachKind } from './each-kind.ts';
 import { excerpt } from './excerpt.ts';
 import { createHarmCheck } from './harm.ts';
@@ -15,45 +15,63 @@ import { lowerTogether, standsAmong, turnRound } from './ways.ts';
 import { ofWeight, type Weight } from './weights.ts';
 
 /** One change of each kind to one thing that is in the way, or to one of the two; else all desks down together. */
-export function blockedRemedies(task: Task): Remedy[] {
+export function blockedRemedies(task: Task): Search {
   const { document, finding } = task;
-  const attempt = attemptsAt(task, { cleared: eyesMeet(task), harms: createHarmCheck(task) });
+  const lack = lowering(task);
+  const attempt = attemptsAt(task, {
+    cleared: (changed) => (lack(changed) > 0 ? null : 0),
+    harms: createHarmCheck(task),
+    lack,
+  });
   const [a = '', b = '', ...inTheWay] = finding.subjects;
   const movables = (weight: Weight) => ofWeight(document, [...inTheWay, a, b], weight);
-  const alone = remediesOfEachKind(movables, attempt);
-  if (alone.length > 0) return alone;
-  const together = lowerTogether(standsAmong(movables('light')), attempt);
-  return together ? [together] : [];
+  const least = (): Remedy[] => {
+    const alone = remediesOfEachKind(movables, attempt);
+    if (alone.length > 0) return alone;
+    const together = lowerTogether(standsAmong(movables('light')), attempt);
+    return together ? [together] : [];
+  };
+  return { attempt, least, things: [...inTheWay, a, b] };
 }
 
-/** 0 when nothing has to be lowered any more for these two; everything else is there only to be in their way. */
-function eyesMeet({ document, setup, finding }: Task): (changed: Document) => number | null {
+/** By how much things have to be lowered, mm, for these two; everything else is there only to be in their way. */
+function lowering({ document, setup, finding }: Task): (changed: Document) => number {
   const scenes = scenesOf(document, setup);
   const players = finding.subjects.slice(0, 2);
   return (changed) => {
     const { pairs } = facingResults(excerpt(changed, players), setup, scenes.of(changed).occluders);
-    return pairs.some(({ blockers }) => blockers.length > 0) ? null : 0;
+    return pairs.flatMap(({ blockers }) => blockers).reduce((sum, { lowerBy }) => sum + lowerBy, 0);
   };
 }
 
 /** Whoever looks turned round with his pages; or his page moved aside, or else one of the two. */
-export function turnRemedies(task: Task): Remedy[] {
+export function turnRemedies(task: Task): Search {
   const { document, setup, finding } = task;
-  const attempt = attemptsAt(task, { cleared: bodiesRest(task), harms: createHarmCheck(task) });
+  const bearing = farthestGlance(task);
+  const attempt = attemptsAt(task, {
+    cleared: (changed) => (bearing(changed).body ? null : bearing(changed).most),
+    harms: createHarmCheck(task),
+    lack: (changed) => Math.max(0, bearing(changed).most - finding.required),
+  });
   const [looker = '', partner = ''] = finding.subjects;
   const pages = standsReadBy(document, setup, looker).map(({ id }) => id);
   const movables = (weight: Weight) => ofWeight(document, [...pages, partner, looker], weight);
-  return [
-    turnOf(task, attempt),
-    moveOfWeight(movables, 'light', attempt) ?? moveOfWeight(movables, 'person', attempt),
-  ].filter((remedy) => remedy !== null);
+  const least = (): Remedy[] =>
+    [
+      turnOf(task, attempt),
+      moveOfWeight(movables, 'light', attempt) ?? moveOfWeight(movables, 'person', attempt),
+    ].filter((remedy) => remedy !== null);
+  return { attempt, least, things: [looker, partner, ...pages] };
 }
 
 /** He turned back, with his pages. */
-export function houseRemedies(task: Task): Remedy[] {
+export function houseRemedies(task: Task): Search {
   const attempt = attemptsAt(task, { cleared: frontOf(task), harms: createHarmCheck(task) });
-  const turn = turnOf(task, attempt);
-  return turn ? [turn] : [];
+  const least = (): Remedy[] => {
+    const turn = turnOf(task, attempt);
+    return turn ? [turn] : [];
+  };
+  return { attempt, least, things: [] };
 }
 
 /** Farther round, one would rather set him elsewhere. */
@@ -66,15 +84,20 @@ function turnOf({ document, setup, finding }: Task, attempt: Attempt): Remedy | 
   return together ? turnRound(together, FARTHEST_TURN, attempt) : null;
 }
 
-/** By how much the one who turns farther has to, degrees, once neither of the two turns the body. */
-function bodiesRest({ setup, finding }: Task): (changed: Document) => number | null {
+/** How far the one who turns farther has to, degrees, and whether either of the two turns the body for it. */
+function farthestGlance({
+  setup,
+  finding,
+}: Task): (changed: Document) => { readonly most: number; readonly body: boolean } {
   const players = finding.subjects.slice(0, 2);
   return (changed) => {
     const stands = players.flatMap((player) => standsReadBy(changed, setup, player));
     const { pairs } = facingResults(excerpt(changed, [...players, ...stands.map(({ id }) => id)]), setup, []);
     const glances = pairs.flatMap(({ glances }) => glances);
-    if (glances.some(({ turn }) => turn === 'body')) return null;
-    return glances.reduce((most, { bearing }) => Math.max(most, Math.abs(bearing)), 0);
+    return {
+      most: glances.reduce((most, { bearing }) => Math.max(most, Math.abs(bearing)), 0),
+      body: glances.some(({ turn }) => turn === 'body'),
+    };
   };
 }
 

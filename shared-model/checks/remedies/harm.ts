@@ -5,18 +5,10 @@ import type { Id } from '../../document/ids.ts';
 import type { Degrees } from '../../document/records.ts';
 import { facingResults } from '../facing/facing.ts';
 import { facingFindings } from '../facing/findings.ts';
-import type { Finding, FindingCode, RemedyChange, Severity, Unit } from '../finding.ts';
-import { reachFindings } from '../reach/findings.ts';
-import { readingFaults } from '../reading/faults.ts';
-import { readingResults } from '../reading/reading.ts';
-import { doorFindings } from '../room/doors.ts';
-import { edgeFindings } from '../room/edges.ts';
-import { elbowFindings } from '../room/elbow.ts';
-import { offPlatformFindings } from '../room/off-platform.ts';
-import { overlapFindings } from '../room/overlap.ts';
-import { turnsFindings } from '../turns/findings.ts';
+import type { FindingCode, RemedyChange, Severity, Unit } from '../finding.ts';
 import type { Task } from './attempt.ts';
 import { createCrowdMeter, type CrowdMeter } from './crowd-meter.ts';
+import { QUICK_CHECKS, type Complaint, type QuickCheck } from './quick-checks.ts';
 import { scenesOf } from './scenes.ts';
 
 export type HarmCheck = (changed: Document, change: RemedyChange) => boolean;
@@ -44,6 +36,8 @@ export function itemsOf(change: RemedyChange): string[] {
     case 'moveTogether':
     case 'turnTogether':
       return [...change.items];
+    case 'both':
+      return [...new Set([...itemsOf(change.first), ...itemsOf(change.second)])];
     default:
       return [change.item];
   }
@@ -60,34 +54,11 @@ function setupsTouched({ document, setup }: Task, change: RemedyChange): Id<'set
 
 type SetupHarm = (changed: Document) => boolean;
 
-/** What a complaint is judged by here. */
-type Complaint = Pick<Finding, 'code' | 'severity' | 'subjects' | 'measured' | 'required' | 'unit'>;
-
-type Check = (document: Document, setup: Id<'setup'>) => Complaint[];
-
-const CHECKS: readonly Check[] = [
-  pagesBadlySeen,
-  reachFindings,
-  overlapFindings,
-  offPlatformFindings,
-  elbowFindings,
-  edgeFindings,
-  doorFindings,
-  turnsFindings,
-];
-
-/** As the reading check judges them, without the advice that it works out for each. */
-function pagesBadlySeen(document: Document, setup: Id<'setup'>): Complaint[] {
-  return readingResults(document, setup).flatMap((result) =>
-    readingFaults(result).map((fault) => ({ ...fault, subjects: [result.player, result.stand] })),
-  );
-}
-
 function setupHarm({ document, setup, finding }: Task): SetupHarm {
   const scenes = scenesOf(document, setup);
-  const facing: Check = (there) =>
+  const facing: QuickCheck = (there) =>
     facingFindings(there, setup, facingResults(there, setup, scenes.of(there).occluders));
-  const objections = [...CHECKS, facing].map((check) =>
+  const objections = [...QUICK_CHECKS, facing].map((check) =>
     complaintsWorse(
       check(document, setup),
       (there) => check(there, setup).filter((found) => matters(found, finding.severity)),

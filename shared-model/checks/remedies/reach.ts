@@ -5,20 +5,24 @@ import { isPlaced, type PlacedRecord } from '../../document/records.ts';
 import type { Finding, Remedy } from '../finding.ts';
 import { findingsOf } from '../reach/findings.ts';
 import { reachResults, type DetailedReach } from '../reach/reach.ts';
-import { attemptsAt, type Task } from './attempt.ts';
+import { attemptsAt, type Attempt, type Search, type Task } from './attempt.ts';
 import { excerpt } from './excerpt.ts';
 import { createHarmCheck, isSameComplaint } from './harm.ts';
 import { moveTowards } from './towards.ts';
 import { ofWeight, WEIGHTS } from './weights.ts';
 
 /** The shortest move towards each other of what is to be gripped, or else of him who is to grip it. */
-export function reachRemedies(task: Task): Remedy[] {
+export function reachRemedies(task: Task): Search | null {
   const ends = endsOf(task);
-  if (!ends) return [];
+  if (!ends) return null;
   const attempt = attemptsAt(task, {
     cleared: (changed) => measuredClear(task, ends, changed),
     harms: createHarmCheck(task),
   });
+  return { attempt, least: () => leastMove(task, ends, attempt), things: [] };
+}
+
+function leastMove(task: Task, ends: Ends, attempt: Attempt): Remedy[] {
   for (const weight of WEIGHTS) {
     const movable = ofWeight(task.document, [ends.thing.id, ends.player.id], weight);
     const [item] = movable;

@@ -5,12 +5,12 @@
 
 import type { Document } from '../../document/document.ts';
 import type { Remedy } from '../finding.ts';
-import { isPlaced } from '../../document/records.ts';
+import { isPlaced, type PlacedRecord } from '../../document/records.ts';
 import { apparentSpace, readingFaults } from '../reading/faults.ts';
 import { isBeyond } from '../reading/gaze.ts';
 import { GREATEST_ANGLE } from '../reading/published.ts';
 import { readingResults } from '../reading/reading.ts';
-import { attemptsAt, type Task } from './attempt.ts';
+import { attemptsAt, type Attempt, type Search, type Task } from './attempt.ts';
 import { remediesOfEachKind } from './each-kind.ts';
 import { excerpt } from './excerpt.ts';
 import { createHarmCheck } from './harm.ts';
@@ -18,13 +18,15 @@ import { moveApart, moveTowards } from './towards.ts';
 import { ofWeight, WEIGHTS } from './weights.ts';
 
 /** One change of each kind to the stand, or else a move of its reader. */
-export function readingRemedies(task: Task): Remedy[] {
+export function readingRemedies(task: Task): Search {
   const { document, finding } = task;
   const attempt = attemptsAt(task, {
     cleared: (changed) => steepestClear(task, changed),
     harms: createHarmCheck(task),
   });
-  return remediesOfEachKind((weight) => ofWeight(document, finding.subjects, weight), attempt);
+  const least = (): Remedy[] =>
+    remediesOfEachKind((weight) => ofWeight(document, finding.subjects, weight), attempt);
+  return { attempt, least, things: [] };
 }
 
 /** The angle that the finding is about, degrees, once no line of the pages is too steep. */
@@ -42,14 +44,23 @@ function steepestClear({ setup, finding }: Task, changed: Document): number | nu
 }
 
 /** The stand nearer to its reader or farther from him, or else he to it. */
-export function rowRemedies(task: Task): Remedy[] {
+export function rowRemedies(task: Task): Search | null {
   const { document, finding } = task;
   const attempt = attemptsAt(task, {
     cleared: (changed) => measuredClear(task, changed),
     harms: createHarmCheck(task),
   });
   const [reader, stand] = finding.subjects.map((id) => document.records.get(id));
-  if (!reader || !stand || !isPlaced(reader) || !isPlaced(stand)) return [];
+  if (!reader || !stand || !isPlaced(reader) || !isPlaced(stand)) return null;
+  return { attempt, least: () => leastRowMove(task, { reader, stand }, attempt), things: [] };
+}
+
+interface Row {
+  readonly reader: PlacedRecord;
+  readonly stand: PlacedRecord;
+}
+
+function leastRowMove({ document, finding }: Task, { reader, stand }: Row, attempt: Attempt): Remedy[] {
   const moved = finding.code === 'reading.far' ? moveTowards : moveApart;
   for (const weight of WEIGHTS) {
     const [item] = ofWeight(document, [stand.id, reader.id], weight);

@@ -9,7 +9,7 @@ import { edgeFindings } from '../room/edges.ts';
 import { elbowFindings } from '../room/elbow.ts';
 import { offPlatformFindings } from '../room/off-platform.ts';
 import { overlapFindings } from '../room/overlap.ts';
-import { attemptsAt, type Attempt, type Task } from './attempt.ts';
+import { attemptsAt, type Attempt, type Search, type Task } from './attempt.ts';
 import { excerpt, withLimits } from './excerpt.ts';
 import { createHarmCheck, isSameComplaint } from './harm.ts';
 import { withOwnStands } from './own-stands.ts';
@@ -40,19 +40,30 @@ const COARSE = 80;
 const DETOUR = 480;
 
 /** The shortest move, in one of sixteen directions, of the lightest of the subjects that can clear it. */
-export function roomRemedies(code: RoomCode): (task: Task) => Remedy[] {
+export function roomRemedies(code: RoomCode): (task: Task) => Search {
   return (task) => {
     const attempt = attemptsAt(task, {
       cleared: (changed) => measuredClear(CHECKS[code], task, changed),
       harms: createHarmCheck(task),
+      lack: (changed) => lackOf(CHECKS[code], task, changed),
     });
-    for (const weight of WEIGHTS) {
-      const remedy = moveOf(task, weight, attempt);
-      if (remedy) return [remedy];
-    }
-    const together = code === 'room.edge' ? moveOfPlace(task, attempt) : null;
-    return together ? [together] : [];
+    const least = (): Remedy[] => {
+      for (const weight of WEIGHTS) {
+        const remedy = moveOf(task, weight, attempt);
+        if (remedy) return [remedy];
+      }
+      const together = code === 'room.edge' ? moveOfPlace(task, attempt) : null;
+      return together ? [together] : [];
+    };
+    return { attempt, least, things: task.finding.subjects };
   };
+}
+
+function lackOf({ findings }: RoomCheck, { setup, finding }: Task, changed: Document): number {
+  const told = findings(excerpt(changed, finding.subjects), setup).find((found) =>
+    isSameComplaint(found, finding),
+  );
+  return told ? Math.abs(told.required - told.measured) : 0;
 }
 
 function moveOf({ document, finding }: Task, weight: Weight, attempt: Attempt): Remedy | null {

@@ -10,7 +10,7 @@ import type { Finding, Remedy } from '../finding.ts';
 import type { RouteResult } from '../report.ts';
 import { routeFindings } from '../room/route-findings.ts';
 import { wayOnFoot } from '../room/routes.ts';
-import { attemptsAt, type Attempt, type Task } from './attempt.ts';
+import { attemptsAt, type Attempt, type Search, type Task } from './attempt.ts';
 import { createWaysHarmCheck } from './ways-harm.ts';
 import { moveOne, STRAIGHT, waysOf, type Way } from './ways.ts';
 import { FARTHEST_FOR_ROOM, ofWeight, weightOf, WEIGHTS } from './weights.ts';
@@ -22,18 +22,19 @@ const COARSE = 120;
 const DETOUR = 360;
 
 /** The shortest move of one thing beside the narrow place or on the way there would be without it; or else of himself. */
-export function routeRemedies(task: Task): Remedy[] {
+export function routeRemedies(task: Task): Search | null {
   const { finding } = task;
   const [player = ''] = finding.subjects;
   const inTheWay = standingInWay(task);
-  if (!inTheWay) return [];
+  if (!inTheWay) return null;
   const attempt = attemptsAt(task, {
     cleared: (changed) => measuredClear(task, changed),
     harms: createWaysHarmCheck(task),
   });
   // Who sits on a high level was meant to.
   const himself = finding.code === 'room.step' ? [] : [player];
-  return clearedWay(task, [...finding.subjects.slice(1), ...inTheWay, ...himself], attempt);
+  const near = [...finding.subjects.slice(1), ...inTheWay, ...himself];
+  return { attempt, least: () => clearedWay(task, near, attempt), things: [] };
 }
 
 /** The shortest move of one of these things that clears a way; each of what is lighter before what is heavier. */

@@ -10,7 +10,7 @@ import type { RouteResult } from '../report.ts';
 import { wheelchairWay } from '../room/routes.ts';
 import { TURNING_DIAMETER } from '../room/turning.ts';
 import { wheelchairFindings } from '../room/wheelchair-findings.ts';
-import { attemptsAt, type Task } from './attempt.ts';
+import { attemptsAt, type Search, type Task } from './attempt.ts';
 import { withOwnStands } from './own-stands.ts';
 import { createWaysHarmCheck } from './ways-harm.ts';
 import { clearedWay } from './ways-out.ts';
@@ -18,13 +18,13 @@ import { ALL_ROUND, moveOne, waysOf } from './ways.ts';
 import { weightOf } from './weights.ts';
 
 /** The shortest straight move of one thing there, or else of the user, after which the same check finds nothing new. */
-export function wheelchairRemedies(task: Task): Remedy[] {
+export function wheelchairRemedies(task: Task): Search {
   const before = keysOf(task.document, task);
   const attempt = attemptsAt(task, {
     cleared: (changed) => measuredClear(task, changed, before),
     harms: createWaysHarmCheck(task),
   });
-  return clearedWay(task, thingsThere(task), attempt);
+  return { attempt, least: () => clearedWay(task, thingsThere(task), attempt), things: [] };
 }
 
 /** Down from a level one is not moved farther, mm. */
@@ -32,20 +32,23 @@ const FARTHEST_DOWN = 2000;
 const COARSE_DOWN = 200;
 
 /** The shortest move of the user, with the stands he reads from, to where he can roll out. */
-export function levelRemedies(task: Task): Remedy[] {
+export function levelRemedies(task: Task): Search | null {
   const { document, setup, finding } = task;
   const [user = ''] = finding.subjects;
   const record = document.records.get(user);
   const together = withOwnStands(document, setup, user);
-  if (!record || !isPlaced(record) || weightOf(document, record) === null || !together) return [];
+  if (!record || !isPlaced(record) || weightOf(document, record) === null || !together) return null;
   const before = keysOf(document, task);
   const attempt = attemptsAt(task, {
     cleared: (changed) => downClear(task, changed, before),
     harms: createWaysHarmCheck(task),
   });
   const ways = waysOf(together, ALL_ROUND);
-  const remedy = moveOne(ways, { coarse: COARSE_DOWN, most: FARTHEST_DOWN }, attempt);
-  return remedy ? [remedy] : [];
+  const least = (): Remedy[] => {
+    const remedy = moveOne(ways, { coarse: COARSE_DOWN, most: FARTHEST_DOWN }, attempt);
+    return remedy ? [remedy] : [];
+  };
+  return { attempt, least, things: [] };
 }
 
 /** How high he still is, mm, when he can roll out from there. */

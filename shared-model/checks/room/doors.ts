@@ -1,6 +1,6 @@
 /** Something that stands before a door: the clear ground there should be as deep as a walking route is wide. */
 
-import { allOf, concertOf, type Document } from '../../document/document.ts';
+import { allOf, concertOf, platformOf, type Document } from '../../document/document.ts';
 import type { Id } from '../../document/ids.ts';
 import { doorway } from '../../document/openings.ts';
 import type { Door, Platform, Point } from '../../document/records.ts';
@@ -27,6 +27,13 @@ export function doorFindings(
     if (!nearest || nearest.depth >= routeWidth) return [];
     return [findingOf(door, { ...nearest, required: routeWidth })];
   });
+}
+
+/** The ground before each door that should be free: as wide as the doorway, as deep as a route is wide. */
+export function groundsBeforeDoors(document: Document): Polygon[] {
+  const { routeWidth } = concertOf(document).limits;
+  const platform = platformOf(document);
+  return allOf(document, 'door').map((door) => cornersBefore(frameBefore(platform, door), routeWidth));
 }
 
 /** What may stand before doors, with its outline on plan. */
@@ -67,18 +74,16 @@ function nearestBefore(door: Door, { platform, items, grid }: Ground, deep: numb
 }
 
 /** Round the ground that is asked to be free. */
-function boundsBefore({ middle, inward, halfWidth }: DoorFrame, deep: number): Bounds {
+function boundsBefore(frame: DoorFrame, deep: number): Bounds {
+  return grown(boundsOf(cornersBefore(frame, deep)), TOUCHING);
+}
+
+function cornersBefore({ middle, inward, halfWidth }: DoorFrame, deep: number): Polygon {
   const corner = (aside: number, ahead: number): Point => ({
     x: middle.x + aside * inward.y + ahead * inward.x,
     y: middle.y - aside * inward.x + ahead * inward.y,
   });
-  const corners = [
-    corner(-halfWidth, 0),
-    corner(halfWidth, 0),
-    corner(halfWidth, deep),
-    corner(-halfWidth, deep),
-  ];
-  return grown(boundsOf(corners), TOUCHING);
+  return [corner(-halfWidth, 0), corner(halfWidth, 0), corner(halfWidth, deep), corner(-halfWidth, deep)];
 }
 
 interface DoorFrame {

@@ -68,6 +68,15 @@ export const findings: Entries = {
     'Einen der beiden zur Seite setzen oder {0} aus der Linie rücken.',
   'Move {0} out of the line.': '{0} aus der Linie rücken.',
   '{0} turns the whole body to look at {1}': '{0} dreht den ganzen Körper, um {1} anzusehen',
+  '{0}, and: {1}': '{0}, dazu: {1}',
+  'Lay {0} {1}° flatter': '{0} um {1}° flacher legen',
+  '{0} hides {1} players from too many places': '{0} verdeckt {1} Spieler vor zu vielen Plätzen',
+  '{0} is in the way of {1} pairs who must see each other':
+    '{0} ist {1} Paaren im Weg, die einander sehen müssen',
+  '{0} turns the whole body to look at {1} others': '{0} dreht den ganzen Körper, um {1} andere anzusehen',
+  'The ways out of {0} players are narrow at {1}': 'Die Wege hinaus sind für {0} Spieler eng: {1}',
+  'The ways out of {0} players go over the edge of {1}':
+    'Die Wege hinaus führen für {0} Spieler über eine Kante: {1}',
   '{0} is {1} to the left of straight ahead.': '{0} ist {1} links vom Blick geradeaus.',
   '{0} is {1} to the right of straight ahead.': '{0} ist {1} rechts vom Blick geradeaus.',
   '{0} is {1} to the left of the page on {2}.': '{0} ist {1} links vom Blick auf die Seite ({2}).',
@@ -126,4 +135,6 @@ export const findings: Entries = {
   '{0} has no desk to lower.': 'Keine Auflage zum Tieferstellen: {0}.',
   'cover the cable of {0}': 'Kabel abdecken: {0}',
   'lower {0}': 'Tiefer stellen: {0}',
+  'lay {0} flatter': 'Flacher legen: {0}',
+  '{0}, {1}': '{0}, {1}',
 };

@@ -9,6 +9,7 @@ import {
   rarestFirst,
   STILL_AFTER_MS,
   type Asked,
+  type Mending,
   type Subject,
 } from '../../../renderer/state/examiner.ts';
 import type { QuestionKind } from '../../../renderer/workers/protocol.ts';
@@ -43,6 +44,7 @@ const shareIn = (document: Document): number => {
 class Checker implements Asked {
   readonly asked: QuestionKind[] = [];
   judgingTakes = 0;
+  found: readonly Finding[] = [finding];
   stops = 0;
   async ask(document: Document, kind: QuestionKind): Promise<never> {
     this.asked.push(kind);
@@ -57,8 +59,10 @@ class Checker implements Asked {
     }
     if (kind === 'judge') {
       await new Promise((resolve) => setTimeout(resolve, this.judgingTakes));
-      return { findings: [finding], reach: [], routes: [] } as never;
+      return { findings: this.found, reach: [], routes: [] } as never;
     }
+    if (kind === 'mendMost')
+      return { change: { kind: 'turn', item: 'stand-1', by: 5 }, mends: [0, 2], leaves: [1] } as never;
     return [{ kind: 'turn', item: 'stand-1', by: 5, after: 0.8 }] as never;
   }
   stop(): void {
@@ -71,6 +75,7 @@ let patient: Checker;
 let reports: { report: Report; before: readonly HouseFigure[] }[];
 let judged: Subject[];
 let remedies: ReadonlyMap<string, readonly Remedy[]>;
+let mendings: ReadonlyMap<string, Mending>;
 let examiner: Examiner;
 
 beforeEach(() => {
@@ -80,6 +85,7 @@ beforeEach(() => {
   reports = [];
   judged = [];
   remedies = new Map();
+  mendings = new Map();
   examiner = new Examiner({
     live,
     patient,
@@ -88,6 +94,7 @@ beforeEach(() => {
       report: (report, before) => reports.push({ report, before }),
       judged: (subject) => judged.push(subject),
       remedies: (found) => (remedies = found),
+      mendings: (found) => (mendings = found),
       failed: (error) => {
         throw error;
       },
@@ -211,5 +218,18 @@ describe('Examiner', () => {
     expect(patient.stops).toBe(stops + 1);
     await vi.advanceTimersByTimeAsync(2 * STILL_AFTER_MS);
     expect(patient.asked).toEqual(['remedies']);
+  });
+
+  it('looks for what mends most of somebody’s findings, once each has been tried, and takes it back on a change', async () => {
+    const of = (code: Finding['code']): Finding => ({ ...finding, code });
+    live.found = [of('facing.turn'), of('reach.far'), of('room.elbow')];
+    await look(shown(900));
+    await vi.advanceTimersByTimeAsync(STILL_AFTER_MS);
+    expect(patient.asked).toEqual(['remedies', 'remedies', 'remedies', 'mendMost']);
+    const [mending] = [...mendings.values()];
+    expect(mending?.mends.map(({ code }) => code)).toEqual(['facing.turn', 'room.elbow']);
+    expect(mending?.leaves.map(({ code }) => code)).toEqual(['reach.far']);
+    await look(shown(800, true));
+    expect(mendings.size).toBe(0);
   });
 });

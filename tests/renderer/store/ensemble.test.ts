@@ -7,7 +7,8 @@ import { applyDiff } from '#model/document/diff.ts';
 import { inSetup, setupsOf, type Document } from '#model/document/document.ts';
 import { readDocument } from '#model/file-format/read.ts';
 import { writeDocument } from '#model/file-format/write.ts';
-import { addEnsemble, type EnsembleOrder } from '../../../renderer/store/ensemble.ts';
+import { addEnsemble } from '../../../renderer/store/ensemble.ts';
+import type { EnsembleOrder } from '../../../renderer/store/ensemble-records.ts';
 import { newConcert } from '../../../renderer/store/new-concert.ts';
 import { aDocument, SETUP } from '../../helpers/build.ts';
 

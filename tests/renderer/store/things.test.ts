@@ -78,7 +78,7 @@ describe('a storage place', () => {
     const deepest = Math.max(...platformOf(document).outline.map(({ y }) => y));
     const spots = [1, 2, 3].map(() => {
       const spot = behindPlatform(document);
-      const outcome = add(document, newStorage(spot));
+      const outcome = add(document, newStorage(spot, 'Storage'));
       if (!outcome.ok) throw new Error(outcome.reason);
       document = applyDiff(document, outcome.diff);
       return spot;

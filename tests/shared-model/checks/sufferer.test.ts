@@ -48,11 +48,20 @@ it('groups keep the order of the list, and no finding is lost or told twice', ()
     finding('sight.house', ['player-1']),
     finding('reading.angle', ['player-2', 'stand-1']),
     finding('sight.house', ['player-2']),
-  ].map((each, number) => ({ finding: each, number }));
+  ].map((each, number) => ({ members: [{ finding: each }], number }));
   const groups = bySufferer(document, list);
   expect(groups.map(({ sufferer, findings }) => [sufferer, findings.map(({ number }) => number)])).toEqual([
     ['player-2', [0, 2]],
     [HOUSE, [1, 3]],
   ]);
   expect(bySufferer(document, [])).toEqual([]);
+});
+
+it('what several suffer from one cause is everybody’s', () => {
+  const both = ['player-1', 'player-2'].map((player) => ({
+    finding: finding('reach.late', [player, 'stand-1']),
+  }));
+  expect(bySufferer(document, [{ members: both }])).toEqual([
+    { sufferer: ALL, findings: [{ members: both }] },
+  ]);
 });

@@ -19,6 +19,17 @@ export const ensembleWords: Widened<typeof english> = {
     withShared: 'Mit Pulten',
     shared: 'Zwei, die einander gegenübersitzen, teilen sich eines, Rücken an Rücken',
     preview: 'Wie sie stehen würden',
+    looking: 'Plätze werden gesucht, auf denen man einander sieht und vom Saal aus gesehen wird …',
+    remains: (fails, cautions, notes) => {
+      if (fails + cautions + notes === 0) return 'Die Prüfungen finden an dieser Aufstellung nichts.';
+      const rest = [
+        cautions === 0 ? '' : counted(cautions, 'Warnung', 'Warnungen'),
+        notes === 0 ? '' : counted(notes, 'Hinweis', 'Hinweise'),
+      ].filter(Boolean);
+      const parts = [fails === 0 ? 'Nichts verfehlt' : `${fails} verfehlt`, ...rest];
+      return `${parts.join(', ')}: Keine versuchte Aufstellung in dieser Form ist in diesem Saal besser.`;
+    },
+    remainsList: 'Was bleiben wird, und warum',
     set: (count) => (count === 0 ? 'Aufstellen' : `${counted(count, 'Spieler', 'Spieler')} aufstellen`),
   },
 };

@@ -95,8 +95,14 @@ export const playing: Entries = {
   'the smaller change first': 'die kleinere Änderung zuerst',
   'Whether the players like it. A change is a suggestion from figures alone.':
     'Ob es den Spielern gefällt. Eine Änderung ist ein Vorschlag aus Zahlen allein.',
-  'Changes of several things at once, beyond the few kinds that are tried.':
-    'Änderungen an mehreren Dingen zugleich, bis auf die wenigen Arten, die versucht werden.',
+  'The amount is rounded to what a person sets, {0}° or {1}, where that helps as well.':
+    'Das Maß wird auf das gerundet, was man von Hand einstellt, {0}° oder {1}, wo das ebenfalls hilft.',
+  'Where no such change helps, desks laid flatter and two changes together are tried: of some dozens of round changes to the four things that matter most the ten that bring most, each with each. Two together are told as such.':
+    'Wo keine solche Änderung hilft, werden flachere Auflagen und zwei Änderungen zusammen versucht: von einigen Dutzend runden Änderungen an den vier wichtigsten Dingen die zehn, die am meisten bringen, jede mit jeder. Zwei zusammen sind als solche genannt.',
+  'For whoever suffers from several findings it is looked which of the changes found clears most of them; the list says what it leaves.':
+    'Für alle, die mehrere Befunde haben, wird gesucht, welche der gefundenen Änderungen die meisten davon behebt; die Liste sagt, was übrig bleibt.',
+  'Three or more changes at once, and pairs beyond those that are tried.':
+    'Drei oder mehr Änderungen zugleich, und Paare über die versuchten hinaus.',
   'Advice that begins with “Try:” nobody has tried.':
     'Vorschläge, die mit „Versuch:“ beginnen, hat niemand ausprobiert.',
 };

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Finding, Remedy } from '#model/checks/finding.ts';
-import { suggestRemedies } from '#model/checks/remedy.ts';
+import { leastRemedies } from '#model/checks/remedy.ts';
 import { documentOf, type Document } from '#model/document/document.ts';
 import { asId } from '#model/document/ids.ts';
 import { isPlaced } from '#model/document/records.ts';
@@ -34,7 +34,7 @@ function mended(document: Document, item: string): Mended {
   const before = findingsIn(document, TRIO);
   const finding = before.find(({ code, subjects }) => code === 'room.edge' && subjects[0] === item);
   if (!finding) throw new Error(`${item} is not near an edge`);
-  const [remedy, ...others] = suggestRemedies(document, TRIO, finding);
+  const [remedy, ...others] = leastRemedies(document, TRIO, finding);
   if (!remedy) throw new Error('no remedy');
   expect(others).toEqual([]);
   const after = findingsIn(carried(document, remedy), TRIO);

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { FindingCode } from '#model/checks/finding.ts';
-import { suggestRemedies } from '#model/checks/remedy.ts';
+import { leastRemedies } from '#model/checks/remedy.ts';
 import type { Document } from '#model/document/document.ts';
 import { asId } from '#model/document/ids.ts';
 import { aConcert, aDocument, aPlayer, aStand, SETUP, SIDE } from '../../../helpers/build.ts';
@@ -94,7 +94,7 @@ describe('laws, on random places', () => {
           const before = findingsIn(document);
           const finding = before.find((one) => one.code === code);
           if (!finding) return;
-          for (const remedy of suggestRemedies(document, SETUP, finding)) {
+          for (const remedy of leastRemedies(document, SETUP, finding)) {
             remedies++;
             const after = findingsIn(carried(document, remedy));
             expect(isThere(after, finding)).toBe(false);

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { standModel } from '#model/catalogue/stands.ts';
 import type { Remedy } from '#model/checks/finding.ts';
-import { suggestRemedies } from '#model/checks/remedy.ts';
+import { leastRemedies } from '#model/checks/remedy.ts';
 import { sightReport } from '#model/checks/sightlines/sight-report.ts';
 import {
   aDocument,
@@ -146,5 +146,5 @@ it('where he is seen well already nothing is suggested, whatever an old finding 
   const finding = found(document, 'sight.house', 'player-1');
   const cleared = carried(document, { kind: 'lower', item: 'stand-1', by: 400 });
   expect(isThere(findingsIn(cleared), finding)).toBe(false);
-  expect(suggestRemedies(cleared, SETUP, finding)).toEqual([]);
+  expect(leastRemedies(cleared, SETUP, finding)).toEqual([]);
 });

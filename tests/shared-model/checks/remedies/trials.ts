@@ -5,7 +5,7 @@ import type { Finding, FindingCode, Remedy, RemedyChange } from '#model/checks/f
 import { reachFindings } from '#model/checks/reach/findings.ts';
 import { readingFindings } from '#model/checks/reading/findings.ts';
 import { remedyOutcome } from '#model/checks/remedies/carry-out.ts';
-import { suggestRemedies } from '#model/checks/remedy.ts';
+import { leastRemedies } from '#model/checks/remedy.ts';
 import { roomFindings } from '#model/checks/room/room-findings.ts';
 import { sightFindings } from '#model/checks/sight-findings.ts';
 import { sightReport } from '#model/checks/sightlines/sight-report.ts';
@@ -41,7 +41,7 @@ export function found(document: Document, code: FindingCode, ...subjects: string
 }
 
 export function remediesFor(document: Document, code: FindingCode, ...subjects: string[]): Remedy[] {
-  return suggestRemedies(document, SETUP, found(document, code, ...subjects));
+  return leastRemedies(document, SETUP, found(document, code, ...subjects));
 }
 
 /** Names a complaint: code and subjects in any order; for eyes that do not meet the two players. */
@@ -86,7 +86,10 @@ export function weaker(change: RemedyChange): RemedyChange[] {
     case 'turnTogether':
       return [{ ...change, by: change.by - Math.sign(change.by) }];
     case 'cover':
+    case 'both':
       return [];
+    case 'flatten':
+      return [{ ...change, by: change.by - 1 }];
     case 'moveTogether':
     case 'move': {
       const less = (length: number): number => length - Math.sign(length) * 10;

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Finding, FindingCode } from '#model/checks/finding.ts';
-import { suggestRemedies } from '#model/checks/remedy.ts';
+import { leastRemedies } from '#model/checks/remedy.ts';
 import { roomFindings } from '#model/checks/room/room-findings.ts';
 import { routeResults } from '#model/checks/room/routes.ts';
 import { documentOf, type Document } from '#model/document/document.ts';
@@ -48,7 +48,7 @@ function foundIn(document: Document, code: FindingCode, subject: string): Findin
 /** Tried again from nothing: the remedy clears, and one step less of it does not or breaks something else. */
 function expectRemedy(document: Document, code: FindingCode, subject: string) {
   const finding = foundIn(document, code, subject);
-  const [remedy] = suggestRemedies(document, SETUP, finding);
+  const [remedy] = leastRemedies(document, SETUP, finding);
   if (!remedy) throw new Error('no remedy');
   const before = all(document);
   const isStillThere = (after: readonly Finding[]): boolean =>
@@ -95,7 +95,7 @@ describe('a way out that is too narrow', () => {
   it('between walls of the building nothing helps, and nothing is suggested', () => {
     const walls = [aBox('shape-1', [-4000, -400], [3000, 3100]), aBox('shape-2', [400, 4000], [3000, 3100])];
     const document = aDocument(DOOR, aPlayer({ y: 1500 }), ...walls);
-    expect(suggestRemedies(document, SETUP, foundIn(document, 'room.route', 'player-1'))).toEqual([]);
+    expect(leastRemedies(document, SETUP, foundIn(document, 'room.route', 'player-1'))).toEqual([]);
   });
 
   it('law: whatever narrows it, the remedy clears and is the least', () => {
@@ -105,11 +105,9 @@ describe('a way out that is too narrow', () => {
         const table = aTable({ x: x * 20, y: y * 10, width: 1200 });
         const document = aDocument(DOOR, aPlayer({ y: 1500 }), ...BARRIER, table);
         const finding = room(document).find(({ code }) => code === 'room.route');
-        if (!finding || suggestRemedies(document, SETUP, finding).length === 0) return;
+        if (!finding || leastRemedies(document, SETUP, finding).length === 0) return;
         const turnedRound = documentOf([...document.records.values()].reverse());
-        expect(suggestRemedies(turnedRound, SETUP, finding)).toEqual(
-          suggestRemedies(document, SETUP, finding),
-        );
+        expect(leastRemedies(turnedRound, SETUP, finding)).toEqual(leastRemedies(document, SETUP, finding));
         expectRemedy(document, 'room.route', 'player-1');
         remedies++;
       }),
@@ -136,7 +134,7 @@ describe('a way out over a high step', () => {
 
   it('of a level without a lower one beside it nothing moved helps', () => {
     const document = aDocument(DOOR, aPlayer({ y: 1500 }), level, aTable({ x: 2500, y: 4500 }));
-    expect(suggestRemedies(document, SETUP, foundIn(document, 'room.step', 'player-1'))).toEqual([]);
+    expect(leastRemedies(document, SETUP, foundIn(document, 'room.step', 'player-1'))).toEqual([]);
   });
 });
 
