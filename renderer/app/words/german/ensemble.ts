@@ -23,7 +23,7 @@ export const ensembleWords: Widened<typeof english> = {
     remains: (fails, cautions, notes) => {
       if (fails + cautions + notes === 0) return 'Die Prüfungen finden an dieser Aufstellung nichts.';
       const rest = [
-        cautions === 0 ? '' : counted(cautions, 'Warnung', 'Warnungen'),
+        cautions === 0 ? '' : `${cautions} zur Vorsicht`,
         notes === 0 ? '' : counted(notes, 'Hinweis', 'Hinweise'),
       ].filter(Boolean);
       const parts = [fails === 0 ? 'Nichts verfehlt' : `${fails} verfehlt`, ...rest];
