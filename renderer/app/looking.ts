@@ -6,11 +6,11 @@ import { type Document, placedInSetup, platformOf } from '#model/document/docume
 import { groupOf, isHidden } from '#model/document/groups.ts';
 import { isPlaced } from '#model/document/records.ts';
 import { housePlaces } from '#model/document/seating.ts';
-import { planExtent, stageExtent } from '#model/drawing/plan.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
 import { storageOutline } from '#model/drawing/plan/storages.ts';
 import { underlayOutline } from '#model/underlay/place.ts';
 import { atRatio, capped, extentOf, fitted, grown, panned, zoomedAt, type Camera } from '../canvas/camera.ts';
+import { firstLook, stageLook, wholeLook } from '../canvas/first-look.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import type { View } from '../state/view.svelte.ts';
 import type { Onlooker } from '../workers/protocol.ts';
@@ -21,11 +21,7 @@ import { text } from './text.ts';
 
 /** Round the selection, in mm. */
 const ROUND_SELECTION = 900;
-/** In pixels: the words, figures and edge marks of the drawing stand outside the platform. */
-const WITH_WORDS = { top: 106, bottom: 84, sides: 104 };
-const WITH_HOUSE = { top: 92, bottom: 36, sides: 40 };
-/** Of the height of the view, for the front of the house when a concert is opened. */
-const HOUSE_SHARE = 0.33;
+/** In pixels, about what is looked at closely. */
 const CLOSE = { top: 48, bottom: 48, sides: 48 };
 
 export function undo(editor: Editor): void {
@@ -101,17 +97,16 @@ export function panBy({ view }: Editor, right: number, up: number): void {
   view.camera = panned(view.camera, { x: -Math.sign(right) * PAN_PIXELS, y: Math.sign(up) * PAN_PIXELS });
 }
 
-export function showEverything(editor: Editor): void {
-  frame(editor.view, () => wholeOf(editor), glideTo);
+export function showEverything({ session, view }: Editor): void {
+  frame(view, () => wholeLook(session.document, view.size), glideTo);
 }
 
-export function showStage(editor: Editor): void {
-  frame(editor.view, () => stageOf(editor), glideTo);
+export function showStage({ session, view }: Editor): void {
+  frame(view, () => stageLook(session.document, session.setup, view.size), glideTo);
 }
 
-/** The platform, so that everyone on it can be told apart, over the front of the house; or all, if all is as large. */
-export function showAtFirst(editor: Editor): void {
-  frame(editor.view, () => firstOf(editor), jumpTo);
+export function showAtFirst({ session, view }: Editor): void {
+  frame(view, () => firstLook(session.document, session.setup, view.size), jumpTo);
 }
 
 /** After the window has another size: shows the same again, unless the view was moved by hand since. */
@@ -128,26 +123,6 @@ function frame(view: View, again: () => Camera, go: (view: View, camera: Camera)
 
 function jumpTo(view: View, camera: Camera): void {
   view.camera = camera;
-}
-
-const wholeOf = ({ session, view }: Editor): Camera =>
-  fitted(planExtent(session.document), view.size, capped(WITH_HOUSE, view.size));
-
-const stageOf = ({ session, view }: Editor): Camera =>
-  fitted(stageExtent(session.document, session.setup), view.size, capped(WITH_WORDS, view.size));
-
-function firstOf(editor: Editor): Camera {
-  const { session, view } = editor;
-  const words = capped(WITH_WORDS, view.size);
-  const margins = { ...words, bottom: Math.max(words.bottom, view.size.height * HOUSE_SHARE) };
-  const extent = stageExtent(session.document, session.setup);
-  const stage = fitted(extent, view.size, margins);
-  const whole = wholeOf(editor);
-  if (whole.scale >= stage.scale) return whole;
-  // A wide platform is not as high as its room: what is left over goes to the house.
-  const top = extent.y + extent.height;
-  const centreY = top - (view.size.height / 2 - margins.top) / stage.scale;
-  return { ...stage, centre: { x: stage.centre.x, y: centreY } };
 }
 
 export function showSelection({ session, view }: Editor): void {

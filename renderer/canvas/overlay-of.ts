@@ -1,9 +1,10 @@
 /** Puts the overlay together from the selection, the traces of the hands and the findings. */
 
+import { outlineOf } from '#model/catalogue/outlines.ts';
 import { labelOf } from '#model/document/labels.ts';
 import { formatLength } from '#model/document/measures.ts';
 import { isPlaced } from '#model/document/records.ts';
-import { platformOf, type Document } from '#model/document/document.ts';
+import { placedInSetup, platformOf, type Document } from '#model/document/document.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
 import { storageOutline } from '#model/drawing/plan/storages.ts';
 import type { Polygon } from '#model/geometry/polygon.ts';
@@ -12,17 +13,19 @@ import { text } from '../app/text.ts';
 import { keyOf } from '../state/examiner.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import { glancesOf } from './glances.ts';
-import { grown, holds, visibleExtent } from './camera.ts';
+import { extentOf, grown, holds, visibleExtent, type Extent } from './camera.ts';
 import { platformCorners, turnHandle } from './handles.ts';
 import { pickOutline } from './pickables.ts';
 import { envelopesOf, type Envelopes } from './envelopes.ts';
 import type { DrawnGuide, Overlay, OverlayInks, Remark } from './overlay.ts';
+import { withHeads, type Headed } from './pin-places.ts';
 import { gathered, type Pin } from './pins.ts';
 import { runningMarks, type RunningMarks } from './running-marks.ts';
 import type { Guide } from './snapping.ts';
 import type { HandTraces } from './traces.svelte.ts';
 
-export function overlayOf(editor: Editor, traces: HandTraces): Overlay {
+/** `written`: where the plan has words, in mm of the stage, which the pins keep clear of. */
+export function overlayOf(editor: Editor, traces: HandTraces, written: readonly Extent[]): Overlay {
   const { session, view } = editor;
   const { document, selection } = session;
   const hovered = traces.hovered !== null && !selection.includes(traces.hovered) ? traces.hovered : null;
@@ -33,7 +36,7 @@ export function overlayOf(editor: Editor, traces: HandTraces): Overlay {
     corners: platformCorners(document, selection),
     guides: traces.guides.map((guide) => drawnGuide(editor, guide)),
     marquee: traces.marquee,
-    remarks: session.drafting ? [] : remarksOf(editor),
+    remarks: session.drafting ? [] : remarksOf(editor, written),
     sightlines: sightlinesOf(editor),
     envelopes: envelopesIn(editor)?.rings ?? [],
     running: runningOf(editor),
@@ -93,11 +96,11 @@ function drawnGuide({ session, units }: Editor, guide: Guide): DrawnGuide {
 }
 
 /** The chosen finding's own pin, above those of the others, gathered where they would cover each other. */
-function remarksOf({ checks, view, session }: Editor): Remark[] {
+function remarksOf({ checks, view, session }: Editor, words: readonly Extent[]): Remark[] {
   if (checks.judged?.setup !== session.setup) return [];
   const inView = grown(visibleExtent(view.camera, view.size), NEAR);
   const pins: Pin[] = [];
-  const chosen: Remark[] = [];
+  const chosen: Headed[] = [];
   for (const [index, finding] of (checks.report?.findings ?? []).entries()) {
     const { where, severity } = finding;
     if (!where || !holds(inView, where)) continue;
@@ -106,7 +109,20 @@ function remarksOf({ checks, view, session }: Editor): Remark[] {
     // Notes are many and not urgent: they show when they are looked at.
     else if (severity !== 'note' && pins.length < MOST_PINS) pins.push(pin);
   }
-  return [...gathered(pins, view.camera.scale), ...chosen];
+  // The chosen one has the first place, and is painted last.
+  const placed = withHeads([...chosen, ...gathered(pins, view.camera.scale)], {
+    camera: view.camera,
+    view: view.size,
+    words,
+    things: thingsOf(session),
+  });
+  return placed.toSorted((a, b) => Number(a.chosen) - Number(b.chosen));
+}
+
+/** What stands in the setup that is shown, but for risers: on these others stand, and heads may. */
+function thingsOf({ document, setup }: Editor['session']): Extent[] {
+  const things = placedInSetup(document, setup).filter(({ kind }) => kind !== 'riser');
+  return things.flatMap((record) => extentOf(outlineOf(record)) ?? []);
 }
 
 /** More pins than this hide the plan; the list has the rest. */

@@ -11,7 +11,8 @@ import { paintEnvelopes } from './envelope-painting.ts';
 import type { Envelope } from './envelopes.ts';
 import { paintSlip, strokeLine, TEXT_SIZE, writeAt } from './overlay-strokes.ts';
 import { DRAWING_FACE } from './painter.ts';
-import { hangs, isSmallAt, PIN, type Pin } from './pins.ts';
+import { hasSlipLeft, headSize, type Headed } from './pin-places.ts';
+import { isSmallAt } from './pins.ts';
 import type { ToolMarks } from './gestures/tool.ts';
 import type { RunningMarks } from './running-marks.ts';
 import { paintRunning } from './running-painting.ts';
@@ -36,10 +37,9 @@ export interface DrawnGuide {
   readonly words: string;
 }
 
-export interface Remark extends Pin {
-  readonly chosen: boolean;
-  /** How many others, not graver, are gathered under this pin. */
-  readonly more: number;
+export interface Remark extends Headed {
+  /** Of the pin's head, in pixels from its spot. */
+  readonly head: Vec2;
 }
 
 export interface Overlay {
@@ -214,14 +214,16 @@ function paintMarquee(pen: Pen, extent: Extent, { camera, view, inks }: OverlayF
 function paintRemark(pen: Pen, remark: Remark, { camera, view, inks }: OverlayFrame): void {
   const spot = toScreen(camera, view, remark.where);
   const isSmall = isSmallAt(camera.scale) && !remark.chosen;
-  const size = isSmall ? PIN.small : remark.chosen ? PIN.chosen : PIN.usual;
-  const at = { x: spot.x + size * 1.4, y: spot.y + size * (hangs(remark) ? 2.4 : -2.4) };
+  const size = headSize(remark, camera.scale);
+  const at = { x: spot.x + remark.head.x, y: spot.y + remark.head.y };
   const colour = remark.severity === 'note' ? inks.faint : inks.pencil;
   pen.setLineDash([]);
   strokeLine(pen, [spot, at], inks.paper, 3.5);
   strokeLine(pen, [spot, at], colour, 1.5);
   disc(pen, spot, 2, colour);
-  if (remark.more > 0 && !isSmall) paintMore(pen, { ...at, x: at.x + size }, remark.more, inks);
+  const side = hasSlipLeft(remark) ? -1 : 1;
+  if (remark.more > 0 && !isSmall)
+    paintMore(pen, { at: { ...at, x: at.x + side * size }, side }, remark.more, inks);
   // A triangle is narrow where the figures stand.
   const head = remark.severity === 'caution' && remark.number > 9 && !isSmall ? size * WIDER : size;
   paintHead(pen, { at, size: head, severity: remark.severity, colour }, inks);
@@ -239,8 +241,15 @@ function paintRemark(pen: Pen, remark: Remark, { camera, view, inks }: OverlayFr
 /** By so much a triangle round two figures is larger than round one. */
 const WIDER = 1.25;
 
+interface Slip {
+  /** At the edge of the head. */
+  readonly at: Vec2;
+  /** To the right or to the left of it. */
+  readonly side: 1 | -1;
+}
+
 /** "+2" on a slip of paper that comes out from under the head. */
-function paintMore(pen: Pen, { x, y }: Vec2, more: number, inks: OverlayInks): void {
+function paintMore(pen: Pen, { at: { x, y }, side }: Slip, more: number, inks: OverlayInks): void {
   const label = `+${more}`;
   pen.font = `700 ${TEXT_SIZE - 1}px "${DRAWING_FACE}", sans-serif`;
   const width = pen.measureText(label).width + 7;
@@ -248,11 +257,12 @@ function paintMore(pen: Pen, { x, y }: Vec2, more: number, inks: OverlayInks): v
   pen.strokeStyle = inks.pencil;
   pen.lineWidth = 1;
   pen.beginPath();
-  pen.rect(Math.round(x - 6) + 0.5, Math.round(y - 7) + 0.5, Math.round(width + 5), 14);
+  const left = side > 0 ? x - 6 : x + 1 - width;
+  pen.rect(Math.round(left) + 0.5, Math.round(y - 7) + 0.5, Math.round(width + 5), 14);
   pen.fill();
   pen.stroke();
   pen.fillStyle = inks.pencil;
-  writeAt(pen, label, { x: x + width / 2, y: y + 1 }, { weight: 700 });
+  writeAt(pen, label, { x: x + (side * width) / 2, y: y + 1 }, { weight: 700 });
 }
 
 interface Head {

@@ -24,7 +24,8 @@ import { createOccupancy } from '#model/drawing/occupancy.ts';
 import { drawDimensions } from '#model/drawing/plan/dimensions.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
 import type { Box, GroupPrimitive, MeasureText, Primitive } from '#model/drawing/primitives.ts';
-import { PIXELS_PER_MILLIMETRE } from './camera.ts';
+import { PIXELS_PER_MILLIMETRE, type Extent } from './camera.ts';
+import { writtenIn } from './written.ts';
 
 export interface PictureRequest {
   readonly document: Document;
@@ -99,6 +100,11 @@ export class Picture {
     const context = this.#contextOf(request);
     const { items, above } = this.#itemsOf(context, request, this.#groundOf(context, request));
     return [...drawOverlays(context), ...items, ...above];
+  }
+
+  /** Where something is written in what was drawn at a scale, in mm of the stage. */
+  writtenIn(drawn: readonly Primitive[], paperScale: number): readonly Extent[] {
+    return writtenIn(drawn, paperScale, this.#measure);
   }
 
   #contextOf(request: PictureRequest): PlanContext {

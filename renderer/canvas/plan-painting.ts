@@ -7,9 +7,10 @@ import type { Report } from '#model/checks/report.ts';
 import type { Drawings } from '../state/drawings.ts';
 import { latestWins } from '../workers/latest-wins.ts';
 import type { PaintedPlan, PlanPart } from '../workers/painted-plan.ts';
+import type { Extent } from './camera.ts';
 import { isLarge } from './large-plan.ts';
 import type { Look } from './painted-layer.ts';
-import type { Picture, PictureRequest } from './picture.ts';
+import type { Picture, PictureParts, PictureRequest } from './picture.ts';
 import type { PlanStage } from './plan-stage.ts';
 
 export interface PaintingRequest extends PictureRequest {
@@ -21,6 +22,8 @@ export interface PaintingParts {
   readonly picture: Picture;
   readonly drawings: Pick<Drawings, 'plan'>;
   readonly failed: (error: unknown) => void;
+  /** Told where a part of the plan has words, in mm of the stage; not while a gesture lasts. */
+  readonly wrote: (part: PlanPart, words: readonly Extent[]) => void;
 }
 
 /** Whole drawings of a large concert wait until the hand and the camera rest for so long. */
@@ -37,6 +40,7 @@ export class PlanPainting {
   #request: PaintingRequest | null = null;
   #look: Look | null = null;
   #rest: ReturnType<typeof setTimeout> | null = null;
+  #toldGround: PictureParts['ground'] | null = null;
   /** Counts the documents opened: what was asked of another one comes too late. */
   #openings = 0;
 
@@ -54,9 +58,19 @@ export class PlanPainting {
   draw(request: PaintingRequest, look: Look): void {
     this.#request = request;
     this.#look = look;
-    if (!this.#isLarge) return this.#parts.stage.draw(this.#parts.picture.draw(request), look);
+    if (!this.#isLarge) return this.#drawHere(request, look);
     this.#paintBeside({ request: { ...request, hurried: true }, look });
     this.#whenAtRest();
+  }
+
+  #drawHere(request: PaintingRequest, look: Look): void {
+    const { picture, stage, wrote } = this.#parts;
+    const { ground, items, paperScale } = picture.draw(request);
+    stage.draw({ ground, items, paperScale }, look);
+    if (request.hurried) return;
+    if (ground !== this.#toldGround) wrote('ground', picture.writtenIn(ground, paperScale));
+    this.#toldGround = ground;
+    wrote('items', picture.writtenIn(items, paperScale));
   }
 
   look(look: Look): void {
@@ -96,8 +110,10 @@ export class PlanPainting {
       ask(wanted)
         .then((painted) => {
           if (!painted) return;
-          if (openings === this.#openings && this.#isLarge) this.#parts.stage.show(part, painted);
-          else painted.bitmap.close();
+          if (openings !== this.#openings || !this.#isLarge) return painted.bitmap.close();
+          this.#toldGround = null;
+          this.#parts.stage.show(part, painted);
+          this.#parts.wrote(part, painted.written);
         })
         .catch(this.#parts.failed);
     }

@@ -6,7 +6,7 @@ import type { Units } from '#model/document/measures.ts';
 import { seatPoints } from '#model/checks/scene/house.ts';
 import type { PlanLayers, PlanReport } from '#model/drawing/plan.ts';
 import type { Box, Primitive } from '#model/drawing/primitives.ts';
-import { toScreen, visibleExtent } from '../canvas/camera.ts';
+import { toScreen, visibleExtent, type Extent } from '../canvas/camera.ts';
 import type { Look } from '../canvas/painted-layer.ts';
 import { canvasMeasure, paint } from '../canvas/painter.ts';
 import { Picture, type PictureRequest } from '../canvas/picture.ts';
@@ -40,6 +40,8 @@ export interface ToldReport extends Omit<PlanReport, 'sight'> {
 export interface PaintedPlan {
   readonly bitmap: ImageBitmap;
   readonly look: Look;
+  /** Where something is written in it, in mm of the stage. */
+  readonly written: readonly Extent[];
 }
 
 export class PlanPainter {
@@ -57,7 +59,8 @@ export class PlanPainter {
     const before = this.#shown;
     if (before?.primitives === primitives && isSameLook(before.question, question)) return null;
     this.#shown = { primitives, question };
-    return { bitmap: this.#painted(primitives, question), look: question.look };
+    const written = picture.writtenIn(primitives, question.paperScale);
+    return { bitmap: this.#painted(primitives, question), look: question.look, written };
   }
 
   async #makePicture(): Promise<Picture> {

@@ -13,7 +13,7 @@ import type { LabelPlaces } from './plan/label-places.ts';
 import { hasCoordinates, itemBox } from './plan/label-requests.ts';
 import { drawReach, drawRoutes } from './plan/overlays.ts';
 import { drawPlatform } from './plan/platform.ts';
-import { drawStorages } from './plan/storages.ts';
+import { drawStorages, storageBoxes } from './plan/storages.ts';
 import { drawRiserHeights } from './plan/riser-heights.ts';
 import type { Box, GroupPrimitive, Primitive } from './primitives.ts';
 
@@ -36,15 +36,17 @@ export function planDrawing(request: PlanRequest): Primitive[] {
 export function drawGround(context: PlanContext): GroupPrimitive[] {
   // On a screen the words must not jump about with what is dragged past them; on paper nothing may lie over them.
   const things = hasCoordinates(context) ? solidBoxes(context) : [];
-  const taken = createOccupancy([...(context.layers.seats ? houseBoxes(context) : []), ...things]);
+  const stored = context.layers.storages ? storageBoxes(context) : [];
+  const taken = createOccupancy([...(context.layers.seats ? houseBoxes(context) : []), ...things, ...stored]);
   const datum = drawDatum(context, taken);
   // Warnings at the edges find their places before the words that only orient.
   const platform = drawPlatform(context, taken);
   const words = drawWords(context, taken);
   const house = context.layers.seats ? [drawHouse(context, taken)] : [];
   const grid = context.layers.grid ? [drawGrid(context, taken)] : [];
-  const storages = context.layers.storages ? drawStorages(context) : [];
-  return [...house, platform, ...grid, datum, words, ...storages];
+  const drawn = [...house, platform, ...grid, datum, words];
+  if (!context.layers.storages) return drawn;
+  return [...drawn, ...drawStorages(context, createOccupancy(textBoxes(drawn, context.measure)))];
 }
 
 /** Reach and routes, as far as the layers ask for them and a report has them. */

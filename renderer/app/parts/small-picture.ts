@@ -3,6 +3,7 @@
 import type { Document } from '#model/document/document.ts';
 import type { Id } from '#model/document/ids.ts';
 import { PALETTES } from '#model/drawing/palette.ts';
+import type { Primitive } from '#model/drawing/primitives.ts';
 import { planContext } from '#model/drawing/plan.ts';
 import type { PlanContext } from '#model/drawing/plan/context.ts';
 
@@ -31,5 +32,14 @@ export function smallPicture({ document, setup, scale, theme, seats }: SmallPict
       ...{ dimensions: 'none', grid: false, reach: false, routes: false },
     },
     area: null,
+  });
+}
+
+/** The drawing without anything that is written in it. */
+export function wordless(drawn: readonly Primitive[]): Primitive[] {
+  return drawn.flatMap((primitive): Primitive[] => {
+    if (primitive.kind === 'text') return [];
+    if (primitive.kind === 'path') return [primitive];
+    return [{ ...primitive, children: wordless(primitive.children) }];
   });
 }

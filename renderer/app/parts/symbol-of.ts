@@ -4,12 +4,13 @@ import { applyDiff } from '#model/document/diff.ts';
 import { documentOf } from '#model/document/document.ts';
 import { asId } from '#model/document/ids.ts';
 import type { AnyRecord, Platform } from '#model/document/records.ts';
+import { createOccupancy } from '#model/drawing/occupancy.ts';
 import { drawItems } from '#model/drawing/plan.ts';
 import { drawStorages } from '#model/drawing/plan/storages.ts';
-import type { GroupPrimitive, Primitive } from '#model/drawing/primitives.ts';
+import type { Primitive } from '#model/drawing/primitives.ts';
 import { newConcert } from '../../store/new-concert.ts';
 import type { Thing } from '../../store/things.ts';
-import { smallPicture } from './small-picture.ts';
+import { smallPicture, wordless } from './small-picture.ts';
 
 export interface Symbol {
   readonly records: readonly AnyRecord[];
@@ -54,12 +55,8 @@ export function symbolOf(thing: Thing, theme: 'light' | 'dark'): Symbol | null {
     scale: records.some(({ kind }) => kind === 'storage') ? ROOM_SCALE : USUAL_SCALE,
     draw: (scale) => {
       const context = smallPicture({ document, setup: SETUP, scale, theme, seats: false });
-      return [...drawItems(context), ...drawStorages(context).flatMap(withoutWords)];
+      // The name in the box is told beside the symbol, and would be too small to read in it.
+      return [...drawItems(context), ...wordless(drawStorages(context, createOccupancy()))];
     },
   };
-}
-
-/** The name in the box is told beside the symbol, and would be too small to read in it. */
-function withoutWords({ children }: GroupPrimitive): readonly Primitive[] {
-  return children.filter(({ kind }) => kind !== 'text');
 }

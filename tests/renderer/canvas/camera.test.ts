@@ -75,11 +75,11 @@ describe('camera', () => {
     expect(toScreen(camera, view, { x: 0, y: 0 }).y).toBeCloseTo(550, 6);
   });
 
-  it('takes no more than three tenths of a small view for margins', () => {
+  it('takes no more than four tenths of a low view and three of a narrow one for margins', () => {
     const margins = { top: 106, bottom: 84, sides: 104 };
     expect(capped(margins, { width: 1000, height: 800 })).toEqual(margins);
     const low = capped(margins, { width: 1000, height: 200 });
-    expect(low.top + low.bottom).toBeCloseTo(60, 9);
+    expect(low.top + low.bottom).toBeCloseTo(80, 9);
     expect(low.top / low.bottom).toBeCloseTo(106 / 84, 9);
     expect(low.sides).toBe(104);
     expect(capped(margins, { width: 300, height: 800 })).toEqual({ ...margins, sides: 45 });

@@ -54,12 +54,16 @@ function bench() {
   const failed = (error: unknown): void => {
     throw error;
   };
-  return { shown, asked, painting: new PlanPainting({ stage, picture, drawings, failed }) };
+  return {
+    shown,
+    asked,
+    painting: new PlanPainting({ stage, picture, drawings, failed, wrote: () => undefined }),
+  };
 }
 
 function bitmap() {
   const close = vi.fn();
-  return { close, painted: { bitmap: { close } as unknown as ImageBitmap, look } };
+  return { close, painted: { bitmap: { close } as unknown as ImageBitmap, look, written: [] } };
 }
 
 describe('what is large', () => {
