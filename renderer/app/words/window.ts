@@ -67,7 +67,7 @@ export const windowWords = {
 
   store: {
     label: 'Things to place',
-    search: 'Search: viola, stand, table…',
+    search: 'Search: viola, stand…',
     withStand: 'Players come with a stand',
     nothing: (search: string) => `Nothing called “${search}”.`,
     found: (count: number) => counted(count, 'thing', 'things'),

@@ -71,7 +71,7 @@ export const windowWords: Widened<typeof english> = {
 
   store: {
     label: 'Fundus',
-    search: 'Suchen: Cello, Pult, Tisch…',
+    search: 'Suchen: Cello, Pult…',
     withStand: 'Spieler kommen mit Pult',
     nothing: (search) => `Nichts gefunden zu „${search}“.`,
     found: elements,
@@ -111,7 +111,7 @@ export const windowWords: Widened<typeof english> = {
     show: 'Zeigen',
     away: 'Schließen',
     steps: (lengths) => [
-      'Jeder Platz ist so weit gefüllt, wie er den Spieler sieht, von dem er am wenigsten sieht. Unter dem Plan einen anderen wählen.',
+      'Je voller ein Platz, desto mehr sieht er vom verdecktesten Spieler. Unter dem Plan andere wählen.',
       'Aufstellung 2b hat echte Mängel: einen der Befunde anklicken, und der Plan geht dorthin.',
       'Ein Pult ziehen: Plätze und Zahlen folgen der Hand. Escape stellt es zurück.',
       `Die Lage des Ausgewählten eintippen: ${lengths} – alles wird verstanden.`,
