@@ -17,6 +17,8 @@ export interface PlacedLabel {
 
 export interface LabelSurroundings {
   readonly sizeOf: (request: LabelRequest) => Size;
+  /** A name for where the whole one finds no room: its beginning, or the same when that is short. Left out: none. */
+  readonly shorterName?: (name: string) => string;
   /** Where some label finds no room with those: no label takes more than this. Left out: the same. */
   readonly leastSizeOf?: (request: LabelRequest) => Size;
   /** Texts: labels never overlap them. Grows by the labels placed. */
@@ -32,6 +34,7 @@ export interface LabelSurroundings {
 
 export interface Search {
   sizeOf: (request: LabelRequest) => Size;
+  readonly shorterName?: (name: string) => string;
   readonly texts: Occupancy;
   readonly things: Occupancy;
   /** The things that have labels of their own. */
@@ -90,6 +93,7 @@ export const COST = {
   leaderOverBarred: 2,
   beyondCentre: 20,
   noName: 4.5,
+  shorterName: 2.5,
   stacked: 3,
   noFigures: 24,
   anywhere: 24,
@@ -104,10 +108,21 @@ export function bestPlace(request: LabelRequest, search: Search): Found | null {
   const whole = cheapestPlace(request, search);
   if (whole && whole.cost <= COST.noName) return whole;
   if (request.mark === '' || request.name === '') return whole ?? anywhere(request, search);
-  const short = cheapestPlace({ ...request, name: '' }, search);
-  if (short && (!whole || short.cost + COST.noName < whole.cost))
-    return { ...short, cost: short.cost + COST.noName };
-  return whole ?? anywhere({ ...request, name: '' }, search);
+  let best = whole;
+  for (const { name, cost } of shorterNames(request, search)) {
+    const found = cheapestPlace({ ...request, name }, search);
+    if (found && found.cost + cost < (best?.cost ?? Infinity)) best = { ...found, cost: found.cost + cost };
+  }
+  return best ?? anywhere({ ...request, name: '' }, search);
+}
+
+/** The beginning of a name where there is one, and none. */
+function shorterNames({ name }: LabelRequest, { shorterName }: Search): { name: string; cost: number }[] {
+  const beginning = shorterName?.(name) ?? name;
+  const none = { name: '', cost: COST.noName };
+  return beginning === '' || beginning === name
+    ? [none]
+    : [{ name: beginning, cost: COST.shorterName }, none];
 }
 
 /** With figures; without the name, or with the figures under each other, where only so there is a place near by. */

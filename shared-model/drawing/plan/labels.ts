@@ -31,6 +31,8 @@ import { hasCoordinates, labelRequests, type LabelRequest } from './label-reques
 
 const BUBBLE = { height: 4, pad: 1.1, gap: 0.9 };
 const LONGEST_NAME = 60;
+/** Where the whole name has no room, mm: two words as a rule. */
+const SHORTER_NAME = 16;
 const MARK_TYPE = { size: TEXT.small, weight: 'bold' } as const;
 const NAME_TYPE = { size: TEXT.body, weight: 'regular' } as const;
 const FIGURE_TYPE = { size: TEXT.small, weight: 'regular' } as const;
@@ -48,6 +50,9 @@ export function findLabelPlaces(
   return placeLabels(requests, {
     sizeOf: (request) => (hasCoordinates(context) ? roomySize : labelSize)(context, request),
     leastSizeOf: (request) => labelSize(context, request),
+    // On paper a table has the whole names.
+    shorterName: (name) =>
+      context.area === null ? fitted(name, SHORTER_NAME, NAME_TYPE, context.measure) : name,
     texts: createOccupancy([...textBoxes(drawn, context.measure), ...crossBoxes(context)]),
     things: [
       // Labels rather do not cover it.
