@@ -32,7 +32,7 @@ const outline: FieldWords = {
 
 const house: FieldWords = {
   floor: () => t`height of its floor above the house floor`,
-  eyeHeight: () => t`eyes above the floor`,
+  eyeHeight: () => t`eye height`,
 };
 
 export const FIELD_WORDS: Readonly<Record<Kind, FieldWords>> = {
@@ -59,7 +59,7 @@ export const FIELD_WORDS: Readonly<Record<Kind, FieldWords>> = {
   },
   platform: {
     ...outline,
-    height: () => t`floor above the house floor`,
+    height: () => t`above house floor`,
     openEdges: () => t`open edges`,
     'openEdges[]': (number) => t`open edge ${number}`,
   },
@@ -131,8 +131,8 @@ export const FIELD_WORDS: Readonly<Record<Kind, FieldWords>> = {
     'person.size.percentile': () => t`percentile`,
     'person.shoes': () => t`shoes`,
     'person.measured': () => t`measured on the person`,
-    'person.measured.eyeHeight': () => t`eyes above the floor`,
-    'person.measured.shoulderHeight': () => t`shoulders above the floor`,
+    'person.measured.eyeHeight': () => t`eye height`,
+    'person.measured.shoulderHeight': () => t`shoulder height`,
     'person.measured.armLength': () => t`shoulder to fingertip`,
     chair: () => t`sits on`,
     'chair.model': () => t`sits on`,

@@ -71,7 +71,7 @@ describe('in German', () => {
       setFields(document, { ids: [STAND], fields: { sides: [{ ...side, staffSize: 200 }] } }),
     );
     expect(staves.reason).toBe(
-      'Pult 1, Notenzeile, gedruckte Höhe: 200 ist nicht erlaubt; eine Länge von 1 bis 100 mm angeben.',
+      'Pult 1, Höhe der Notenzeile: 200 ist nicht erlaubt; eine Länge von 1 bis 100 mm angeben.',
     );
     expect(refusalWords(staves, 'imperial')).toBe(staves.reason);
   });
