@@ -1,7 +1,7 @@
 /** What a part's PDF may say of itself, refused in words that name no place in the file. */
 
 import { expect, it } from 'vitest';
-import { setPartPdf } from '#model/commands/score.ts';
+import { type setPartPdf } from '#model/commands/score.ts';
 import { asId } from '#model/document/ids.ts';
 import { setPdf } from '../../../../renderer/app/music/giving-pdf.ts';
 import type { Editor } from '../../../../renderer/state/editor.svelte.ts';
