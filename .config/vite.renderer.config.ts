@@ -3,13 +3,14 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { fetchedEarly, FIRST_SCRIPTS } from './first-scripts.ts';
 
 const repository = new URL('..', import.meta.url);
 
 export default defineConfig({
   root: fileURLToPath(new URL('renderer', repository)),
   base: './',
-  plugins: [svelte({ configFile: false })],
+  plugins: [svelte({ configFile: false }), fetchedEarly()],
   // As `var`, constants of modules are not constant to the engine; the sight check takes 1.3 times as long.
   worker: { format: 'es', rolldownOptions: { output: { topLevelVar: false } } },
   build: {
@@ -27,7 +28,7 @@ export default defineConfig({
         fileURLToPath(new URL(`renderer/${page}`, repository)),
       ),
       checks: { pluginTimings: false },
-      output: { topLevelVar: false },
+      output: { topLevelVar: false, codeSplitting: FIRST_SCRIPTS },
     },
   },
 });

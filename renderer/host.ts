@@ -6,7 +6,6 @@
 
 import type { Answer, Arguments, Channel, Fault, Host } from '#contract/contract.ts';
 import type { LoopbackWire } from '#contract/loopback-wire.ts';
-import { text } from './app/text.ts';
 
 /** The code of every answer that the shell itself never gave. */
 export const UNREACHABLE = 'shell.unreachable';
@@ -35,19 +34,22 @@ const WIRE: LoopbackWire = {
 
 const RETRY_AFTER = 1500;
 
+/** Says that the shell does not answer, and what the browser says of it. */
+type Saying = (cause: string) => string;
+
 /** Picks the way to the shell that this page was opened with. */
-export function connect(page: Window = window): Connection {
-  if (page.standlines) return overBridge(page.standlines);
-  return overLoopback(tokenOf(page.location.hash), page.fetch.bind(page));
+export function connect(page: Window, saying: Saying): Connection {
+  if (page.standlines) return overBridge(page.standlines, saying);
+  return overLoopback({ token: tokenOf(page.location.hash), send: page.fetch.bind(page), saying });
 }
 
-export function overBridge(bridge: Bridge): Connection {
+export function overBridge(bridge: Bridge, saying: Saying): Connection {
   return {
     call: async <C extends Channel>(channel: C, ...args: Arguments<C>) => {
       try {
         return await bridge.call(channel, ...args);
       } catch (error) {
-        return failed<C>(unreachable(error));
+        return failed<C>(unreachable(error, saying));
       }
     },
     watch: (told) => {
@@ -57,8 +59,14 @@ export function overBridge(bridge: Bridge): Connection {
   };
 }
 
-/** `token` goes with every call; an empty one lets the shell refuse, which the user then sees. */
-export function overLoopback(token: string, send: typeof fetch): Connection {
+interface Wire {
+  /** Goes with every call; an empty one lets the shell refuse, which the user then sees. */
+  readonly token: string;
+  readonly send: typeof fetch;
+  readonly saying: Saying;
+}
+
+export function overLoopback({ token, send, saying }: Wire): Connection {
   const post = (path: string, body: unknown, signal?: AbortSignal): Promise<Response> =>
     send(path, {
       method: 'POST',
@@ -72,7 +80,7 @@ export function overLoopback(token: string, send: typeof fetch): Connection {
         const response = await post(WIRE.callPath + channel, { args });
         return (await response.json()) as Answer<C>;
       } catch (error) {
-        return failed<C>(unreachable(error));
+        return failed<C>(unreachable(error, saying));
       }
     },
     watch: (told) => watchPresence((signal) => post(WIRE.presencePath, {}, signal), told),
@@ -120,7 +128,7 @@ function failed<C extends Channel>(error: Fault): Answer<C> {
   return { ok: false, error } as Answer<C>;
 }
 
-function unreachable(error: unknown): Fault {
+function unreachable(error: unknown, saying: Saying): Fault {
   const cause = error instanceof Error ? error.message : String(error);
-  return { code: UNREACHABLE, message: text.lost.because(cause) };
+  return { code: UNREACHABLE, message: saying(cause) };
 }

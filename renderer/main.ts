@@ -1,15 +1,15 @@
 /** Puts the window on the page. */
 
-import './app/style/base.css';
 import { mount } from 'svelte';
 import App from './app/App.svelte';
-import { fontOf } from './canvas/painter.ts';
-import { connect } from './host.ts';
+import type { Starting } from './start/starting.ts';
 
-// The plan waits for its letters: they come while the concert is asked for and read.
-for (const face of ['regular', 'bold'] as const) void document.fonts.load(fontOf(face, 16));
+/** Whatever keeps the plan from being seen, the window must not lie under its picture for ever. */
+const LONGEST_PICTURE_MS = 5000;
 
-const target = document.getElementById('window');
-if (!target) throw new Error('the page has no place for the window');
-
-mount(App, { target, props: { connection: connect() } });
+export function open(starting: Starting): void {
+  const target = document.getElementById('window');
+  if (!target) throw new Error('the page has no place for the window');
+  setTimeout(starting.leave, LONGEST_PICTURE_MS);
+  mount(App, { target, props: { starting } });
+}

@@ -21,7 +21,7 @@ const PARTS = {
     builds: { node: '.config/vite.node.config.ts', preload: '.config/vite.preload.config.ts' },
   },
   window: {
-    sources: ['renderer', 'shared-model', 'electron/contract'],
+    sources: ['renderer', 'shared-model', 'electron/contract', '.config/first-scripts.ts'],
     builds: { renderer: '.config/vite.renderer.config.ts' },
   },
 };

@@ -43,6 +43,16 @@ const settings = v.strictObject({
   singleKeys: v.boolean(),
 });
 
+const pixels = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(20_000));
+
+const pictureAsked = v.strictObject({
+  view: v.strictObject({ width: pixels, height: pixels }),
+  taken: v.strictObject({ steps: pixels, line: pixels }),
+  dark: v.boolean(),
+  locale: v.pipe(v.string(), v.maxLength(64)),
+  before: v.optional(v.nullable(handle)),
+});
+
 const paperName = v.picklist(['A4', 'A3', 'Letter', 'Tabloid']);
 
 const scale = v.nullable(v.pipe(v.number(), v.finite(), v.minValue(1), v.maxValue(10_000)));
@@ -130,6 +140,7 @@ export const ARGUMENT_SCHEMAS = {
   'recovery.discard': v.strictTuple([key]),
   'settings.read': v.strictTuple([]),
   'settings.write': v.strictTuple([settings]),
+  'plan.first': v.strictTuple([pictureAsked]),
   'plot.render': v.strictTuple([plotRequest]),
   'plot.save': v.strictTuple([plotRequest, handle, v.boolean()]),
   'pack.begin': v.strictTuple([packOrder]),

@@ -5,6 +5,8 @@
  */
 
 import type { Music } from '#model/document/music.ts';
+import type { FirstDrawing } from '#model/drawing/screen/first-picture.ts';
+import type { ViewSize } from '#model/drawing/screen/framing.ts';
 import type { PlotPart } from '#model/drawing/sheet/request.ts';
 import type { LanguageChoice } from '#model/words/languages.ts';
 
@@ -158,6 +160,31 @@ export interface Settings {
   readonly singleKeys: boolean;
 }
 
+/** What is asked before the window itself is there. */
+export interface PictureAsked {
+  /** Pixels that the plan has where nothing stands over it. */
+  readonly view: ViewSize;
+  /** Pixels of its height that the first steps take, and each line that is to be read. */
+  readonly taken: { readonly steps: number; readonly line: number };
+  /** The system's choice, for those who leave it to the system. */
+  readonly dark: boolean;
+  /** Language tag with the region whose units are usual. */
+  readonly locale: string;
+  /** The file that the window worked on before it was loaded anew; null: on none; left out: it is a new window. */
+  readonly before?: Handle | null | undefined;
+}
+
+/** The plan of the concert that a window will open, and what will stand round it. */
+export interface FirstPicture extends FirstDrawing {
+  readonly theme: 'light' | 'dark';
+  /** Whether the first steps will be shown. */
+  readonly first: boolean;
+  /** What will be there to read over the plan, a line each. */
+  readonly lines: readonly string[];
+  /** The words of the scale of seats, as they stand under the plan. */
+  readonly legend: readonly string[];
+}
+
 export interface PlotRequest {
   /** The document as its file text; the shell reads it as strictly as a file. */
   readonly text: string;
@@ -276,6 +303,8 @@ export interface Contract {
   'recovery.discard': (id: string) => Result<null>;
   'settings.read': () => Result<Settings>;
   'settings.write': (settings: Settings) => Result<null>;
+  /** The plan that this window will show first. Null: none that can be known, because what it would open cannot be. */
+  'plan.first': (asked: PictureAsked) => Result<FirstPicture | null>;
   /** The plot as PDF bytes in base64, for the preview. */
   'plot.render': (request: PlotRequest) => Result<{ base64: string; pages: number }>;
   'plot.save': (request: PlotRequest, handle: Handle, replace: boolean) => Result<Saved>;

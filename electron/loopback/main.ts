@@ -8,7 +8,7 @@
 
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { createHandlers } from '../services/handlers.ts';
+import { createHandlers, type WindowShell } from '../services/handlers.ts';
 import { speakTo } from '../services/language.ts';
 import { windowFolder } from '../services/program.ts';
 import { startServices } from '../services/start-services.ts';
@@ -35,16 +35,18 @@ const services = startServices();
 const token = process.env['STANDLINES_TOKEN'];
 delete process.env['STANDLINES_TOKEN'];
 
+const shell: WindowShell = {
+  shell: 'loopback',
+  // Said when a page asks, for its language is not known before.
+  get notice() {
+    return values.notice ?? whyBrowser(values.browser, values.because);
+  },
+  open: positionals[0] === undefined ? null : resolve(positionals[0]),
+  dialogs: null,
+};
+
 const loopback = await startLoopback({
-  handlers: createHandlers(services, {
-    shell: 'loopback',
-    // Said when a page asks, for its language is not known before.
-    get notice() {
-      return values.notice ?? whyBrowser(values.browser, values.because);
-    },
-    open: positionals[0] === undefined ? null : resolve(positionals[0]),
-    dialogs: null,
-  }),
+  handlers: createHandlers(services, shell),
   windowFolder: windowFolder(),
   port: Number(values.port),
   ...(token ? { token } : {}),
@@ -57,6 +59,11 @@ for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal
 
 if (values.browser === undefined) console.log(`Standlines is at ${loopback.address}`);
 else openWindow(values.browser, loopback);
+// While the browser comes up.
+const { locale } = Intl.DateTimeFormat().resolvedOptions();
+void speakTo(services.fs, services.state, [locale]).then(() =>
+  services.firstPictures.ahead({ ...shell, locale }),
+);
 
 function allPagesGone(): void {
   services.recovery.disown();

@@ -52,5 +52,7 @@ function run(): void {
     await serveWindow(windowFolder(), speakNow);
     openBridge();
     open(first);
+    // While the window comes up.
+    void services.firstPictures.ahead({ open: first, notice: null, locale: app.getLocale() });
   });
 }

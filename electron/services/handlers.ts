@@ -15,6 +15,7 @@ import { t } from '#model/words/say.ts';
 import { renderExport } from './export.ts';
 import { settled } from './faults.ts';
 import { checkFileName, listFolder, startFolder, withEnding } from './folders.ts';
+import type { FirstPictures } from './first-picture.ts';
 import type { Fs } from './fs.ts';
 import type { Handles } from './handles.ts';
 import { openFile } from './open-file.ts';
@@ -45,6 +46,7 @@ export interface Services {
   readonly files: UserFiles;
   readonly recovery: Recovery;
   readonly renderPlot: (request: PlotRequest) => Promise<Plot>;
+  readonly firstPictures: FirstPictures;
   readonly packs: PackJobs;
   /** Path of the demo concert that is shipped with the program. */
   readonly demo: string;
@@ -70,6 +72,7 @@ export function createHandlers(services: Services, window: WindowShell): Handler
     ...partHandlers(services),
     ...recoveryHandlers(services),
     ...settingsHandlers(services),
+    'plan.first': (asked) => settled(services.state, () => services.firstPictures.of(asked, window)),
     ...plotHandlers(services),
     ...packHandlers(services),
     ...paperHandlers(services),

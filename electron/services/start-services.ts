@@ -1,6 +1,7 @@
 /** Puts the services together for a shell that runs on this machine. */
 
 import { dirname, join } from 'node:path';
+import { createFirstPictures } from './first-picture.ts';
 import { nodeFs } from './fs.ts';
 import { createHandles } from './handles.ts';
 import type { Services } from './handlers.ts';
@@ -17,13 +18,15 @@ import { createUserFiles } from './user-files.ts';
 export function startServices(): Services {
   const state = stateFolder();
   const surroundings = { fs: nodeFs, state, handles: createHandles() };
+  const demo = demoPath();
   void sweep(state);
   return {
     ...surroundings,
     files: createUserFiles(surroundings),
     recovery: createRecovery({ fs: nodeFs, state, now: () => new Date() }),
-    demo: demoPath(),
+    demo,
     renderPlot,
+    firstPictures: createFirstPictures({ ...surroundings, demo }),
     packs: createPackJobs(() => new Date()),
   };
 }

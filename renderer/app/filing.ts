@@ -3,7 +3,7 @@
 import { replaceHouse } from '#model/commands/replace-venue.ts';
 import { unitsIn } from '#model/document/regions.ts';
 import type { Units } from '#model/document/measures.ts';
-import { readDemo } from '../files/demo.ts';
+import { readDemo } from '#model/file-format/demo.ts';
 import { newConcert } from '../store/new-concert.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import { showEverything } from './looking.ts';

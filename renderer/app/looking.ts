@@ -10,7 +10,7 @@ import type { Vec2 } from '#model/geometry/frame.ts';
 import { storageOutline } from '#model/drawing/plan/storages.ts';
 import { underlayOutline } from '#model/underlay/place.ts';
 import { atRatio, capped, extentOf, fitted, grown, panned, zoomedAt, type Camera } from '../canvas/camera.ts';
-import { firstLook, stageLook, wholeLook } from '../canvas/first-look.ts';
+import { firstLook, stageLook, wholeLook } from '#model/drawing/screen/first-look.ts';
 import type { Editor } from '../state/editor.svelte.ts';
 import type { View } from '../state/view.svelte.ts';
 import type { Onlooker } from '../workers/protocol.ts';

@@ -4,17 +4,21 @@
  */
 
 import type { Vec2 } from '#model/geometry/frame.ts';
+import {
+  clampScale,
+  PIXELS_PER_MILLIMETRE,
+  type Camera,
+  type ViewSize,
+} from '#model/drawing/screen/framing.ts';
 
-export interface Camera {
-  /** The spot of the stage in the middle of the view. */
-  readonly centre: Vec2;
-  readonly scale: number;
-}
-
-export interface ViewSize {
-  readonly width: number;
-  readonly height: number;
-}
+export {
+  capped,
+  fitted,
+  PIXELS_PER_MILLIMETRE,
+  toScreen,
+  visibleExtent,
+} from '#model/drawing/screen/framing.ts';
+export type { Camera, Margins, ViewSize } from '#model/drawing/screen/framing.ts';
 
 /** A rectangle of the stage: `x`, `y` are its least coordinates. */
 export interface Extent {
@@ -22,19 +26,6 @@ export interface Extent {
   readonly y: number;
   readonly width: number;
   readonly height: number;
-}
-
-export const LEAST_SCALE = 0.002;
-export const GREATEST_SCALE = 4;
-
-/** Pixels a millimetre on a screen of the CSS reference density, 96 to the inch. */
-export const PIXELS_PER_MILLIMETRE = 96 / 25.4;
-
-export function toScreen(camera: Camera, view: ViewSize, spot: Vec2): Vec2 {
-  return {
-    x: (spot.x - camera.centre.x) * camera.scale + view.width / 2,
-    y: (camera.centre.y - spot.y) * camera.scale + view.height / 2,
-  };
 }
 
 export function toStage(camera: Camera, view: ViewSize, pixel: Vec2): Vec2 {
@@ -67,37 +58,6 @@ export function zoomedAt(camera: Camera, view: ViewSize, pixel: Vec2, factor: nu
   };
 }
 
-/** Room to leave round what is shown, in pixels. */
-export interface Margins {
-  readonly top: number;
-  readonly bottom: number;
-  readonly sides: number;
-}
-
-/** Of a view's height and of its width, the most that margins may take: what is shown matters more than its surroundings. */
-const MOST_MARGIN = { down: 0.4, across: 0.3 };
-
-/** The margins, in a small view smaller in proportion. */
-export function capped({ top, bottom, sides }: Margins, view: ViewSize): Margins {
-  const down = Math.min(1, (view.height * MOST_MARGIN.down) / (top + bottom));
-  const across = Math.min(1, (view.width * MOST_MARGIN.across) / (2 * sides));
-  return { top: top * down, bottom: bottom * down, sides: sides * across };
-}
-
-/** The camera that shows all of `extent` inside the margins. */
-export function fitted(extent: Extent, view: ViewSize, { top, bottom, sides }: Margins): Camera {
-  const across = Math.max(1, view.width - 2 * sides) / Math.max(1, extent.width);
-  const down = Math.max(1, view.height - top - bottom) / Math.max(1, extent.height);
-  const scale = clampScale(Math.min(across, down));
-  return {
-    scale,
-    centre: {
-      x: extent.x + extent.width / 2,
-      y: extent.y + extent.height / 2 + (top - bottom) / 2 / scale,
-    },
-  };
-}
-
 /** The camera at which a centimetre of paper at scale 1:`ratio` is a centimetre of screen. */
 export function atRatio(camera: Camera, ratio: number): Camera {
   return { ...camera, scale: clampScale(PIXELS_PER_MILLIMETRE / ratio) };
@@ -106,10 +66,6 @@ export function atRatio(camera: Camera, ratio: number): Camera {
 /** The denominator of the scale the screen shows now: about 50 for 1:50. */
 export function ratioOf(camera: Camera): number {
   return PIXELS_PER_MILLIMETRE / camera.scale;
-}
-
-export function clampScale(scale: number): number {
-  return Math.min(GREATEST_SCALE, Math.max(LEAST_SCALE, scale));
 }
 
 /** The smallest extent round all points; null when there are none. */
@@ -131,12 +87,6 @@ export function grown(extent: Extent, by: number): Extent {
     width: extent.width + 2 * by,
     height: extent.height + 2 * by,
   };
-}
-
-export function visibleExtent(camera: Camera, view: ViewSize): Extent {
-  const width = view.width / camera.scale;
-  const height = view.height / camera.scale;
-  return { x: camera.centre.x - width / 2, y: camera.centre.y - height / 2, width, height };
 }
 
 export function holds(extent: Extent, spot: Vec2): boolean {

@@ -5,9 +5,6 @@
  */
 
 import type { Document } from '#model/document/document.ts';
-import { hiddenIn } from '#model/document/groups.ts';
-import type { Id } from '#model/document/ids.ts';
-import type { Units } from '#model/document/measures.ts';
 import { isPlaced, type PlacedRecord } from '#model/document/records.ts';
 import {
   drawAnnotations,
@@ -15,30 +12,18 @@ import {
   drawItem,
   drawItems,
   drawOverlays,
-  planContext,
   type PlanContext,
-  type PlanLayers,
-  type PlanReport,
 } from '#model/drawing/plan.ts';
 import { createOccupancy } from '#model/drawing/occupancy.ts';
 import { drawDimensions } from '#model/drawing/plan/dimensions.ts';
-import { PALETTES } from '#model/drawing/palette.ts';
-import type { Box, GroupPrimitive, MeasureText, Primitive } from '#model/drawing/primitives.ts';
-import { PIXELS_PER_MILLIMETRE, type Extent } from './camera.ts';
+import type { GroupPrimitive, MeasureText, Primitive } from '#model/drawing/primitives.ts';
+import { screenContext, type ScreenPlan } from '#model/drawing/screen/plan-on-screen.ts';
+import type { Extent } from './camera.ts';
 import { writtenIn } from './written.ts';
 
-export interface PictureRequest {
-  readonly document: Document;
-  readonly setup: Id<'setup'>;
-  readonly report: PlanReport | null;
-  readonly paperScale: number;
-  readonly theme: 'light' | 'dark';
-  readonly units: Units;
-  readonly layers: PlanLayers;
+export interface PictureRequest extends ScreenPlan {
   /** A gesture is under way: rather a little behind than late. */
   readonly hurried: boolean;
-  /** The part of the drawing that is looked at, mm on its paper; seats outside are left out. Left out: all of it. */
-  readonly frame?: Box;
 }
 
 export interface PictureParts {
@@ -108,15 +93,7 @@ export class Picture {
   }
 
   #contextOf(request: PictureRequest): PlanContext {
-    return planContext({
-      ...request,
-      scale: request.paperScale,
-      origin: { x: 0, y: 0 },
-      palette: PALETTES[request.theme],
-      measure: this.#measure,
-      area: null,
-      leftOut: hiddenIn(request.document, request.setup),
-    });
+    return screenContext(request, this.#measure);
   }
 
   #groundOf(context: PlanContext, request: PictureRequest): readonly GroupPrimitive[] {
@@ -203,16 +180,4 @@ function groundKey({ document, report, paperScale, theme, units, layers, frame }
 
 function sameKey(a: readonly unknown[], b: readonly unknown[]): boolean {
   return a.length === b.length && a.every((part, index) => part === b[index]);
-}
-
-/** Steps of the drawing's scale: letters are between these and a fifth larger or smaller than on paper. */
-const STEP = 1.25;
-
-/** Letters on a screen are read from farther away than on a sheet in the hand. */
-const ENLARGED = 1.12;
-
-/** The scale to draw at, for a camera that shows `scale` pixels a millimetre. */
-export function paperScaleFor(scale: number): number {
-  const exact = (PIXELS_PER_MILLIMETRE * ENLARGED) / scale;
-  return STEP ** Math.round(Math.log(exact) / Math.log(STEP));
 }

@@ -21,6 +21,8 @@ export interface PaintingParts {
   readonly stage: Pick<PlanStage, 'draw' | 'show' | 'clear' | 'look'>;
   readonly picture: Picture;
   readonly drawings: Pick<Drawings, 'plan'>;
+  /** Called when all of the drawing is on the sheet, again and again. */
+  readonly seen: () => void;
   readonly failed: (error: unknown) => void;
   /** Told where a part of the plan has words, in mm of the stage; not while a gesture lasts. */
   readonly wrote: (part: PlanPart, words: readonly Extent[]) => void;
@@ -43,6 +45,8 @@ export class PlanPainting {
   #toldGround: PictureParts['ground'] | null = null;
   /** Counts the documents opened: what was asked of another one comes too late. */
   #openings = 0;
+  /** What a worker has painted of the document. */
+  readonly #shown = new Set<PlanPart>();
 
   constructor(parts: PaintingParts) {
     this.#parts = parts;
@@ -64,9 +68,10 @@ export class PlanPainting {
   }
 
   #drawHere(request: PaintingRequest, look: Look): void {
-    const { picture, stage, wrote } = this.#parts;
+    const { picture, stage, seen, wrote } = this.#parts;
     const { ground, items, paperScale } = picture.draw(request);
     stage.draw({ ground, items, paperScale }, look);
+    if (look.view.width > 0) seen();
     if (request.hurried) return;
     if (ground !== this.#toldGround) wrote('ground', picture.writtenIn(ground, paperScale));
     this.#toldGround = ground;
@@ -83,6 +88,7 @@ export class PlanPainting {
   forget(): void {
     this.#openings += 1;
     this.#request = null;
+    this.#shown.clear();
     this.stop();
     this.#parts.stage.clear();
   }
@@ -112,11 +118,17 @@ export class PlanPainting {
           if (!painted) return;
           if (openings !== this.#openings || !this.#isLarge) return painted.bitmap.close();
           this.#toldGround = null;
-          this.#parts.stage.show(part, painted);
+          this.#show(part, painted);
           this.#parts.wrote(part, painted.written);
         })
         .catch(this.#parts.failed);
     }
+  }
+
+  #show(part: PlanPart, painted: PaintedPlan): void {
+    this.#parts.stage.show(part, painted);
+    this.#shown.add(part);
+    if (this.#shown.size === 2) this.#parts.seen();
   }
 
   #asking(part: PlanPart): (wanted: Wanted) => Promise<PaintedPlan | null> {

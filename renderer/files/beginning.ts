@@ -1,8 +1,9 @@
 /** What happens when the window opens: the shell's greeting, the settings, and the document to begin with. */
 
-import type { Handle, Hello, Host, Recoverable, Result, Settings } from '#contract/contract.ts';
+import type { Handle, Hello, Recoverable, Result, Settings } from '#contract/contract.ts';
 import type { Document } from '#model/document/document.ts';
-import { readDemo } from './demo.ts';
+import { readDemo } from '#model/file-format/demo.ts';
+import type { FirstAnswers } from './first-questions.ts';
 
 export interface Opening {
   /** Files to open over the demo: the first that can be. */
@@ -25,14 +26,8 @@ export interface Begun {
  * tag with the region whose units are usual. `before`: the file
  * that this window worked on before it was loaded anew; null: on none; undefined: it is a new window.
  */
-export async function begin(host: Host, locale: string, before?: Handle | null): Promise<Result<Begun>> {
-  const [hello, settings, demo, recent, kept] = await Promise.all([
-    host.call('app.hello'),
-    host.call('settings.read'),
-    host.call('files.demo'),
-    host.call('recent.list'),
-    host.call('recovery.list'),
-  ]);
+export function begin(answers: FirstAnswers, locale: string, before?: Handle | null): Result<Begun> {
+  const [hello, settings, demo, recent, kept] = answers;
   if (!hello.ok) return hello;
   if (!settings.ok) return settings;
   if (!demo.ok) return demo;

@@ -8,7 +8,7 @@ import type { Document } from '#model/document/document.ts';
 import type { Entry } from '#model/document/history.ts';
 import { readDocument } from '#model/file-format/read.ts';
 import { writeDocument } from '#model/file-format/write.ts';
-import { AS_THEY_ARE, inOwnWords, type OwnWords } from './given-names.ts';
+import { AS_THEY_ARE, inOwnWords, type OwnWords } from '#model/file-format/given-names.ts';
 
 /** Which file the open concert lies in. */
 export interface FileIdentity {

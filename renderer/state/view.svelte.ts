@@ -1,6 +1,6 @@
 /** What of the concert is on the screen and how: nothing in here is part of the document. */
 
-import { WORST_SEEN } from '#model/drawing/plan.ts';
+import { AT_FIRST } from '#model/drawing/screen/plan-on-screen.ts';
 import type { Vec2 } from '#model/geometry/frame.ts';
 import type { Camera, ViewSize } from '../canvas/camera.ts';
 import type { PlanTool } from '../canvas/gestures/tool.ts';
@@ -38,17 +38,17 @@ export class View {
   entered: string | null = $state(null);
 
   /** A player's id, `WORST_SEEN`, or null for plain seats. */
-  colouring: string | null = $state(WORST_SEEN);
+  colouring: string | null = $state(AT_FIRST.colouring);
   /** The place of the house that is looked into. */
   seat: string | null = $state(null);
   /** Key of the finding that is looked at. */
   finding: string | null = $state(null);
 
-  names = $state(true);
-  marks = $state(true);
-  grid = $state(true);
-  reach = $state(false);
-  routes = $state(false);
+  names: boolean = $state(AT_FIRST.names);
+  marks: boolean = $state(AT_FIRST.marks);
+  grid: boolean = $state(AT_FIRST.grid);
+  reach: boolean = $state(AT_FIRST.reach);
+  routes: boolean = $state(AT_FIRST.routes);
 
   #below: 'section' | 'turns' | 'strip' | null = $state(null);
 

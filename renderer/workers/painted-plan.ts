@@ -6,7 +6,8 @@ import type { Units } from '#model/document/measures.ts';
 import { seatPoints } from '#model/checks/scene/house.ts';
 import type { PlanLayers, PlanReport } from '#model/drawing/plan.ts';
 import type { Box, Primitive } from '#model/drawing/primitives.ts';
-import { toScreen, visibleExtent, type Extent } from '../canvas/camera.ts';
+import { frameOnPaper, toScreen, visibleExtent } from '#model/drawing/screen/framing.ts';
+import type { Extent } from '../canvas/camera.ts';
 import type { Look } from '../canvas/painted-layer.ts';
 import { canvasMeasure, paint } from '../canvas/painter.ts';
 import { Picture, type PictureRequest } from '../canvas/picture.ts';
@@ -98,22 +99,17 @@ function requestOf(document: Document, question: PlanQuestion, visible: Float64A
       visible,
     },
   };
-  if (part === 'ground') return { ...question, document, report, frame: frameOf(look, paperScale) };
+  if (part === 'ground')
+    return {
+      ...question,
+      document,
+      report,
+      frame: frameOnPaper(visibleExtent(look.camera, look.view), paperScale),
+    };
   return { ...question, document, report, layers: { ...layers, sightBands: null }, frame: NOWHERE };
 }
 
 const NOWHERE: Box = { x: Infinity, y: Infinity, width: 0, height: 0 };
-
-/** What a look shows, mm on the drawing's paper, whose y runs down. */
-function frameOf({ camera, view }: Look, paperScale: number): Box {
-  const { x, y, width, height } = visibleExtent(camera, view);
-  return {
-    x: x / paperScale,
-    y: -(y + height) / paperScale,
-    width: width / paperScale,
-    height: height / paperScale,
-  };
-}
 
 function isSameLook(a: PlanQuestion, b: PlanQuestion): boolean {
   return (

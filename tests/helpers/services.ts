@@ -2,6 +2,7 @@
 
 import { join } from 'node:path';
 import { createHandles } from '../../electron/services/handles.ts';
+import { createFirstPictures } from '../../electron/services/first-picture.ts';
 import { createHandlers, type Services, type WindowShell } from '../../electron/services/handlers.ts';
 import { nodeFs } from '../../electron/services/fs.ts';
 import { demoPath } from '../../electron/services/program.ts';
@@ -28,11 +29,13 @@ export interface TestShell {
 export function testShell(change: Partial<Services> = {}, window: Partial<WindowShell> = {}): TestShell {
   const folder = temporaryFolder();
   const surroundings = { fs: change.fs ?? nodeFs, state: join(folder, 'state'), handles: createHandles() };
+  const demo = demoPath();
   const services: Services = {
     ...surroundings,
     files: createUserFiles(surroundings),
     recovery: createRecovery({ ...surroundings, now: () => new Date() }),
-    demo: demoPath(),
+    demo,
+    firstPictures: createFirstPictures({ ...surroundings, demo }),
     renderPlot: async () => PLOT,
     packs: createPackJobs(() => new Date()),
     ...change,

@@ -3,6 +3,8 @@ import type { AddressInfo } from 'node:net';
 import { afterEach, describe, expect, it } from 'vitest';
 import { connect, overBridge, overLoopback, tokenOf, UNREACHABLE } from '../../renderer/host.ts';
 
+const saying = (cause: string) => `it does not answer (${cause})`;
+
 let server: Server | undefined;
 
 afterEach(
@@ -46,7 +48,7 @@ describe('over loopback', () => {
   it('posts the arguments with the token and hands back the answer', async () => {
     const seen: Seen[] = [];
     const send = await listening({ ok: true, value: [] }, seen);
-    const answer = await overLoopback('secret', send).call('recent.list');
+    const answer = await overLoopback({ token: 'secret', send, saying }).call('recent.list');
     expect(answer).toEqual({ ok: true, value: [] });
     expect(seen).toEqual([
       {
@@ -62,20 +64,24 @@ describe('over loopback', () => {
   it('hands back a failure of the shell as it is', async () => {
     const refusal = { ok: false, error: { code: 'file.notFound', message: 'gone' } };
     const send = await listening(refusal, []);
-    expect(await overLoopback('secret', send).call('files.read', 'h1')).toEqual(refusal);
+    expect(await overLoopback({ token: 'secret', send, saying }).call('files.read', 'h1')).toEqual(refusal);
   });
 
   it('answers with a fault when nobody listens', async () => {
-    const answer = await overLoopback('secret', () => Promise.reject(new Error('refused'))).call(
-      'files.demo',
-    );
+    const answer = await overLoopback({
+      token: 'secret',
+      send: () => Promise.reject(new Error('refused')),
+      saying,
+    }).call('files.demo');
     expect(answer).toMatchObject({ ok: false, error: { code: UNREACHABLE } });
   });
 
   it('answers with a fault when the answer is not JSON', async () => {
-    const answer = await overLoopback('secret', () => Promise.resolve(new Response('<html>'))).call(
-      'files.demo',
-    );
+    const answer = await overLoopback({
+      token: 'secret',
+      send: () => Promise.resolve(new Response('<html>')),
+      saying,
+    }).call('files.demo');
     expect(answer).toMatchObject({ ok: false, error: { code: UNREACHABLE } });
   });
 
@@ -85,7 +91,7 @@ describe('over loopback', () => {
     const said = (): Promise<void> => new Promise((resolve) => (wake = resolve));
     let wake = (): void => undefined;
     const first = said();
-    const stop = overLoopback('secret', send).watch((connected) => {
+    const stop = overLoopback({ token: 'secret', send, saying }).watch((connected) => {
       told.push(connected);
       wake();
     });
@@ -101,14 +107,14 @@ describe('over loopback', () => {
 
 describe('over the bridge', () => {
   it('turns a rejected call into a fault', async () => {
-    const connection = overBridge({ call: () => Promise.reject(new Error('no handler')) });
+    const connection = overBridge({ call: () => Promise.reject(new Error('no handler')) }, saying);
     expect(await connection.call('files.demo')).toMatchObject({ ok: false, error: { code: UNREACHABLE } });
   });
 
   it('is taken when the page has one', async () => {
     const answer = { ok: true, value: null } as const;
     const page = { standlines: { call: () => Promise.resolve(answer) } } as unknown as Window;
-    expect(await connect(page).call('recent.clear')).toBe(answer);
+    expect(await connect(page, saying).call('recent.clear')).toBe(answer);
   });
 });
 

@@ -11,7 +11,7 @@ import type { Vec2 } from '#model/geometry/frame.ts';
 import { gridStep } from '#model/drawing/plan/datum.ts';
 import { extentOf } from '../camera.ts';
 import { pickOutline } from '../pickables.ts';
-import { paperScaleFor } from '../picture.ts';
+import { paperScaleFor } from '#model/drawing/screen/framing.ts';
 import {
   roundFigureFor,
   settle,

@@ -53,6 +53,12 @@ const GOOD: { readonly [C in Channel]: Arguments<C> } = {
   'recovery.discard': [HANDLE],
   'settings.read': [],
   'settings.write': [{ language: 'de', theme: 'dark', units: 'metric', paper: null, singleKeys: false }],
+  'plan.first': [
+    {
+      ...{ view: { width: 850, height: 700 }, taken: { steps: 41, line: 37 } },
+      ...{ dark: false, locale: 'en-GB', before: null },
+    },
+  ],
   'plot.render': [PLOT],
   'plot.save': [PLOT, HANDLE, false],
   'pack.begin': [

@@ -45,6 +45,23 @@ describe('a right call', () => {
   });
 });
 
+it('serves nothing of a concert to whoever does not know the token', async () => {
+  const { send } = await testLoopback();
+  const view = { view: { width: 850, height: 700 }, taken: { steps: 44, line: 37 } };
+  const call = {
+    path: '/call/plan.first',
+    body: JSON.stringify({ args: [{ ...view, dark: false, locale: 'en' }] }),
+  };
+  expect((await send(call)).body).toContain('Clarinet');
+  for (const reply of [
+    await send({ ...call, headers: { 'x-standlines-token': undefined } }),
+    await send({ method: 'GET', path: '/' }),
+    await send({ method: 'GET', path: call.path }),
+  ]) {
+    expect(reply.body).not.toMatch(/Clarinet|primitives/);
+  }
+});
+
 describe('who is turned away from everything', () => {
   it.each([
     ['a name that resolves here', { host: 'evil.test' }, 421],

@@ -2,9 +2,9 @@ import { asId } from '#model/document/ids.ts';
 import type { Document } from '#model/document/document.ts';
 import type { GroupPrimitive, Primitive } from '#model/drawing/primitives.ts';
 import { describe, expect, it } from 'vitest';
-import { paperScaleFor, Picture, type PictureRequest } from '../../../renderer/canvas/picture.ts';
+import { Picture, type PictureRequest } from '../../../renderer/canvas/picture.ts';
 import { partsOf } from '../../../renderer/canvas/parts.ts';
-import { PIXELS_PER_MILLIMETRE } from '../../../renderer/canvas/camera.ts';
+import { paperScaleFor, PIXELS_PER_MILLIMETRE } from '#model/drawing/screen/framing.ts';
 import { aDocument, aGroup, aPlatform, aPlayer, aStand, SETUP } from '../../helpers/build.ts';
 
 const measure = (text: string, size: number): number => text.length * size * 0.5;

@@ -10,8 +10,9 @@ import { speakFrom } from '#model/words/speak-from.ts';
 import { german } from '#model/words/german/index.ts';
 import { createMeasure } from '../../../electron/services/fonts.ts';
 import { toScreen } from '../../../renderer/canvas/camera.ts';
-import { firstLook } from '../../../renderer/canvas/first-look.ts';
-import { paperScaleFor, Picture } from '../../../renderer/canvas/picture.ts';
+import { firstLook } from '#model/drawing/screen/first-look.ts';
+import { paperScaleFor } from '#model/drawing/screen/framing.ts';
+import { Picture } from '../../../renderer/canvas/picture.ts';
 import {
   headBox,
   headSize,
@@ -20,7 +21,7 @@ import {
   type PinSurroundings,
 } from '../../../renderer/canvas/pin-places.ts';
 import { gathered, type Pin } from '../../../renderer/canvas/pins.ts';
-import { readDemo } from '../../../renderer/files/demo.ts';
+import { readDemo } from '#model/file-format/demo.ts';
 
 const around = (parts: Partial<PinSurroundings> = {}): PinSurroundings => ({
   camera: { centre: { x: 0, y: 2000 }, scale: 0.1 },

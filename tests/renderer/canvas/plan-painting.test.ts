@@ -51,13 +51,14 @@ function bench() {
       new Promise<PaintedPlan | null>((answer) => asked.push({ ...ask, part, answer })),
   };
   const picture = new Picture((text, size) => text.length * size * 0.5);
+  const seen = (): void => void shown.push('seen');
   const failed = (error: unknown): void => {
     throw error;
   };
   return {
     shown,
     asked,
-    painting: new PlanPainting({ stage, picture, drawings, failed, wrote: () => undefined }),
+    painting: new PlanPainting({ stage, picture, drawings, seen, failed, wrote: () => undefined }),
   };
 }
 
@@ -91,7 +92,7 @@ describe('the painting of the plan', () => {
     const { painting, shown, asked } = bench();
     painting.draw(request(), look);
     vi.advanceTimersByTime(REST_MS * 2);
-    expect(shown).toEqual(['drawn here']);
+    expect(shown).toEqual(['drawn here', 'seen']);
     expect(asked).toEqual([]);
   });
 
@@ -125,6 +126,20 @@ describe('the painting of the plan', () => {
     painting.look(there);
     await vi.advanceTimersByTimeAsync(REST_MS);
     expect(asked.slice(before).map((each) => each.look)).toEqual([there, there]);
+  });
+
+  it('says that the plan is seen once both parts are there, and not in a view without room', async () => {
+    const { painting, shown, asked } = bench();
+    painting.draw(request(full), look);
+    asked[0]?.answer(bitmap().painted);
+    await vi.advanceTimersByTimeAsync(1);
+    expect(shown).toEqual(['ground']);
+    asked[1]?.answer(bitmap().painted);
+    await vi.advanceTimersByTimeAsync(1);
+    expect(shown).toEqual(['ground', 'items', 'seen']);
+    const roomless = bench();
+    roomless.painting.draw(request(), { ...look, view: { width: 0, height: 0 } });
+    expect(roomless.shown).toEqual(['drawn here']);
   });
 
   it('shows nothing of a concert that is not open any more', async () => {

@@ -2,6 +2,7 @@ import type { Channel, Handle, Host } from '#contract/contract.ts';
 import { writeDocument } from '#model/file-format/write.ts';
 import { describe, expect, it } from 'vitest';
 import { begin } from '../../../renderer/files/beginning.ts';
+import { askAtFirst } from '../../../renderer/files/first-questions.ts';
 import { rememberedFile, rememberFile } from '../../../renderer/files/window-memory.ts';
 import { aDocument } from '../../helpers/build.ts';
 
@@ -23,7 +24,7 @@ const shellWith = ({ open, recent = [] }: Shell): Host => {
 };
 
 const filesOf = async (shell: Shell, before?: Handle | null) => {
-  const begun = await begin(shellWith(shell), 'en-GB', before);
+  const begun = begin(await askAtFirst(shellWith(shell)), 'en-GB', before);
   if (!begun.ok) throw new Error(begun.error.message);
   return begun.value.opening.files;
 };

@@ -14,8 +14,10 @@ import { writeDocument } from '#model/file-format/write.ts';
 import { speakEnglish } from '#model/words/catalogue.ts';
 import { german } from '#model/words/german/index.ts';
 import { speakFrom } from '#model/words/speak-from.ts';
-import { inOwnWords } from '../../../renderer/files/given-names.ts';
-import { readDemo } from '../../../renderer/files/demo.ts';
+import { readDemo } from '#model/file-format/demo.ts';
+import { inOwnWords, SET_DOWN } from '#model/file-format/given-names.ts';
+import { thingsWords as germanThings } from '../../../renderer/app/words/german/things.ts';
+import { thingsWords } from '../../../renderer/app/words/things.ts';
 import { addEnsemble } from '../../../renderer/store/ensemble.ts';
 import { newConcert } from '../../../renderer/store/new-concert.ts';
 import { aDocument, aPlayer, aSeatBlock, SETUP } from '../../helpers/build.ts';
@@ -112,4 +114,10 @@ describe('a name that somebody gave', () => {
       expect.arrayContaining(['Viola', 'Front']),
     );
   });
+});
+
+it('knows what the store calls the things that it sets down', () => {
+  const kinds = Object.keys(SET_DOWN) as (keyof typeof SET_DOWN)[];
+  const told = kinds.map((kind) => [thingsWords.toPlace.named[kind], germanThings.toPlace.named[kind]]);
+  expect(told).toEqual(Object.values(SET_DOWN));
 });

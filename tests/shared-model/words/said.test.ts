@@ -13,6 +13,7 @@ const ROOMS = [
 /** Files and folders whose words are not for the users of the window, nor for readers of a print. */
 const EXEMPT: Readonly<Record<string, string>> = {
   'shared-model/words/german/': 'is German itself',
+  'shared-model/file-format/demo-in-german.ts': 'is German itself',
   'shared-model/file-format/json-schema.ts': 'is published for programs and those who write them',
   'shared-model/file-format/schema/':
     'has titles and descriptions for the same; its advice is held by the German test of bad files',

@@ -2,9 +2,9 @@
 
 import { describe, expect, it } from 'vitest';
 import { housePlaces } from '#model/document/seating.ts';
-import { toScreen, type ViewSize } from '../../../renderer/canvas/camera.ts';
-import { firstLook, stageLook, wholeLook } from '../../../renderer/canvas/first-look.ts';
-import { aDocument, aPlatform, aPlayer, aSeatBlock, SETUP } from '../../helpers/build.ts';
+import { toScreen, type ViewSize } from '../../../../renderer/canvas/camera.ts';
+import { firstLook, stageLook, wholeLook } from '#model/drawing/screen/first-look.ts';
+import { aDocument, aPlatform, aPlayer, aSeatBlock, SETUP } from '../../../helpers/build.ts';
 
 const usual: ViewSize = { width: 850, height: 676 };
 const rows = aSeatBlock({ rows: 12, seatsPerRow: 16 });

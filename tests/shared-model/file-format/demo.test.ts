@@ -4,8 +4,8 @@ import { checkSetup } from '#model/checks/check-setup.ts';
 import { concertOf, setupsOf, type Document } from '#model/document/document.ts';
 import { speakEnglish } from '#model/words/catalogue.ts';
 import { speakFrom } from '#model/words/speak-from.ts';
-import { DEMO_IN_GERMAN } from '../../../renderer/files/demo-in-german.ts';
-import { readDemo } from '../../../renderer/files/demo.ts';
+import { DEMO_IN_GERMAN } from '#model/file-format/demo-in-german.ts';
+import { readDemo } from '#model/file-format/demo.ts';
 
 const text = readFileSync(new URL('../../../assets/demo-concert.standlines', import.meta.url), 'utf8');
 

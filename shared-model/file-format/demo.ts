@@ -1,11 +1,11 @@
 /** The demo concert, measured and named as is usual where it is looked at. */
 
-import { concertOf, type Document } from '#model/document/document.ts';
-import type { Part } from '#model/document/music.ts';
-import type { AnyRecord } from '#model/document/records.ts';
-import { unitsIn } from '#model/document/regions.ts';
-import { readDocument, type ReadResult } from '#model/file-format/read.ts';
-import { language } from '#model/words/catalogue.ts';
+import { concertOf, type Document } from '../document/document.ts';
+import type { Part } from '../document/music.ts';
+import type { AnyRecord } from '../document/records.ts';
+import { unitsIn } from '../document/regions.ts';
+import { readDocument, type ReadResult } from './read.ts';
+import { language } from '../words/catalogue.ts';
 import { DEMO_IN_GERMAN } from './demo-in-german.ts';
 
 /** `locale`: a language tag with the region whose units are usual. */
