@@ -11,7 +11,7 @@ const VIEW: ViewSize = { width: 850, height: 660 };
 const document = aDocument(
   aPlayer({ x: -900, y: 1500, name: 'Clarinet' }),
   aStand({ x: -300, y: 1200 }),
-  aSeatBlock({ rows: 2, seatsPerRow: [4, 4] }),
+  aSeatBlock({ rows: 1, seatsPerRow: [4] }),
 );
 const request = { document, view: VIEW, theme: 'light', units: 'metric', measure: roughMeasure } as const;
 
