@@ -73,9 +73,9 @@ test('a stand dragged into a sightline is seen, undone, and what is kept can be 
     await expect(editor.dialog.getByText(/Printed at 100 % this is exactly 1:\d+/)).toBeVisible();
     const sheets = editor.dialog.getByRole('group', { name: 'Sheets' });
     const whole = Number(/^\d+/.exec(await sheets.getByRole('status').innerText())?.[0]);
-    await sheets.getByLabel(/^Seat map: sheet \d$/).uncheck();
+    await sheets.getByRole('checkbox', { name: /^Seat map: sheet \d$/ }).uncheck();
     await expect(sheets.getByRole('status')).toHaveText(`${whole - 1} sheets`);
-    await expect(sheets.getByLabel('Seat map', { exact: true })).not.toBeChecked();
+    await expect(sheets.getByRole('checkbox', { name: 'Seat map', exact: true })).not.toBeChecked();
     await editor.dialog.getByRole('button', { name: 'Save as PDF…' }).click();
     await editor.dialog.last().getByLabel('File name').fill('plot.pdf');
     await editor.dialog.last().getByRole('button', { name: 'Save here' }).click();

@@ -9,8 +9,9 @@ test('a point to face is led to with the arrow keys and told on the way', async 
   await keyboard.press('f');
   await expect(page.getByText('Without a mouse: arrow keys')).toBeVisible();
   const said = page.locator('.unseen[role="status"]').last();
-  await keyboard.press('Shift+ArrowUp');
-  await expect(said).toContainText(/US/);
+  // Upstage of everything, where nothing is hit.
+  for (let step = 0; step < 3; step++) await keyboard.press('Shift+ArrowUp');
+  await expect(said).toContainText(/[345]\d{3} US/);
   const first = await said.innerText();
   await keyboard.press('ArrowLeft');
   await expect(said).not.toHaveText(first);

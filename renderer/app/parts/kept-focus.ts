@@ -13,7 +13,12 @@ interface Fallbacks {
 export function keepsFocus({ inside, outside }: Fallbacks): Attachment<HTMLElement> {
   return (part) => {
     let last: Element | null = null;
-    const came = ({ target }: FocusEvent): void => void (last = target as Element);
+    part.dataset['keepsFocus'] = '';
+    // Of parts within each other the innermost sees to it.
+    const came = ({ target }: FocusEvent): void => {
+      const focused = target as Element;
+      last = focused.closest('[data-keeps-focus]') === part ? focused : null;
+    };
     const went = ({ relatedTarget }: FocusEvent): void => {
       if (relatedTarget !== null && !part.contains(relatedTarget as Node)) last = null;
     };
