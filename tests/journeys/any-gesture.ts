@@ -277,7 +277,7 @@ export class AnyHand {
     const pixel = { x: box.x + box.width * share, y: box.y + box.height * 0.45 };
     await page.mouse.move(pixel.x, pixel.y);
     await this.#editor.settled();
-    const words = await page.locator('.where span').first().innerText();
+    const words = await page.locator('[data-pointer]').innerText();
     const found = /(?:(\d+) (SL|SR)|on centre), (?:(\d+) (US|DS)|at edge)/.exec(words);
     // A card lies over the plan there.
     if (!found) return null;

@@ -18,7 +18,7 @@ async function screenOf(editor: Editor): Promise<(spot: Spot) => Spot> {
   const told = async (at: Spot): Promise<Spot> => {
     await page.mouse.move(at.x, at.y);
     await editor.settled();
-    const words = await page.locator('.where span').first().innerText();
+    const words = await page.locator('[data-pointer]').innerText();
     const [across = '', depth = ''] = words.split(',');
     const figure = (text: string): number =>
       Number(/\d+/.exec(text)?.[0] ?? 0) * (/SR|DS/.test(text) ? -1 : 1);

@@ -50,7 +50,7 @@ async function pixels(editor: Editor): Promise<(x: number, y: number) => { x: nu
 
 async function spotAt(page: Page, at: { x: number; y: number }): Promise<{ x: number; y: number }> {
   await page.mouse.move(at.x, at.y);
-  const shown = page.locator('.where span').first();
+  const shown = page.locator('[data-pointer]');
   await expect(shown).toHaveText(/(SL|SR|on centre), /);
   const [across = '', depth = ''] = (await shown.innerText()).split(', ');
   const figure = (words: string) => Number(/\d+/.exec(words)?.[0] ?? 0);
